@@ -129,6 +129,7 @@ public final class ConsoleMenus {
         view.add(item(Command.SECOND_WINDOW));
         view.add(item(Command.SECOND_FULL));
         view.add(item(Command.SECOND_THEME));
+        view.add(item(Command.SECOND_SPEAKER));
         view.add(item(Command.SECOND_LARGER));
         view.add(item(Command.SECOND_SMALLER));
         bar.add(view);

@@ -29,6 +29,7 @@ final class SecondScreen {
         table.on(Command.SECOND_WINDOW, this::turn)
                 .on(Command.SECOND_FULL, this::isOpen, () -> whileOpen(SecondWindow::turnFullScreen))
                 .on(Command.SECOND_THEME, this::isOpen, () -> whileOpen(SecondWindow::nextTheme))
+                .on(Command.SECOND_SPEAKER, this::isOpen, () -> whileOpen(SecondWindow::nextSpeaker))
                 .on(Command.SECOND_LARGER, this::isOpen, () -> whileOpen(SecondWindow::larger))
                 .on(Command.SECOND_SMALLER, this::isOpen, () -> whileOpen(SecondWindow::smaller));
     }
@@ -53,9 +54,9 @@ final class SecondScreen {
         }
     }
 
-    private @Nullable SecondView view() {
+    private @Nullable SecondView view(@Nullable String reader) {
         OnAir show = running.get();
-        return show == null ? null : show.second();
+        return show == null ? null : show.second(reader);
     }
 
     void close() {

@@ -9,6 +9,7 @@ import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -49,6 +50,10 @@ final class RemarkRows {
             Map.entry(Column.WEIGHT, List.of("weight", "importance", "priority")),
             Map.entry(Column.ONCE, List.of("once", "only once")),
             Map.entry(Column.SPEAKER, List.of("speaker", "said by", "voice", "who says it", "commentator")),
+            Map.entry(Column.LANGUAGE, List.of("language", "other language")),
+            Map.entry(
+                    Column.OTHER_WORDS, List.of("other words", "translation", "translated", "words in that language")),
+            Map.entry(Column.OTHER_SPEAKER, List.of("other speaker", "interpreter", "translation by")),
             Map.entry(Column.ID, List.of("id", "remark id")));
 
     private final Show show;
@@ -74,6 +79,9 @@ final class RemarkRows {
         WEIGHT,
         ONCE,
         SPEAKER,
+        LANGUAGE,
+        OTHER_WORDS,
+        OTHER_SPEAKER,
         ID
     }
 
@@ -226,7 +234,10 @@ final class RemarkRows {
                 old == null ? null : old.duty(),
                 heads.has(Column.SPEAKER)
                         ? speaker(row.text(heads.of(Column.SPEAKER)))
-                        : old == null ? null : old.speaker());
+                        : old == null ? null : old.speaker(),
+                heads.has(Column.OTHER_WORDS)
+                        ? translation(row, heads, old == null ? null : old.translation())
+                        : old == null ? null : old.translation());
     }
 
     private boolean isTaken(String id) {
@@ -269,6 +280,27 @@ final class RemarkRows {
         return MomentName.of(written)
                 .orElseThrow(() -> new Refused("There is no moment " + Text.quoted(written)
                         + "; write one that the figure has, such as over the top"));
+    }
+
+    private @Nullable Translation translation(Cells.Row row, Heads<Column> heads, @Nullable Translation old)
+            throws Refused {
+        String words = row.text(heads.of(Column.OTHER_WORDS));
+        if (words.isEmpty()) {
+            return null;
+        }
+        String language = row.text(heads.of(Column.LANGUAGE));
+        if (language.isEmpty() && old == null) {
+            throw new Refused(
+                    "The row has words in another language and does not say in which; write its code, such as fr");
+        }
+        boolean isSame =
+                old != null && old.text().replaceAll("\\s+", " ").strip().equals(words);
+        return new Translation(
+                language.isEmpty() && old != null ? old.language() : language,
+                isSame ? old.text() : words,
+                heads.has(Column.OTHER_SPEAKER)
+                        ? speaker(row.text(heads.of(Column.OTHER_SPEAKER)))
+                        : old == null ? null : old.speaker());
     }
 
     private @Nullable String speaker(String written) throws Refused {

@@ -9,6 +9,7 @@ import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.Translation;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,7 +22,8 @@ import org.jspecify.annotations.Nullable;
 /** The remarks of a show as rows of cells, given to a spreadsheet and taken back. */
 public final class RemarkTable {
     private static final String HEAD =
-            "act,figure,figure id,kind,words,short words,at,until,earliest s,latest s,weight,once,speaker,id";
+            "act,figure,figure id,kind,words,short words,at,until,earliest s,latest s,weight,once,speaker,"
+                    + "language,other words,other speaker,id";
 
     private RemarkTable() {}
 
@@ -106,6 +108,7 @@ public final class RemarkTable {
         Figure figure = act == null || place.figureId() == null
                 ? null
                 : act.figure(place.figureId()).orElse(null);
+        Translation other = remark.translation();
         return Stream.of(
                                 CsvCell.quoted(act == null ? "" : act.title()),
                                 CsvCell.quoted(figure == null ? "" : figure.shownName()),
@@ -120,6 +123,9 @@ public final class RemarkTable {
                                 RunningOrder.number(remark.weight()),
                                 remark.once() ? "yes" : "",
                                 CsvCell.quoted(Objects.requireNonNullElse(remark.speaker(), "")),
+                                other == null ? "" : CsvCell.quoted(other.language()),
+                                other == null ? "" : CsvCell.quoted(other.text()),
+                                other == null ? "" : CsvCell.quoted(Objects.requireNonNullElse(other.speaker(), "")),
                                 CsvCell.quoted(remark.id()))
                         .reduce((a, b) -> a + ',' + b)
                         .orElseThrow()

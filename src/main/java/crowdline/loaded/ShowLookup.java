@@ -15,6 +15,7 @@ import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import crowdline.sight.ActSheet;
+import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.pace.Voices;
 import java.time.ZoneId;
@@ -168,6 +169,16 @@ public final class ShowLookup {
     /** The name of who says a remark, if it is not whoever sits at the console. */
     public Optional<String> other(Remark remark) {
         return voices.other(remark);
+    }
+
+    /** The other language of a remark, if it is said today. */
+    public Optional<Interpreted> interpreted(Remark remark) {
+        return voices.interpreted(remark);
+    }
+
+    /** Who speaks, and when one of them interprets. */
+    public Voices voices() {
+        return voices;
     }
 
     /** What sort of remark it is, in a word; of a part of a piece, which. */

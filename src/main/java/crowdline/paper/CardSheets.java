@@ -3,12 +3,12 @@ package crowdline.paper;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.page.Block;
 import crowdline.sheet.page.Bookmark;
-import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Page;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** Cards four to a sheet, with marks where to cut. */
 final class CardSheets {
@@ -18,11 +18,11 @@ final class CardSheets {
 
     private CardSheets() {}
 
-    static Pages of(String title, List<PaperAct> acts, Type type, Counting count) {
+    static Pages of(String title, List<PaperAct> acts, Type type, Function<PaperAct, List<Card>> made) {
         List<Page> cards = new ArrayList<>();
         List<Bookmark> bookmarks = new ArrayList<>();
         for (PaperAct act : acts) {
-            List<Card> own = CueCards.of(act, type, count);
+            List<Card> own = made.apply(act);
             for (int i = 0; i < own.size(); i++) {
                 Card card = own.get(i);
                 int sheet = cards.size() / TO_A_SHEET;

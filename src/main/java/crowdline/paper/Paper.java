@@ -19,7 +19,13 @@ public final class Paper {
     public static Pages of(SheetKind kind, Wanted wanted, Counting count) throws NothingOnPaper {
         String title = wanted.loaded().show().title() + ": " + kind.title();
         return switch (kind) {
-            case CARDS -> CardSheets.of(title, PaperAct.of(wanted, count), wanted.type(), count);
+            case CARDS ->
+                CardSheets.of(
+                        title,
+                        PaperAct.of(wanted, count),
+                        wanted.type(),
+                        act -> CueCards.of(act, wanted.type(), count));
+            case INTERPRETER -> interpreter(title, PaperAct.of(wanted, count), wanted.type(), count);
             case RUNNING -> RunningPages.of(title, PaperAct.of(wanted, count), wanted, count);
             case PILOT -> PilotPages.of(title, PaperAct.of(wanted, count), wanted, count);
             case QUESTIONS -> QuestionPages.of(title, wanted, count);
@@ -27,6 +33,16 @@ public final class Paper {
             case INCIDENT -> IncidentPages.of(title, wanted.loaded().show(), wanted.type());
             case DEBRIEF -> DebriefPages.of(title, wanted);
         };
+    }
+
+    private static Pages interpreter(String title, List<PaperAct> acts, Type type, Counting count)
+            throws NothingOnPaper {
+        Pages pages = CardSheets.of(title, acts, type, act -> InterpreterCards.of(act, type, count));
+        if (pages.pages().isEmpty()) {
+            throw new NothingOnPaper("No remark that is planned is said in another language by somebody who is there;"
+                    + " write it in Words, under the remark");
+        }
+        return pages;
     }
 
     /**

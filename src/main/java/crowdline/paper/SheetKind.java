@@ -7,6 +7,7 @@ import java.util.Optional;
 /** The kinds of paper. */
 public enum SheetKind {
     CARDS("Cue cards", "A card for each figure, four to a page to cut"),
+    INTERPRETER("Interpreter's cards", "What is said in another language, four to a page to cut"),
     RUNNING("Running sheet", "What is flown and said when, with the act drawn at the head"),
     PILOT("Pilot's sheet", "What you have of the act, for the pilot to read and sign"),
     QUESTIONS("Questions for the pilot", "What is assumed, as a list of questions"),

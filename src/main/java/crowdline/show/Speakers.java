@@ -9,14 +9,30 @@ import org.jspecify.annotations.Nullable;
  * Who speaks at a show.
  *
  * @param all of them, whoever usually sits at the console first
+ * @param interpreting when a remark is said in its other language
  */
-public record Speakers(List<Speaker> all) {
+public record Speakers(List<Speaker> all, Interpreting interpreting) {
     /** Where the show says nothing of it: one speaker without a name. */
-    public static final Speakers NONE = new Speakers(List.of());
+    public static final Speakers NONE = new Speakers(List.of(), Interpreting.AFTER);
 
     public Speakers {
         Most.SPEAKERS.must(all);
         all = List.copyOf(all);
+    }
+
+    /** Speakers of whom one interprets, if any does, after the other. */
+    public Speakers(List<Speaker> all) {
+        this(all, Interpreting.AFTER);
+    }
+
+    /** The same interpreted at another time. */
+    public Speakers with(Interpreting other) {
+        return new Speakers(all, other);
+    }
+
+    /** The same with others who speak. */
+    public Speakers with(List<Speaker> others) {
+        return new Speakers(others, interpreting);
     }
 
     /** The speaker of that name. */
@@ -24,6 +40,11 @@ public record Speakers(List<Speaker> all) {
         return name == null
                 ? Optional.empty()
                 : all.stream().filter(speaker -> speaker.isCalled(name)).findFirst();
+    }
+
+    /** True if a speaker of that name is there today. */
+    public boolean isHere(String name) {
+        return find(name).filter(speaker -> !speaker.away()).isPresent();
     }
 
     /**

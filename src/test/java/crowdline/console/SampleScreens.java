@@ -66,7 +66,7 @@ public final class SampleScreens {
                 new Pictures.Ordered(SampleLiveViews.flying(), SampleLiveViews.order(), new DutiesView(List.of())),
                 new AnnouncementPicture(
                         SampleLiveViews.flying(), IncidentTemplate.shipped().announcements()),
-                new SampleOnAir().second(),
+                new SampleOnAir().second(null),
                 Map.of(),
                 Map.of(),
                 prepare(),

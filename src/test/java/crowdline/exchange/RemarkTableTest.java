@@ -10,6 +10,7 @@ import crowdline.show.Speakers;
 import crowdline.show.figure.MomentKind;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.ShowFile;
 import java.nio.file.Path;
@@ -134,5 +135,33 @@ class RemarkTableTest {
                 .asString()
                 .contains("Nobody called \u201cBem the other\u201d speaks")
                 .contains("Ben, the other");
+    }
+
+    @Test
+    void anotherLanguageIsGivenAndTakenWithItsSpeaker() throws ShowFileException, CannotBe {
+        show = show.withSpeakers(new Speakers(List.of(new Speaker("Ann", false), new Speaker("Claire", false))));
+        Remark first = show.acts().get(0).figures().get(0).remarks().get(0);
+        String row = first.id() + ";\"" + first.text() + "\";";
+        Show taken = RemarkTable.take(RemarkTable.read(
+                        PASTED,
+                        "id;text;language;translation;interpreter\n" + row + "fr;Regardez, maintenant.;claire\n",
+                        show))
+                .of(show)
+                .show();
+        Remark now = taken.acts().get(0).figures().get(0).remarks().get(0);
+        assertThat(now).isEqualTo(first.translated(new Translation("fr", "Regardez, maintenant.", "Claire")));
+        show = taken;
+        assertThat(RemarkTable.take(RemarkTable.read(PASTED, RemarkTable.of(show), show))
+                        .of(show)
+                        .show())
+                .isEqualTo(show);
+        assertThat(rows("text;translation\nHello there.;Bonjour.\n").get(0).said())
+                .singleElement()
+                .asString()
+                .contains("does not say in which");
+        assertThat(rows("text;language;translation\nHello there.;French it is;Bonjour.\n")
+                        .get(0)
+                        .remark())
+                .isNull();
     }
 }

@@ -139,7 +139,7 @@ final class DemoMoments {
         double nowS = run.at(1) + 5;
         run.happens(new LiveEvent.HandedOver(nowS, true));
         LiveMoment moment = run.moment(nowS, Tracking.NONE);
-        return SecondPresenter.of(moment, run.presenter.view(moment), loaded.words());
+        return SecondPresenter.of(moment, run.presenter.view(moment), loaded.words(), null);
     }
 
     /** The running order of a day on which an act flies, the others are late, one is cancelled and one was put in. */

@@ -102,7 +102,8 @@ public final class PicturesCommand implements Callable<Integer> {
                         d.earliestS(),
                         d.latestS(),
                         d.once(),
-                        d.speaker())));
+                        d.speaker(),
+                        d.other())));
         return model;
     }
 

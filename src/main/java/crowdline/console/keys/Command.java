@@ -212,6 +212,7 @@ public enum Command {
     SECOND_WINDOW("Second window", Scope.WINDOW, "For a second speaker; looks: View", "ctrl F11"),
     SECOND_FULL("Second: full screen", Scope.WINDOW, "The second window fills the screen it is on", "shift F11"),
     SECOND_THEME("Second: next theme", Scope.WINDOW, "The colours of the second window", "ctrl shift T"),
+    SECOND_SPEAKER("Second: next speaker", Scope.WINDOW, "Who sits before the second window", "ctrl shift F11"),
     SECOND_LARGER("Second: larger", Scope.WINDOW, "Everything larger in the second window", "ctrl shift PAGE_UP"),
     SECOND_SMALLER("Second: smaller", Scope.WINDOW, "Everything smaller in the second window", "ctrl shift PAGE_DOWN"),
     HELP("Keys", Scope.WINDOW, "What the keys do", "F1", "'?'"),

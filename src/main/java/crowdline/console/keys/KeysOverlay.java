@@ -30,6 +30,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             Command.SECOND_WINDOW,
             Command.SECOND_FULL,
             Command.SECOND_THEME,
+            Command.SECOND_SPEAKER,
             Command.SECOND_LARGER,
             Command.SECOND_SMALLER);
 

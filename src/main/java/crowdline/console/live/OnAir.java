@@ -44,8 +44,12 @@ public interface OnAir {
     /** Whether an act is in the air. */
     boolean inTheAir();
 
-    /** What the second window shows at this moment. */
-    SecondView second();
+    /**
+     * What the second window shows at this moment.
+     *
+     * @param reader the name of who sits before it, or null for anybody who is not at the console
+     */
+    SecondView second(@Nullable String reader);
 
     /** Anything of the day that has these words, the best first. */
     List<Found> find(String words);

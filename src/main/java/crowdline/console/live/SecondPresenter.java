@@ -1,29 +1,55 @@
 package crowdline.console.live;
 
-import crowdline.console.live.Turns.OthersTurn;
 import crowdline.console.live.next.NextView;
 import crowdline.console.live.row.LiveMoment;
+import crowdline.console.live.say.SayView;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
+import crowdline.live.state.WhoseTurn;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
+import crowdline.patter.Speaking;
+import crowdline.show.Interpreting;
+import crowdline.show.Speaker;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
+import crowdline.speech.pace.Interpreted;
+import crowdline.speech.plain.Breaths;
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Decides what the second window shows. Pure. */
 public final class SecondPresenter {
-    private SecondPresenter() {}
+    /** The longest line a breath may fill, in letters, as in Live. */
+    private static final int BREATH_CHARS = 54;
+
+    private final LiveMoment moment;
+    private final LiveView live;
+    private final ShowLookup words;
+    private final @Nullable String reader;
+
+    private SecondPresenter(LiveMoment moment, LiveView live, ShowLookup words, @Nullable String reader) {
+        this.moment = moment;
+        this.live = live;
+        this.words = words;
+        this.reader = reader;
+    }
 
     /**
      * What is seen of a moment: nothing that only a key could take.
      *
      * @param live what Live shows of it
+     * @param reader the name of who sits before the window; null, or nobody of the show, for anybody who is not at the console
      */
-    public static SecondView of(LiveMoment moment, LiveView live, ShowLookup words) {
+    public static SecondView of(LiveMoment moment, LiveView live, ShowLookup words, @Nullable String reader) {
+        Optional<Speaker> known = words.show().speakers().find(reader);
+        return new SecondPresenter(moment, live, words, known.map(Speaker::name).orElse(null)).view();
+    }
+
+    private SecondView view() {
         NextView next = live.next();
         NextView read = new NextView(
                 next.caption(),
@@ -35,32 +61,137 @@ public final class SecondPresenter {
                 next.later(),
                 List.of());
         return new SecondView(
-                new LiveView(
-                        live.strip(), live.now(), live.say(), read, live.incident(), List.of(), Handles.NONE, null),
-                turn(moment, live, words),
-                then(moment, live.handles().sayId(), words));
+                new LiveView(live.strip(), live.now(), say(), read, live.incident(), List.of(), Handles.NONE, null),
+                turn(),
+                then(),
+                words.show().speakers().all().stream().map(Speaker::name).toList(),
+                reader);
     }
 
-    private static Mark turn(LiveMoment moment, LiveView live, ShowLookup words) {
+    private Mark turn() {
         if (live.incident() != null) {
             return new Mark(Form.STOP, Tone.ALARM, "Incident: say nothing");
         }
-        OthersTurn turn = Turns.of(moment, live.handles(), words).orElse(null);
-        if (turn == null) {
-            return new Mark(Form.RING, Tone.CALM, "The commentator speaks");
-        }
-        return new Mark(Form.UP, Tone.CAUTION, turn.now() ? "You speak now" : "You speak next");
+        WhoseTurn keys = moment.state().whoseTurn();
+        Turn turn = keys == WhoseTurn.CONSOLE ? Turn.NOT : planned();
+        turn = keys == WhoseTurn.OTHER && turn == Turn.NOT ? Turn.NEXT : turn;
+        return switch (turn) {
+            case NOW -> new Mark(Form.UP, Tone.CAUTION, you("speak now"));
+            case NEXT -> new Mark(Form.UP, Tone.CAUTION, you("speak next"));
+            case NOT ->
+                new Mark(
+                        Form.RING,
+                        Tone.CALM,
+                        (keys == WhoseTurn.CONSOLE
+                                                ? Optional.<String>empty()
+                                                : here().filter(r ->
+                                                                !live.handles().sayWaits())
+                                                        .flatMap(words::other))
+                                        .orElse("The commentator")
+                                + " speaks");
+        };
     }
 
-    /** @param sayId the remark on the screen, or null */
-    private static String then(LiveMoment moment, @Nullable String sayId, ShowLookup words) {
-        Placed placed = Turns.then(moment, sayId, words).orElse(null);
+    /** By name where somebody sits there who has one. */
+    private String you(String does) {
+        return reader == null ? "You " + does : reader + ", you " + does;
+    }
+
+    private enum Turn {
+        NOW,
+        NEXT,
+        NOT
+    }
+
+    /** The reader's turn by the plan. */
+    private Turn planned() {
+        Remark here = here().orElse(null);
+        boolean waits = live.handles().sayWaits();
+        if (here != null && (isTheReaders(here) || translated(here).isPresent())) {
+            return !waits
+                            && (isTheReaders(here)
+                                    || otherFromS(here) <= moment.now().nowS())
+                    ? Turn.NOW
+                    : Turn.NEXT;
+        }
+        boolean isNext = !waits
+                && Turns.then(moment, live.handles().sayId(), words)
+                        .flatMap(placed -> words.remark(placed.remarkId()))
+                        .filter(remark ->
+                                isTheReaders(remark) || translated(remark).isPresent())
+                        .isPresent();
+        return isNext ? Turn.NEXT : Turn.NOT;
+    }
+
+    /** The remark on the screen. */
+    private Optional<Remark> here() {
+        return Optional.ofNullable(live.handles().sayId()).flatMap(words::remark);
+    }
+
+    private boolean isTheReaders(Remark remark) {
+        return words.other(remark).filter(this::isTheReader).isPresent();
+    }
+
+    private boolean isTheReader(String name) {
+        return reader == null || reader.equals(name);
+    }
+
+    /** The other language of a remark, if it is the reader's to say; a reader nobody has named says none. */
+    private Optional<Interpreted> translated(Remark remark) {
+        return words.interpreted(remark).filter(said -> said.speaker().equals(reader));
+    }
+
+    /** When the other language of the remark on the screen begins, seconds of the session. */
+    private double otherFromS(Remark remark) {
+        if (words.voices().interpreting() == Interpreting.BESIDE) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        boolean shortForm = live.handles().sayShort();
+        return startS(remark) + words.voices().first(remark, shortForm).seconds();
+    }
+
+    private double startS(Remark remark) {
+        Speaking speaking = moment.state().talk().speaking();
+        return speaking != null && speaking.remarkId().equals(remark.id())
+                ? speaking.startedAtS()
+                : moment.plan()
+                        .find(remark.id())
+                        .map(Placed::startS)
+                        .orElse(moment.now().nowS());
+    }
+
+    /** What Live shows, or the other language in its place, for who says it. */
+    private SayView say() {
+        return here().flatMap(remark -> translated(remark).map(said -> say(remark, said)))
+                .orElse(live.say());
+    }
+
+    private SayView say(Remark remark, Interpreted said) {
+        double goneS = moment.now().nowS() - otherFromS(remark);
+        boolean now = planned() == Turn.NOW;
+        double share = now && Double.isFinite(goneS)
+                ? goneS / Math.max(0.1, said.time().seconds())
+                : 0;
+        return new SayView(
+                now ? SayView.What.WORDS : SayView.What.WAITING,
+                (now ? "Say now, in " : "Say next, in ") + said.words().languageName(),
+                Seconds.left(said.time().seconds()) + " to say",
+                Breaths.lines(said.words().text(), BREATH_CHARS),
+                Math.max(0, Math.min(1, share)),
+                null,
+                null);
+    }
+
+    private String then() {
+        Placed placed = Turns.then(moment, live.handles().sayId(), words).orElse(null);
         if (placed == null) {
             return "";
         }
         Remark remark = words.remark(placed.remarkId()).orElseThrow();
         return "Then, in " + Seconds.left(placed.startS() - moment.now().nowS())
                 + words.other(remark).map(name -> ", " + name).orElse("") + ": "
-                + remark.words(placed.form() == RemarkForm.SHORT);
+                + translated(remark)
+                        .map(said -> said.words().text())
+                        .orElse(remark.words(placed.form() == RemarkForm.SHORT));
     }
 }

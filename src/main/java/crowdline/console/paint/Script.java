@@ -4,7 +4,7 @@ import java.awt.Font;
 import java.util.List;
 
 /** Writing that the shipped type has no letters for, or that runs from right to left. */
-final class Script {
+public final class Script {
     /** The shipped type has all letters before this one: those of European languages in Latin script. */
     private static final char BEYOND = '\u0250';
 
@@ -18,7 +18,7 @@ final class Script {
     }
 
     /** Whether the first letter that has a direction runs from right to left. */
-    static boolean isRightToLeft(String text) {
+    public static boolean isRightToLeft(String text) {
         for (int at = 0; at < text.length(); at += Character.charCount(text.codePointAt(at))) {
             switch (Character.getDirectionality(text.codePointAt(at))) {
                 case Character.DIRECTIONALITY_LEFT_TO_RIGHT -> {

@@ -11,7 +11,7 @@ import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.util.function.Supplier;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -29,19 +29,23 @@ public final class SecondWindow extends JFrame {
     private static final int WIDTH_PX = 1280;
     private static final int HEIGHT_PX = 800;
 
-    private final transient Supplier<@Nullable SecondView> running;
+    private final transient Function<@Nullable String, @Nullable SecondView> running;
     private final transient SecondHost host;
     private final SecondPanel panel;
     private final transient FullScreen fullScreen = new FullScreen(this);
     private final Timer ticker = new Timer(FRAME_MS, e -> refresh());
     private transient Appearance appearance;
     private boolean isFull;
+    private @Nullable String speaker;
+    private transient @Nullable SecondView shown;
 
-    private SecondWindow(Supplier<@Nullable SecondView> running, SecondHost host, Appearance ofTheConsole) {
+    private SecondWindow(
+            Function<@Nullable String, @Nullable SecondView> running, SecondHost host, Appearance ofTheConsole) {
         super("Crowdline – second window");
         this.running = running;
         this.host = host;
         SecondLook look = host.look();
+        speaker = look.speaker();
         appearance = ofTheConsole.with(Themes.byId(look.theme())).with(zoom(look));
         panel = new SecondPanel(appearance);
         setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
@@ -70,9 +74,10 @@ public final class SecondWindow extends JFrame {
     /**
      * Opens it beside the console, as it was left.
      *
-     * @param running what it shows now, or null if no show runs
+     * @param running what it shows now to somebody of that name, or null if no show runs
      */
-    public static SecondWindow open(Supplier<@Nullable SecondView> running, SecondHost host, Appearance ofTheConsole) {
+    public static SecondWindow open(
+            Function<@Nullable String, @Nullable SecondView> running, SecondHost host, Appearance ofTheConsole) {
         SecondWindow window = new SecondWindow(running, host, ofTheConsole);
         window.setFocusableWindowState(false);
         window.setAutoRequestFocus(false);
@@ -86,9 +91,13 @@ public final class SecondWindow extends JFrame {
      * @param closed told once it is closed
      */
     public static SecondWindow alone(
-            Supplier<@Nullable SecondView> running, SecondHost host, Appearance appearance, Runnable closed) {
+            Function<@Nullable String, @Nullable SecondView> running,
+            SecondHost host,
+            Appearance appearance,
+            Runnable closed) {
         SecondWindow window = new SecondWindow(running, host, appearance);
         window.on("T", window::nextTheme);
+        window.on("S", window::nextSpeaker);
         window.on("F11", window::turnFullScreen);
         window.on("ctrl PLUS", window::larger);
         window.on("ctrl EQUALS", window::larger);
@@ -118,11 +127,24 @@ public final class SecondWindow extends JFrame {
     }
 
     private void refresh() {
-        panel.show(running.get());
+        shown = running.apply(speaker);
+        panel.show(shown);
     }
 
     public void nextTheme() {
         wear(appearance.with(Themes.after(appearance.theme())));
+    }
+
+    /** The next of the speakers of the show sits before it; after the last of them anybody does. */
+    public void nextSpeaker() {
+        SecondView now = shown;
+        if (now == null) {
+            return;
+        }
+        int next = now.speakers().indexOf(now.reader()) + 1;
+        speaker = next < now.speakers().size() ? now.speakers().get(next) : null;
+        keep();
+        refresh();
     }
 
     public void larger() {
@@ -153,7 +175,8 @@ public final class SecondWindow extends JFrame {
         SecondLook look = new SecondLook(
                 appearance.theme().id(),
                 appearance.zoom().factor(),
-                isFull ? host.look().place() : place(at));
+                isFull ? host.look().place() : place(at),
+                speaker);
         host.keep(look);
     }
 

@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param latestS latest end in seconds against its figure or its moments, as typed, empty for none
  * @param once whether it is said once at most
  * @param speaker the name of who says it, empty for whoever sits at the console
+ * @param other the same in another language
  */
 public record RemarkDraft(
         RemarkKind kind,
@@ -33,7 +34,8 @@ public record RemarkDraft(
         String earliestS,
         String latestS,
         boolean once,
-        String speaker) {
+        String speaker,
+        OtherDraft other) {
 
     /** Tied to no moment. */
     public RemarkDraft(
@@ -44,7 +46,7 @@ public record RemarkDraft(
             String earliestS,
             String latestS,
             boolean once) {
-        this(kind, text, shortText, weight, "", "", earliestS, latestS, once, "");
+        this(kind, text, shortText, weight, "", "", earliestS, latestS, once, "", OtherDraft.NONE);
     }
 
     /**
@@ -71,7 +73,8 @@ public record RemarkDraft(
                 number(remark.earliestS()),
                 number(remark.latestS()),
                 remark.once(),
-                Objects.requireNonNullElse(remark.speaker(), ""));
+                Objects.requireNonNullElse(remark.speaker(), ""),
+                OtherDraft.of(remark.translation()));
     }
 
     /** The same with an aside put into its text after that many letters, between commas if the sentence goes on. */
@@ -80,7 +83,7 @@ public record RemarkDraft(
         boolean goesOn =
                 !after.isBlank() && Character.isLetterOrDigit(after.strip().codePointAt(0));
         String with = text.substring(0, at) + ", " + aside + (goesOn ? "," : "") + after;
-        return new RemarkDraft(kind, with, shortText, weight, this.at, until, earliestS, latestS, once, speaker);
+        return new RemarkDraft(kind, with, shortText, weight, this.at, until, earliestS, latestS, once, speaker, other);
     }
 
     /**
@@ -123,7 +126,8 @@ public record RemarkDraft(
                     once,
                     before.draft(),
                     before.duty(),
-                    speaker.isBlank() ? null : speaker);
+                    speaker.isBlank() ? null : speaker,
+                    other.read(before.translation(), problems));
             return new Reading(remark.equals(before) ? before : remark.withDraft(false), problems);
         } catch (IllegalArgumentException e) {
             problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");

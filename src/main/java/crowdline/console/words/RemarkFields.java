@@ -1,6 +1,7 @@
 package crowdline.console.words;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.paint.Script;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.window.TextMenu;
@@ -9,6 +10,7 @@ import crowdline.loaded.ShowLookup;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.plain.SpeechFinding;
 import java.awt.Component;
+import java.awt.ComponentOrientation;
 import java.awt.KeyboardFocusManager;
 import java.util.function.Consumer;
 import javax.swing.DefaultListCellRenderer;
@@ -36,6 +38,10 @@ final class RemarkFields {
     final ChoiceBox speaker = new ChoiceBox("Who says it", "whoever sits at the console", "not among the speakers");
     final JTextField earliest = field("Earliest start, seconds from the start of the figure or from its moment");
     final JTextField latest = field("Latest end, seconds from the start of the figure or from its moment");
+    final JTextField language = field("Other language, its code, such as fr");
+    final ChoiceBox otherSpeaker =
+            new ChoiceBox("Who says it in that language", "whoever says the remark", "not among the speakers");
+    final JTextArea otherText = area("What to say in the other language");
     private final Consumer<RemarkDraft> typed;
     private boolean showing;
 
@@ -48,7 +54,9 @@ final class RemarkFields {
         at.addActionListener(e -> tell());
         until.addActionListener(e -> tell());
         speaker.addActionListener(e -> tell());
-        for (JTextComponent each : new JTextComponent[] {text, shortText, weight, earliest, latest}) {
+        otherSpeaker.addActionListener(e -> tell());
+        for (JTextComponent each :
+                new JTextComponent[] {text, shortText, weight, earliest, latest, language, otherText}) {
             each.getDocument().addDocumentListener(new Told());
         }
     }
@@ -65,6 +73,10 @@ final class RemarkFields {
             at.show(draft.at(), page.moments());
             until.show(draft.until(), page.moments());
             speaker.show(draft.speaker(), page.speakers());
+            put(language, draft.other().language());
+            put(otherText, draft.other().text());
+            otherSpeaker.show(draft.other().speaker(), page.speakers());
+            turn();
             boolean ties = page.inFigure() && draft.kind() != RemarkKind.CALL;
             at.setEnabled(ties);
             until.setEnabled(ties);
@@ -78,8 +90,9 @@ final class RemarkFields {
     }
 
     void enable(boolean enabled) {
-        for (Component each :
-                new Component[] {kind, once, text, shortText, weight, speaker, at, until, earliest, latest}) {
+        for (Component each : new Component[] {
+            kind, once, text, shortText, weight, speaker, at, until, earliest, latest, language, otherText, otherSpeaker
+        }) {
             each.setEnabled(enabled);
         }
     }
@@ -102,13 +115,15 @@ final class RemarkFields {
         once.setFont(appearance.plain(TextRole.BODY));
         at.setFont(appearance.plain(TextRole.BODY));
         speaker.setFont(appearance.plain(TextRole.BODY));
+        otherSpeaker.setFont(appearance.plain(TextRole.BODY));
+        otherText.setFont(appearance.plain(TextRole.SMALL));
         until.setFont(appearance.plain(TextRole.BODY));
         text.setFont(appearance.plain(TextRole.SMALL));
         shortText.setFont(appearance.plain(TextRole.SMALL));
-        for (JTextField each : new JTextField[] {weight, earliest, latest}) {
+        for (JTextField each : new JTextField[] {weight, earliest, latest, language}) {
             each.setFont(appearance.plain(TextRole.BODY));
         }
-        for (JTextArea each : new JTextArea[] {text, shortText}) {
+        for (JTextArea each : new JTextArea[] {text, shortText, otherText}) {
             each.setBackground(appearance.palette().stage());
         }
     }
@@ -127,7 +142,19 @@ final class RemarkFields {
                 earliest.getText(),
                 latest.getText(),
                 once.isSelected(),
-                speaker.chosen()));
+                speaker.chosen(),
+                new OtherDraft(language.getText(), otherText.getText(), otherSpeaker.chosen())));
+        turn();
+    }
+
+    /** What is written from right to left begins at the right. */
+    private void turn() {
+        ComponentOrientation way = Script.isRightToLeft(otherText.getText())
+                ? ComponentOrientation.RIGHT_TO_LEFT
+                : ComponentOrientation.LEFT_TO_RIGHT;
+        if (otherText.getComponentOrientation() != way) {
+            otherText.setComponentOrientation(way);
+        }
     }
 
     /** Leaves the caret alone where the text is the same. */

@@ -24,6 +24,7 @@ final class RemarkPanel extends JPanel {
     /** From this zoom on fields take lines of their own; tuned for a window 1280 wide. */
     private static final double ROOMY_ZOOM = 1.3;
 
+    private static final Mark NO_OTHER = new Mark(Form.RING, Tone.CALM, "In no other language");
     private static final Mark NO_SHORT = new Mark(Form.RING, Tone.CALM, "No short form");
 
     private final RemarkFields fields;
@@ -32,6 +33,7 @@ final class RemarkPanel extends JPanel {
     private final MarkLine firstDraft;
     private final MarkLine verdict;
     private final MarkLine shortVerdict;
+    private final MarkLine other;
     private final JTextArea spoken = PlainText.wrapped("What will be said", "");
     private final JTextArea room = PlainText.wrapped("Time there is, and the plan", "");
     private final JLabel findingsTitle = new JLabel();
@@ -47,6 +49,7 @@ final class RemarkPanel extends JPanel {
         firstDraft.setVisible(false);
         verdict = new MarkLine("Time of the text", appearance);
         shortVerdict = new MarkLine("Time of the short form", appearance);
+        other = new MarkLine("Time of the other language", appearance);
         findings.list().setVisibleRowCount(2);
         fields.enable(false);
     }
@@ -101,6 +104,8 @@ final class RemarkPanel extends JPanel {
         verdict.show(page.verdict());
         Mark shorter = page.shortVerdict();
         shortVerdict.show(shorter == null ? NO_SHORT : shorter);
+        Mark translated = page.other();
+        other.show(translated == null ? NO_OTHER : translated);
         spoken.setText("Said: " + page.spoken());
         room.setText(page.room() + (page.planned().isEmpty() ? "" : " " + page.planned()));
         problems.setText(String.join(" ", page.problems()));
@@ -118,6 +123,7 @@ final class RemarkPanel extends JPanel {
         fields.enable(false);
         fields.text.setText("");
         fields.shortText.setText("");
+        fields.otherText.setText("");
         spoken.setText("");
         room.setText(why);
         problems.setText("");
@@ -134,6 +140,7 @@ final class RemarkPanel extends JPanel {
         firstDraft.dress(worn);
         verdict.dress(worn);
         shortVerdict.dress(worn);
+        other.dress(worn);
         for (JTextArea each : List.of(spoken, room, problems)) {
             each.setFont(worn.plain(TextRole.BODY));
         }
@@ -152,7 +159,8 @@ final class RemarkPanel extends JPanel {
                 "insets 0 0 0 " + worn.room(6) + ", gap " + worn.room(8) + " " + worn.room(5),
                 "[][0:0:,grow,fill][][0:0:,grow,fill]",
                 (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
-                        + worn.room(58) + ":,fill][][][][][][]"));
+                        + worn.room(58) + ":,fill][][][][][]" + (roomy ? "[]" : "[][]") + "[][" + worn.room(58)
+                        + ":,fill][]"));
         page.add(label("Kind", fields.kind, worn));
         page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
         page.add(fields.once, "spanx, wmin 0, wrap");
@@ -183,7 +191,14 @@ final class RemarkPanel extends JPanel {
         page.add(label("Earliest, s", fields.earliest, worn));
         page.add(fields.earliest, "growx" + (roomy ? "" : ", wrap"));
         page.add(label("Latest end, s", fields.latest, worn));
-        page.add(fields.latest, "growx");
+        page.add(fields.latest, "growx, wrap");
+        page.add(label("Language", fields.language, worn));
+        page.add(fields.language, "growx" + (roomy ? "" : ", wrap"));
+        page.add(label("Said by", fields.otherSpeaker, worn));
+        page.add(fields.otherSpeaker, "growx, w 0:0:, wrap");
+        page.add(label("The same in that language", fields.otherText, worn), "spanx, wrap");
+        page.add(new JScrollPane(fields.otherText), "spanx, grow, wmin 0, wrap");
+        page.add(other, "spanx, growx, wmin 0");
         return page;
     }
 

@@ -14,6 +14,7 @@ import crowdline.patter.Fit;
 import crowdline.patter.PatterRules;
 import crowdline.patter.Room;
 import crowdline.show.Act;
+import crowdline.show.Interpreting;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
@@ -21,6 +22,7 @@ import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.plain.RemarkHints;
 import crowdline.timing.FigureTime;
@@ -29,6 +31,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
@@ -94,7 +97,31 @@ final class WordsPresenter {
                                 .map(m -> m.name().words())
                                 .toList())
                         .orElse(List.of()),
-                show.speakers().all().stream().map(Speaker::name).toList());
+                show.speakers().all().stream().map(Speaker::name).toList(),
+                other(remark));
+    }
+
+    private @Nullable Mark other(Remark remark) {
+        Translation words = remark.translation();
+        if (words == null) {
+            return null;
+        }
+        return basis.voices()
+                .interpreted(remark)
+                .map(said -> new Mark(
+                        Form.RING,
+                        Tone.CALM,
+                        String.format(
+                                Locale.UK,
+                                "%s: %.1f s (%.1f to %.1f), %s",
+                                words.languageName(),
+                                said.time().seconds(),
+                                said.time().lowS(),
+                                said.time().highS(),
+                                basis.voices().interpreting() == Interpreting.AFTER
+                                        ? "after the remark"
+                                        : "at the same time")))
+                .orElse(new Mark(Form.DIAMOND, Tone.CAUTION, "Nobody is there to say the " + words.languageName()));
     }
 
     /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */

@@ -67,6 +67,7 @@ public record WordsView(
      * @param inFigure whether it belongs to a figure, so that earliest and latest mean something
      * @param moments what there is to see in its figure, in words, in order
      * @param speakers the names of those who speak at the show
+     * @param other how long the other language takes and when it is said; null if there is none
      */
     public record RemarkPage(
             RemarkDraft draft,
@@ -81,7 +82,8 @@ public record WordsView(
             String reads,
             boolean inFigure,
             List<String> moments,
-            List<String> speakers) {
+            List<String> speakers,
+            @Nullable Mark other) {
 
         public RemarkPage {
             moments = List.copyOf(moments);

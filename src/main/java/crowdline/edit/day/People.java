@@ -4,11 +4,11 @@ import crowdline.arrange.FreshId;
 import crowdline.edit.Change;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
+import crowdline.show.Interpreting;
 import crowdline.show.Performer;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
-import crowdline.show.Speakers;
 import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -80,7 +80,15 @@ public final class People {
 
     /** Tells who speaks to the crowd, whoever usually sits at the console first. */
     public static Edit speakers(List<Speaker> all) {
-        return ((Edit) show -> Change.of("Who speaks", show.withSpeakers(new Speakers(all)))).refusing();
+        return ((Edit) show -> Change.of(
+                        "Who speaks", show.withSpeakers(show.speakers().with(all))))
+                .refusing();
+    }
+
+    /** Tells when a remark is said in its other language. */
+    public static Edit interpreting(Interpreting when) {
+        return show ->
+                Change.of("When to interpret", show.withSpeakers(show.speakers().with(when)));
     }
 
     private static Edit person(String id, String name, String about, UnaryOperator<Performer> changing) {

@@ -1,5 +1,6 @@
 package crowdline.sheet.ink;
 
+import java.text.Bidi;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -85,5 +86,10 @@ public final class Lettering {
 
     private static String cut(String text, int letters) {
         return text.substring(0, text.offsetByCodePoints(0, letters)).stripTrailing() + "…";
+    }
+
+    /** Whether a text is written from right to left, by the first letter in it that has a direction. */
+    public static boolean isRightToLeft(String text) {
+        return !new Bidi(text, Bidi.DIRECTION_DEFAULT_LEFT_TO_RIGHT).baseIsLeftToRight();
     }
 }

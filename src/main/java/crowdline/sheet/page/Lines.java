@@ -8,6 +8,9 @@ import java.util.Locale;
 
 /** A text cut into lines no wider than there is room. */
 public final class Lines {
+    /** Has no width; a line that begins with a name in other letters goes the way of its paragraph behind it. */
+    private static final String RIGHT_TO_LEFT = "\u200f";
+
     private Lines() {}
 
     /**
@@ -18,7 +21,10 @@ public final class Lines {
     public static List<String> of(String text, Style style, double widthPt) {
         List<String> lines = new ArrayList<>();
         for (String paragraph : text.split("\\R", -1)) {
-            wrap(paragraph.strip(), style, widthPt, lines);
+            List<String> own = new ArrayList<>();
+            wrap(paragraph.strip(), style, widthPt, own);
+            boolean fromRight = Lettering.isRightToLeft(paragraph);
+            own.forEach(line -> lines.add(fromRight && !Lettering.isRightToLeft(line) ? RIGHT_TO_LEFT + line : line));
         }
         return lines;
     }

@@ -7,8 +7,10 @@ import crowdline.show.bounds.Nearest;
 import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.Translation;
 import java.util.List;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** Speakers have names of their own, and remarks name speakers who are there. */
 final class SpeakerRule implements ShowRule {
@@ -39,19 +41,44 @@ final class SpeakerRule implements ShowRule {
     private static void remarks(Show show, List<Remark> remarks, String path, Consumer<Finding> findings) {
         for (int r = 0; r < remarks.size(); r++) {
             Remark remark = remarks.get(r);
-            String speaker = remark.speaker();
-            if (speaker != null && show.speakers().find(speaker).isEmpty()) {
-                String near = Nearest.hint(
-                        speaker,
-                        show.speakers().all().stream().map(Speaker::name).toList());
-                findings.accept(new Finding(
-                        Severity.WARNING,
-                        "speaker-unknown",
-                        "the remark " + Written.quoted(remark.id()) + " is for " + Written.quoted(speaker)
-                                + ", who is not among the speakers of the show, so whoever sits at the console says it"
-                                + (near.isEmpty() ? "; add the speaker, or name one who is there" : near),
-                        path + "remarks[" + r + "].speaker"));
-            }
+            named(
+                    show,
+                    remark,
+                    remark.speaker(),
+                    " is for ",
+                    "so whoever sits at the console says it",
+                    path + "remarks[" + r + "].speaker",
+                    findings);
+            Translation other = remark.translation();
+            named(
+                    show,
+                    remark,
+                    other == null ? null : other.speaker(),
+                    " has words in another language for ",
+                    "so nobody says them",
+                    path + "remarks[" + r + "].otherLanguage.speaker",
+                    findings);
+        }
+    }
+
+    private static void named(
+            Show show,
+            Remark remark,
+            @Nullable String speaker,
+            String what,
+            String so,
+            String path,
+            Consumer<Finding> findings) {
+        if (speaker != null && show.speakers().find(speaker).isEmpty()) {
+            String near = Nearest.hint(
+                    speaker, show.speakers().all().stream().map(Speaker::name).toList());
+            findings.accept(new Finding(
+                    Severity.WARNING,
+                    "speaker-unknown",
+                    "the remark " + Written.quoted(remark.id()) + what + Written.quoted(speaker)
+                            + ", who is not among the speakers of the show, " + so
+                            + (near.isEmpty() ? "; add the speaker, or name one who is there" : near),
+                    path));
         }
     }
 }

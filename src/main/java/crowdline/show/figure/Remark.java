@@ -24,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param duty how often and when it is to be said, of a duty of the day; null if only its words are known. Without meaning
  *     for another kind, and within an act
  * @param speaker who says it, by name, or null for whoever sits at the console
+ * @param translation the same in another language, or null
  */
 public record Remark(
         String id,
@@ -38,7 +39,8 @@ public record Remark(
         boolean once,
         boolean draft,
         @Nullable DutyTimes duty,
-        @Nullable String speaker) {
+        @Nullable String speaker,
+        @Nullable Translation translation) {
 
     public Remark {
         Most.mustBeText("remark id", id);
@@ -75,7 +77,7 @@ public record Remark(
             boolean once,
             boolean draft,
             @Nullable DutyTimes duty) {
-        this(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, null);
+        this(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, null, null);
     }
 
     /** A remark of which nobody says how often it is wanted. */
@@ -114,30 +116,103 @@ public record Remark(
 
     /** The same, tied to moments of its figure. */
     public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, speaker);
+        return new Remark(
+                id,
+                kind,
+                text,
+                shortText,
+                at,
+                until,
+                earliestS,
+                latestS,
+                weight,
+                once,
+                draft,
+                duty,
+                speaker,
+                translation);
     }
 
     /** The same as a first draft, or as a person's own words. */
     public Remark withDraft(boolean isDraft) {
         return new Remark(
-                id, kind, text, shortText, at, until, earliestS, latestS, weight, once, isDraft, duty, speaker);
+                id,
+                kind,
+                text,
+                shortText,
+                at,
+                until,
+                earliestS,
+                latestS,
+                weight,
+                once,
+                isDraft,
+                duty,
+                speaker,
+                translation);
     }
 
     /** The same with another id. */
     public Remark withId(String other) {
         return new Remark(
-                other, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, speaker);
+                other,
+                kind,
+                text,
+                shortText,
+                at,
+                until,
+                earliestS,
+                latestS,
+                weight,
+                once,
+                draft,
+                duty,
+                speaker,
+                translation);
     }
 
     /** The same asked for otherwise. */
     public Remark asked(@Nullable DutyTimes other) {
         return new Remark(
-                id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, other, speaker);
+                id,
+                kind,
+                text,
+                shortText,
+                at,
+                until,
+                earliestS,
+                latestS,
+                weight,
+                once,
+                draft,
+                other,
+                speaker,
+                translation);
     }
 
     /** The same said by somebody else; null for whoever sits at the console. */
     public Remark saidBy(@Nullable String other) {
-        return new Remark(id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, other);
+        return new Remark(
+                id,
+                kind,
+                text,
+                shortText,
+                at,
+                until,
+                earliestS,
+                latestS,
+                weight,
+                once,
+                draft,
+                duty,
+                other,
+                translation);
+    }
+
+    /** The same with other words in another language; null for none. */
+    public Remark translated(@Nullable Translation other) {
+        return new Remark(
+                id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, speaker, other);
     }
 
     /** How often and when a duty is to be said: what somebody asked for, or once. */

@@ -2,6 +2,7 @@ package crowdline.speech.pace;
 
 import crowdline.measure.EightInTen;
 import crowdline.measure.Must;
+import crowdline.show.figure.Translation;
 import crowdline.speech.say.SpokenText;
 import java.util.Locale;
 import java.util.Objects;
@@ -45,6 +46,7 @@ public record Pace(
     public static final Pace DEFAULT = new Pace("default, 160 words a minute", 0.15, 0.0731, 0.25, 0.69, 0.15);
 
     private static final double LONGEST_PAUSE_S = 5;
+    private static final double DIGIT_LETTERS = 5;
 
     public Pace {
         Objects.requireNonNull(name, "name");
@@ -71,6 +73,27 @@ public record Pace(
         double seconds = seconds(text);
         double factor = Math.exp(EightInTen.HALF_WIDTH * relativeError);
         return seconds == 0 ? SpokenTime.NONE : new SpokenTime(seconds, seconds / factor, seconds * factor);
+    }
+
+    /**
+     * How long this speaker takes in another language: a letter takes what it takes against English where it was measured
+     * ({@link LanguageRate}), a figure as much as five English letters (tuned: "nineteen thirty-six" is 17 for four), pauses as
+     * in English. How fast this speaker is in that language nobody knows, so its readers' own deviation comes on top of the
+     * error.
+     */
+    public SpokenTime time(Translation translation) {
+        String text = translation.text();
+        LanguageRate rate = LanguageRate.of(translation);
+        double letters = rate.againstEnglish() * ForeignText.letters(text) + DIGIT_LETTERS * ForeignText.digits(text);
+        if (letters == 0) {
+            return SpokenTime.NONE;
+        }
+        double seconds = fixedS
+                + perLetterS * letters
+                + perCommaS * ForeignText.commas(text)
+                + perStopS * ForeignText.innerStops(text);
+        double factor = Math.exp(EightInTen.HALF_WIDTH * Math.hypot(relativeError, rate.relativeDeviation()));
+        return new SpokenTime(seconds, seconds / factor, seconds * factor);
     }
 
     /** How far a remark may be from what is foretold, in a sentence for the speaker. */

@@ -1,13 +1,16 @@
 package crowdline.speech.pace;
 
+import crowdline.show.Interpreting;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.Translation;
 import crowdline.speech.say.Spoken;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /** The voices of a show at the paces that were timed. From any thread; each text is timed once. */
 public final class PacedVoices implements Voices {
@@ -16,8 +19,13 @@ public final class PacedVoices implements Voices {
     private final Spoken spoken;
     private final Map<Said, SpokenTime> known = new ConcurrentHashMap<>();
 
+    private final Map<Foreign, SpokenTime> translated = new ConcurrentHashMap<>();
+
     /** A text at a pace. */
     private record Said(String text, Pace pace) {}
+
+    /** A translation at a pace. */
+    private record Foreign(Translation words, Pace pace) {}
 
     public PacedVoices(Show show, Paces paces) {
         speakers = show.speakers();
@@ -31,17 +39,41 @@ public final class PacedVoices implements Voices {
     }
 
     @Override
-    public SpokenTime time(Remark remark, boolean shortForm) {
-        return time(remark.words(shortForm), said(remark).map(paces::of).orElse(paces.own()));
+    public SpokenTime first(Remark remark, boolean shortForm) {
+        return time(remark.words(shortForm), pace(remark.speaker()));
     }
 
     @Override
     public Optional<String> other(Remark remark) {
-        return said(remark).map(Speaker::name);
+        return speakers.other(remark.speaker(), paces.own().name()).map(Speaker::name);
     }
 
-    private Optional<Speaker> said(Remark remark) {
-        return speakers.other(remark.speaker(), paces.own().name());
+    /** Said if who is named for it is there; the console need not know the language. */
+    @Override
+    public Optional<Interpreted> interpreted(Remark remark) {
+        Translation words = remark.translation();
+        if (words == null) {
+            return Optional.empty();
+        }
+        String named = words.speaker();
+        String speaker = named == null ? remark.speaker() : named;
+        return named == null || speakers.isHere(named)
+                ? Optional.of(new Interpreted(
+                        speakers.find(speaker).map(Speaker::name).orElse(""), words, foreign(words, pace(speaker))))
+                : Optional.empty();
+    }
+
+    @Override
+    public Interpreting interpreting() {
+        return speakers.interpreting();
+    }
+
+    private Pace pace(@Nullable String speaker) {
+        return speakers.other(speaker, paces.own().name()).map(paces::of).orElse(paces.own());
+    }
+
+    private SpokenTime foreign(Translation words, Pace pace) {
+        return translated.computeIfAbsent(new Foreign(words, pace), said -> pace.time(said.words()));
     }
 
     private SpokenTime time(String text, Pace pace) {

@@ -8,11 +8,15 @@ import org.jspecify.annotations.Nullable;
  * @param theme name of its theme
  * @param zoom size of its text against the ordinary, 0.5 to 4
  * @param place where it was left, or null if it was never moved
+ * @param speaker the name of who sits before it, or null if nobody has said
  */
 public record SecondLook(
-        String theme, double zoom, @Nullable Place place) {
+        String theme,
+        double zoom,
+        @Nullable Place place,
+        @Nullable String speaker) {
     /** As it looks at first. */
-    public static final SecondLook DEFAULT = new SecondLook("day", 1, null);
+    public static final SecondLook DEFAULT = new SecondLook("day", 1, null, null);
 
     /** On the screen, in pixels; sizes above 0. */
     public record Place(int x, int y, int width, int height) {
@@ -34,6 +38,6 @@ public record SecondLook(
     }
 
     public SecondLook withPlace(@Nullable Place next) {
-        return new SecondLook(theme, zoom, next);
+        return new SecondLook(theme, zoom, next, speaker);
     }
 }

@@ -104,6 +104,9 @@ public final class SettingsFile {
                     .put("width", place.width())
                     .put("height", place.height());
         }
+        if (look.speaker() != null) {
+            node.put("speaker", look.speaker());
+        }
     }
 
     /** As it looks at first where nothing is said of it, as in files from before. */
@@ -118,7 +121,13 @@ public final class SettingsFile {
                                 node.path("y").asInt(0),
                                 node.path("width").asInt(0),
                                 node.path("height").asInt(0))
-                        : null);
+                        : null,
+                speaker(node));
+    }
+
+    private static @Nullable String speaker(JsonNode second) {
+        String name = second.path("speaker").asString("");
+        return name.isBlank() ? null : name;
     }
 
     private static void write(LearnedButtons buttons, ObjectNode settings) {

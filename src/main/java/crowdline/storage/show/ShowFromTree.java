@@ -5,6 +5,7 @@ import crowdline.show.Announcement;
 import crowdline.show.DayAir;
 import crowdline.show.Gaps;
 import crowdline.show.Incident;
+import crowdline.show.Interpreting;
 import crowdline.show.Performer;
 import crowdline.show.Piece;
 import crowdline.show.Show;
@@ -23,6 +24,7 @@ import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Placing;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.Translation;
 import crowdline.storage.json.Fields;
 import crowdline.storage.json.Quoted;
 import crowdline.storage.json.Refusals;
@@ -78,7 +80,9 @@ final class ShowFromTree {
                 incident.orElse(null),
                 f.list("announcements", ShowFromTree::announcement),
                 gaps.orElseThrow(Refusals.Noted::new),
-                new Speakers(f.list("speakers", s -> new Speaker(s.text("name"), s.flag("away")))));
+                new Speakers(
+                        f.list("speakers", s -> new Speaker(s.text("name"), s.flag("away"))),
+                        f.has("interpreting") ? f.choice("interpreting", ShowNames.INTERPRETING) : Interpreting.AFTER));
     }
 
     private static Gaps gaps(Fields f) {
@@ -208,7 +212,12 @@ final class ShowFromTree {
                 f.flag("once"),
                 f.flag("draft"),
                 f.has("duty") ? duty(f.group("duty")) : null,
-                f.textOrNull("speaker"));
+                f.textOrNull("speaker"),
+                f.has("otherLanguage") ? translation(f.group("otherLanguage")) : null);
+    }
+
+    private static Translation translation(Fields f) {
+        return new Translation(f.text("language"), f.text("text"), f.textOrNull("speaker"));
     }
 
     private static DutyTimes duty(Fields f) {

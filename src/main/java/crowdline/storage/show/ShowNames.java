@@ -1,6 +1,7 @@
 package crowdline.storage.show;
 
 import crowdline.show.CrowdUnits;
+import crowdline.show.Interpreting;
 import crowdline.show.aircraft.Engine.PropellerType;
 import crowdline.show.aircraft.Engine.Turns;
 import crowdline.show.catalogue.EntrySpeed;
@@ -89,6 +90,11 @@ final class ShowNames {
         case LEFT -> "left";
         case AWAY -> "away";
         case CROWD -> "crowd";
+    });
+
+    static final DiskNames<Interpreting> INTERPRETING = new DiskNames<>(Interpreting.class, when -> switch (when) {
+        case AFTER -> "after";
+        case BESIDE -> "beside";
     });
 
     static final DiskNames<RemarkKind> REMARK_KIND = new DiskNames<>(RemarkKind.class, kind -> switch (kind) {

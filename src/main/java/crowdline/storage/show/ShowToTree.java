@@ -6,6 +6,7 @@ import crowdline.show.CrowdUnits;
 import crowdline.show.DayAir;
 import crowdline.show.Gaps;
 import crowdline.show.Incident;
+import crowdline.show.Interpreting;
 import crowdline.show.Performer;
 import crowdline.show.Piece;
 import crowdline.show.Show;
@@ -22,6 +23,7 @@ import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Placing;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.Translation;
 import crowdline.storage.json.ObjectKeys;
 import java.time.LocalTime;
 import java.util.IdentityHashMap;
@@ -69,7 +71,7 @@ final class ShowToTree {
         if (incident != null) {
             keys.group("incident", incident(incident), false);
         }
-        return keys.list("announcements", show.announcements(), false, this::announcement)
+        keys.list("announcements", show.announcements(), false, this::announcement)
                 .group("gaps", gaps(show.gaps()), show.gaps().equals(Gaps.NONE))
                 .list(
                         "speakers",
@@ -77,8 +79,11 @@ final class ShowToTree {
                         false,
                         speaker -> keys().text("name", speaker.name())
                                 .flag("away", speaker.away())
-                                .node())
-                .node();
+                                .node());
+        if (show.speakers().interpreting() != Interpreting.AFTER) {
+            keys.choice("interpreting", ShowNames.INTERPRETING, show.speakers().interpreting());
+        }
+        return keys.node();
     }
 
     private JsonNode gaps(Gaps gaps) {
@@ -274,7 +279,18 @@ final class ShowToTree {
         if (duty != null) {
             keys.group("duty", duty(duty), false);
         }
-        return keys.text("speaker", remark.speaker()).node();
+        keys.text("speaker", remark.speaker());
+        Translation other = remark.translation();
+        if (other != null) {
+            keys.group(
+                    "otherLanguage",
+                    keys().text("language", other.language())
+                            .text("text", other.text())
+                            .text("speaker", other.speaker())
+                            .node(),
+                    false);
+        }
+        return keys.node();
     }
 
     private JsonNode duty(DutyTimes duty) {

@@ -77,7 +77,8 @@ class SheetCommandTest {
     void whatIsAskedForWronglyIsSaid() {
         assertThat(run("sheet", DEMO, "--kind", "card", "--out", out("a.pdf"))).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err())
-                .contains("no paper of the kind card; there are cards, running,", "did you mean \"cards\"?");
+                .contains(
+                        "no paper of the kind card; there are cards, interpreter, running,", "did you mean \"cards\"?");
         assertThat(run("sheet", DEMO, "--kind", "cards", "--act", "jackanapes", "--out", out("a.pdf")))
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("no act jackanapes", "jackanapes-solo");

@@ -146,7 +146,7 @@ class KilledShowOnScreenTest {
                     .as(kind.title())
                     .contains(
                             switch (kind) {
-                                case CARDS, RUNNING, PILOT, GLOSSARY, QUESTIONS -> "stall turn";
+                                case CARDS, INTERPRETER, RUNNING, PILOT, GLOSSARY, QUESTIONS -> "stall turn";
                                 case INCIDENT -> "Ladies and gentlemen";
                                 case DEBRIEF -> "Duties and thanks";
                             });

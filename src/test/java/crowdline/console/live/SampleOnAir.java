@@ -64,8 +64,9 @@ public final class SampleOnAir implements OnAir {
     public final SampleAnnouncing announcing = new SampleAnnouncing();
 
     @Override
-    public SecondView second() {
-        return new SecondView(view, new Mark(Form.UP, Tone.CAUTION, "You speak next"), "Then, in 9 s: Look up.");
+    public SecondView second(@Nullable String reader) {
+        return new SecondView(
+                view, new Mark(Form.UP, Tone.CAUTION, "You speak next"), "Then, in 9 s: Look up.", List.of(), null);
     }
 
     /** Whether an act is in the air. */

@@ -10,15 +10,22 @@ import crowdline.live.state.LiveState;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
+import crowdline.show.Interpreting;
+import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
+import crowdline.show.figure.Translation;
 import crowdline.sight.ActSheet;
+import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.pace.Voices;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 class SecondPresenterTest {
@@ -34,7 +41,7 @@ class SecondPresenterTest {
 
     private static SecondView at(double nowS, Plan plan, LiveState state) {
         LiveMoment moment = SmallShow.moment(nowS, plan, state);
-        return SecondPresenter.of(moment, new LivePresenter(SmallShow.words()).view(moment), SmallShow.words());
+        return SecondPresenter.of(moment, new LivePresenter(SmallShow.words()).view(moment), SmallShow.words(), null);
     }
 
     @Test
@@ -96,7 +103,7 @@ class SecondPresenterTest {
     }
 
     private static String turn(double nowS, Plan plan, LiveState state) {
-        return SecondPresenter.of(SmallShow.moment(nowS, plan, state), live(nowS, plan, state), words())
+        return SecondPresenter.of(SmallShow.moment(nowS, plan, state), live(nowS, plan, state), words(), null)
                 .turn()
                 .word();
     }
@@ -127,5 +134,71 @@ class SecondPresenterTest {
                 .as("and nobody else is named")
                 .isEqualTo("Say now");
         assertThat(live(109, plan, taken).handles().othersTurn()).isFalse();
+    }
+
+    private static final Translation FRENCH = new Translation("fr", "Quatre fois son poids.", "Claire");
+
+    /** The first remark is also said in French by Claire, in two seconds; everything else is the console's. */
+    private record InFrench(Interpreting interpreting) implements Voices {
+        @Override
+        public SpokenTime time(String text) {
+            return new SpokenTime(3, 3, 3);
+        }
+
+        @Override
+        public Optional<Interpreted> interpreted(Remark remark) {
+            return remark.equals(REMARKS.get(0))
+                    ? Optional.of(new Interpreted("Claire", FRENCH, new SpokenTime(2, 2, 2)))
+                    : Optional.empty();
+        }
+    }
+
+    private static SecondView french(double nowS, Interpreting when, @Nullable String reader) {
+        Show show = SmallShow.show()
+                .withSpeakers(new Speakers(List.of(new Speaker("Ann", false), new Speaker("Claire", false)), when));
+        ShowLookup words =
+                new ShowLookup(show, new Catalogue(List.of()), new InFrench(when), (act, variant) -> ActSheet.NONE);
+        Plan plan = new Plan(List.of(placed(0, 101, 5.5), placed(1, 115, 3)), List.of(), 0, 9, true);
+        LiveMoment moment = SmallShow.moment(nowS, plan, SmallShow.after(new FlightEvent.ActStarted(95)));
+        return SecondPresenter.of(moment, new LivePresenter(words).view(moment), words, reader);
+    }
+
+    private static Placed placed(int remark, double startS, double lastsS) {
+        Remark said = REMARKS.get(remark);
+        return new Placed(said.id(), null, said.kind(), RemarkForm.FULL, startS, startS + lastsS, false);
+    }
+
+    @Test
+    void theInterpreterReadsTheOtherLanguageLargeAndSpeaksInThePauseAfter() {
+        SecondView before = french(98, Interpreting.AFTER, "Claire");
+        assertThat(before.turn().word()).isEqualTo("Claire, you speak next");
+        assertThat(before.live().say().breaths()).containsExactly("Quatre fois son poids.");
+        assertThat(before.live().say().caption()).isEqualTo("Say next, in French");
+        assertThat(french(102, Interpreting.AFTER, "Claire").turn().word())
+                .as("the remark itself takes three seconds")
+                .isEqualTo("Claire, you speak next");
+        SecondView now = french(105, Interpreting.AFTER, "Claire");
+        assertThat(now.turn().word()).isEqualTo("Claire, you speak now");
+        assertThat(now.live().say().caption()).isEqualTo("Say now, in French");
+        assertThat(now.live().say().saidShare()).isBetween(0.2, 0.8);
+        assertThat(now.speakers()).containsExactly("Ann", "Claire");
+    }
+
+    @Test
+    void besideTheInterpreterSpeaksAsTheRemarkBegins() {
+        assertThat(french(101.5, Interpreting.BESIDE, "Claire").turn().word()).isEqualTo("Claire, you speak now");
+        assertThat(french(98, Interpreting.BESIDE, "Claire").turn().word()).isEqualTo("Claire, you speak next");
+    }
+
+    @Test
+    void othersReadTheRemarkItselfAndLiveOnlyTellsTheTime() {
+        for (String reader : new String[] {null, "Ann", "somebody of another show"}) {
+            SecondView view = french(105, Interpreting.AFTER, reader);
+            assertThat(String.join(" ", view.live().say().breaths()))
+                    .isEqualTo(REMARKS.get(0).text());
+            assertThat(view.turn().word()).isEqualTo("The commentator speaks");
+            assertThat(view.live().say().kind()).endsWith(", then French 2 s");
+        }
+        assertThat(french(105, Interpreting.BESIDE, null).live().say().kind()).endsWith(", with French");
     }
 }

@@ -46,7 +46,8 @@ class RemarkPanelTest {
                 page.reads(),
                 page.inFigure(),
                 page.moments(),
-                page.speakers());
+                page.speakers(),
+                page.other());
     }
 
     /** The seconds of a text have a line of their own, whether or not it is a draft. */

@@ -6,10 +6,13 @@ import crowdline.console.live.SmallShow;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.Translation;
+import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.pace.Voices;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -25,6 +28,13 @@ class SaidByTest {
         @Override
         public SpokenTime time(Remark remark, boolean shortForm) {
             return other(remark).isPresent() ? new SpokenTime(9, 9, 9) : time(remark.text());
+        }
+
+        @Override
+        public Optional<Interpreted> interpreted(Remark remark) {
+            return Optional.ofNullable(remark.translation())
+                    .filter(words -> !"Cleo".equals(words.speaker()))
+                    .map(words -> new Interpreted("Ben", words, new SpokenTime(4, 3, 5)));
         }
 
         @Override
@@ -51,6 +61,10 @@ class SaidByTest {
     }
 
     private void type(String text, String speaker) {
+        type(text, speaker, page().draft().other());
+    }
+
+    private void type(String text, String speaker, OtherDraft other) {
         RemarkDraft d = page().draft();
         model.type(new RemarkDraft(
                 d.kind(),
@@ -62,7 +76,8 @@ class SaidByTest {
                 d.earliestS(),
                 d.latestS(),
                 d.once(),
-                speaker));
+                speaker,
+                other));
     }
 
     @Test
@@ -83,5 +98,32 @@ class SaidByTest {
         type("Other words.", "");
         assertThat(model.show().acts().get(0).figures().get(0).remarks().get(1).speaker())
                 .isNull();
+    }
+
+    private Remark first() {
+        return model.show().acts().get(0).figures().get(0).remarks().get(1);
+    }
+
+    @Test
+    void anotherLanguageIsTypedAndTimedAndMendedWhereItsCodeIsNone() {
+        model.choosePlace("a1", "f1");
+        model.choose(1);
+        String text = page().draft().text();
+        type(text, "", new OtherDraft("fr", "", ""));
+        assertThat(first().translation()).as("nothing to say in it yet").isNull();
+        type(text, "", new OtherDraft("fr", "Quatre fois son poids.", "Ben"));
+        assertThat(first().translation()).isEqualTo(new Translation("fr", "Quatre fois son poids.", "Ben"));
+        assertThat(Objects.requireNonNull(page().other()).word())
+                .isEqualTo("French: 4.0 s (3.0 to 5.0), after the remark");
+        type(text, "", new OtherDraft("french", "Quatre fois.", "Ben"));
+        assertThat(page().problems())
+                .containsExactly(
+                        "The other language is \"french\"; write a code such as fr for French or ar for Arabic.");
+        assertThat(Objects.requireNonNull(first().translation()).text()).isEqualTo("Quatre fois son poids.");
+        type(text, "", new OtherDraft("fr", "Quatre fois.", "Cleo"));
+        assertThat(Objects.requireNonNull(page().other()).word()).isEqualTo("Nobody is there to say the French");
+        type(text, "", new OtherDraft("", " ", ""));
+        assertThat(first().translation()).isNull();
+        assertThat(page().other()).isNull();
     }
 }

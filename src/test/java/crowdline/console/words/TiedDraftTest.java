@@ -29,7 +29,8 @@ class TiedDraftTest {
     void timesAgainstTwoMomentsMayLieAnyWayRound() {
         RemarkDraft draft = RemarkDraft.of(TIED);
         assertThat(draft.read(TIED).problems()).isEmpty();
-        RemarkDraft untied = new RemarkDraft(RemarkKind.FACT, "Round.", "", "1", "", "", "1", "-2", false, "");
+        RemarkDraft untied =
+                new RemarkDraft(RemarkKind.FACT, "Round.", "", "1", "", "", "1", "-2", false, "", OtherDraft.NONE);
         assertThat(untied.read(TIED).problems()).singleElement().asString().contains("must come after");
     }
 

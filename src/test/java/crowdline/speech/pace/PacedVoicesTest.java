@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.show.DayAir;
+import crowdline.show.Interpreting;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
 import crowdline.show.Venue;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -38,7 +40,11 @@ class PacedVoicesTest {
     private static final Paces AT_ANNS = new Paces(ANN, List.of(ANN, BEN));
 
     private static Voices voices(Paces paces, Speaker... speakers) {
-        Show show = new Show(
+        return new PacedVoices(show(speakers), paces);
+    }
+
+    private static Show show(Speaker... speakers) {
+        return new Show(
                         "Harbour Day",
                         LocalDate.of(2027, 6, 1),
                         new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
@@ -51,7 +57,6 @@ class PacedVoicesTest {
                         Map.of(),
                         null)
                 .withSpeakers(new Speakers(List.of(speakers)));
-        return new PacedVoices(show, paces);
     }
 
     private static Voices both(Paces paces) {
@@ -115,5 +120,51 @@ class PacedVoicesTest {
                 new Speaker("Rene\u0301e", false));
         assertThat(voices.other(by(" REN\u00c9E"))).isPresent();
         assertThat(seconds(voices, "ren\u00e9e", false)).isCloseTo(3 * seconds(voices, null, false), within(1e-9));
+    }
+
+    private static Remark inFrench(@Nullable String speaker) {
+        return REMARK.translated(new Translation("fr", "Quatre fois son poids.", speaker));
+    }
+
+    private static final Translation FRENCH = new Translation("fr", "Quatre fois son poids.", null);
+
+    @Test
+    void theOtherLanguageComesAfterABreathAtItsOwnSpeakersPace() {
+        Voices voices = both(AT_ANNS);
+        double annS = voices.time(REMARK, false).seconds();
+        Interpreted bens = voices.interpreted(inFrench("Ben")).orElseThrow();
+        assertThat(bens.speaker()).isEqualTo("Ben");
+        assertThat(bens.time()).isEqualTo(BEN.time(FRENCH));
+        SpokenTime all = voices.time(inFrench("Ben"), false);
+        assertThat(all.seconds())
+                .isCloseTo(annS + Voices.BREATH_S + BEN.time(FRENCH).seconds(), within(1e-9));
+        assertThat(all.highS()).isGreaterThan(all.seconds());
+        assertThat(voices.first(inFrench("Ben"), false).seconds()).isEqualTo(annS);
+        assertThat(voices.other(inFrench("Ben")))
+                .as("the remark stays at the console")
+                .isEmpty();
+        assertThat(voices.interpreted(inFrench(null)).orElseThrow().time())
+                .as("in two languages by one who knows both")
+                .isEqualTo(ANN.time(FRENCH));
+    }
+
+    @Test
+    void besideItTheLongerOfTheTwoCounts() {
+        Show show = show(new Speaker("Ann", false), new Speaker("Ben", false));
+        Voices beside = new PacedVoices(show.withSpeakers(show.speakers().with(Interpreting.BESIDE)), AT_ANNS);
+        assertThat(beside.time(inFrench("Ben"), false).seconds())
+                .isEqualTo(BEN.time(FRENCH).seconds());
+        assertThat(beside.time(inFrench("Ann"), false).seconds())
+                .as("French is shorter than the remark")
+                .isEqualTo(beside.time(REMARK, false).seconds());
+    }
+
+    @Test
+    void nobodyWhoIsAwayOrUnknownInterprets() {
+        Voices voices = voices(AT_ANNS, new Speaker("Ann", false), new Speaker("Ben", true));
+        for (String speaker : List.of("Ben", "Cleo")) {
+            assertThat(voices.interpreted(inFrench(speaker))).isEmpty();
+            assertThat(voices.time(inFrench(speaker), false)).isEqualTo(voices.time(REMARK, false));
+        }
     }
 }

@@ -119,13 +119,24 @@ class SettingsGoldenTest {
 
     @Test
     void theSecondWindowIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
-        Settings second =
-                settings().withSecond(new SecondLook("sunlight", 1.5, new SecondLook.Place(-1920, 0, 1900, 1000)));
+        Settings second = settings()
+                .withSecond(new SecondLook("sunlight", 1.5, new SecondLook.Place(-1920, 0, 1900, 1000), null));
         assertThat(read("settings-second.json")).isEqualTo(new SettingsFile.Reading(second, null));
 
         new SettingsFile(folder).write(second);
 
         isWrittenAs("settings-second.json", folder.resolve("settings.json"));
+    }
+
+    @Test
+    void whoSitsBeforeTheSecondWindowIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
+        Settings second = settings()
+                .withSecond(new SecondLook("sunlight", 1.5, new SecondLook.Place(-1920, 0, 1900, 1000), "Claire"));
+        assertThat(read("settings-second-speaker.json")).isEqualTo(new SettingsFile.Reading(second, null));
+
+        new SettingsFile(folder).write(second);
+
+        isWrittenAs("settings-second-speaker.json", folder.resolve("settings.json"));
     }
 
     @Test

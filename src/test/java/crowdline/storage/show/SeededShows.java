@@ -3,6 +3,7 @@ package crowdline.storage.show;
 import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Incident;
+import crowdline.show.Interpreting;
 import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
@@ -28,6 +29,7 @@ import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.ReversalWay;
+import crowdline.show.figure.Translation;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -73,7 +75,7 @@ final class SeededShows {
                         some(i -> entry()),
                         chance() ? Map.of() : Map.of("Quillan", text(), text(), text()),
                         chance() ? null : incident())
-                .withSpeakers(new Speakers(some(i -> new Speaker(text(), chance()))));
+                .withSpeakers(new Speakers(some(i -> new Speaker(text(), chance())), pick(Interpreting.values())));
     }
 
     private Venue venue() {
@@ -225,7 +227,8 @@ final class SeededShows {
                 chance(),
                 chance(),
                 null,
-                or(this::text));
+                or(this::text),
+                or(() -> new Translation(pick(new String[] {"fr", "ar", "pt-BR"}), text(), or(this::text))));
     }
 
     private CatalogueEntry entry() {

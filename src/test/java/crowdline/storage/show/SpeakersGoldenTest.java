@@ -1,12 +1,15 @@
 package crowdline.storage.show;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.show.Interpreting;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import crowdline.storage.Golden;
 import java.nio.file.Path;
 import java.util.List;
@@ -46,5 +49,33 @@ class SpeakersGoldenTest {
         assertThat(show.everyRemark()).allMatch(remark -> remark.speaker() == null);
         assertThat(new JsonMapper().readTree(new ShowFile().bytes(show, null)).has("speakers"))
                 .isFalse();
+    }
+
+    @Test
+    void otherLanguagesAreReadAndWrittenAsTheyLieThere() {
+        Show show = read("show-1-languages.json");
+        assertThat(show.speakers().interpreting()).isEqualTo(Interpreting.BESIDE);
+        assertThat(show.remarks())
+                .extracting(Remark::translation)
+                .containsExactly(
+                        new Translation("fr", "Bonjour \u00e0 tous.", "Ben Varley"),
+                        new Translation("ar", "\u062e\u0645\u0633\u0645\u0626\u0629 \u0645\u062a\u0631.", null),
+                        null);
+        JsonMapper mapper = new JsonMapper();
+        for (String part : List.of("/interpreting", "/remarks")) {
+            assertThat(mapper.readTree(new ShowFile().bytes(show, null)).at(part))
+                    .isEqualTo(mapper.readTree(Golden.bytes("show-1-languages.json"))
+                            .at(part));
+        }
+        assertThat(read("show-1-speakers.json").speakers().interpreting()).isEqualTo(Interpreting.AFTER);
+    }
+
+    @Test
+    void aLanguageThatIsNoneIsFoundWithItsPlace() {
+        String wrong = new String(Golden.bytes("show-1-languages.json"), UTF_8).replace("\"fr\"", "\"French please\"");
+        ShowReading reading = new ShowFile().read(Path.of("day.json"), wrong.getBytes(UTF_8));
+        assertThat(reading.show()).isNull();
+        assertThat(reading.findings()).hasSize(1);
+        assertThat(reading.findings().get(0).toString()).contains("language", "French please");
     }
 }

@@ -2,8 +2,10 @@ package crowdline.app.window.edit;
 
 import crowdline.console.words.WordsBasis;
 import crowdline.loaded.LoadedShow;
+import crowdline.show.Interpreting;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Remark;
+import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.PacedVoices;
 import crowdline.speech.pace.Paces;
 import crowdline.speech.pace.SpokenTime;
@@ -50,8 +52,18 @@ public final class BasisForWords {
             }
 
             @Override
-            public SpokenTime time(Remark remark, boolean shortForm) {
-                return newest.get().time(remark, shortForm);
+            public SpokenTime first(Remark remark, boolean shortForm) {
+                return newest.get().first(remark, shortForm);
+            }
+
+            @Override
+            public Optional<Interpreted> interpreted(Remark remark) {
+                return newest.get().interpreted(remark);
+            }
+
+            @Override
+            public Interpreting interpreting() {
+                return newest.get().interpreting();
             }
 
             @Override

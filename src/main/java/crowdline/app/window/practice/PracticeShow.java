@@ -184,8 +184,8 @@ public final class PracticeShow implements OnAir {
     }
 
     @Override
-    public SecondView second() {
-        return onAir.second();
+    public SecondView second(@Nullable String reader) {
+        return onAir.second(reader);
     }
 
     @Override

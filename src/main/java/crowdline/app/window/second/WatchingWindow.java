@@ -88,16 +88,16 @@ public final class WatchingWindow implements AutoCloseable {
         });
     }
 
-    private @Nullable SecondView view() {
-        return watched.seen().map(this::view).orElse(null);
+    private @Nullable SecondView view(@Nullable String reader) {
+        return watched.seen().map(seen -> view(seen, reader)).orElse(null);
     }
 
-    private SecondView view(Seen seen) {
+    private SecondView view(Seen seen, @Nullable String reader) {
         Instant wall = machine.wall().instant();
         ShowLookup words = seen.show().words();
         LiveMoment moment = new LiveMoment(
                 seen.state(), seen.now(wall), seen.plan(), LocalDateTime.ofInstant(wall, words.zone()), Tracking.NONE);
-        return SecondPresenter.of(moment, new LivePresenter(words).view(moment), words);
+        return SecondPresenter.of(moment, new LivePresenter(words).view(moment), words, reader);
     }
 
     @Override

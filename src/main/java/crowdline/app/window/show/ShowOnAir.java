@@ -68,10 +68,10 @@ public final class ShowOnAir implements OnAir {
     }
 
     @Override
-    public SecondView second() {
+    public SecondView second(@Nullable String reader) {
         Scene scene = show.scene();
         LiveMoment moment = moment(scene, show.desk().nowS());
-        return SecondPresenter.of(moment, new LivePresenter(scene.lookup()).view(moment), scene.lookup());
+        return SecondPresenter.of(moment, new LivePresenter(scene.lookup()).view(moment), scene.lookup(), reader);
     }
 
     @Override

@@ -22,6 +22,7 @@ import crowdline.patter.Plan;
 import crowdline.patter.Room;
 import crowdline.patter.Speaking;
 import crowdline.show.Act;
+import crowdline.show.Interpreting;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
@@ -119,6 +120,8 @@ public final class SayPresenter {
         SpokenTime time = words.time(turn.remark(), turn.shortForm());
         double goneS = steps(Math.max(0, nowS - turn.startS()));
         double takesS = Math.max(0.1, time.seconds());
+        double ownS = Math.max(
+                0.1, words.voices().first(turn.remark(), turn.shortForm()).seconds());
         Double endS = windowEndS(moment, words, turn);
         double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
         double waitS = turn.startS() - nowS;
@@ -131,13 +134,14 @@ public final class SayPresenter {
                         : turn.begun() ? "Saying" : "Say now");
         String kind = words.sort(turn.remark())
                 + (turn.shortForm() ? ", short form" : "")
-                + (turn.remark().draft() ? ", draft" : "");
+                + (turn.remark().draft() ? ", draft" : "")
+                + other(turn.remark(), words);
         return new SayView(
                 waits ? What.WAITING : What.WORDS,
                 caption,
                 kind,
                 Breaths.lines(turn.remark().words(turn.shortForm()), BREATH_CHARS),
-                Math.min(1, goneS / takesS),
+                Math.min(1, goneS / ownS),
                 endS == null
                         ? new Mark(Form.DISC, Tone.GOOD, "No hurry")
                         : verdict(time, thereIsS, room(thereIsS, endsWithFigure(moment.now(), endS)), turn.tight()),
@@ -148,6 +152,16 @@ public final class SayPresenter {
                         goneS,
                         endS == null ? "no limit" : Seconds.left(thereIsS - goneS) + " left",
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
+    }
+
+    /** The other language only as the time it takes: whoever says it has the words in the second window. */
+    private static String other(Remark remark, ShowLookup words) {
+        return words.interpreted(remark)
+                .map(said -> words.voices().interpreting() == Interpreting.AFTER
+                        ? ", then " + said.words().languageName() + " "
+                                + Seconds.left(said.time().seconds())
+                        : ", with " + said.words().languageName())
+                .orElse("");
     }
 
     private static Mark verdict(SpokenTime takes, double thereIsS, Room room, boolean tight) {

@@ -13,6 +13,7 @@ import crowdline.console.theme.TextRole;
 import crowdline.console.window.ContextMenu;
 import crowdline.edit.act.Edit;
 import crowdline.edit.day.People;
+import crowdline.show.Interpreting;
 import crowdline.show.Performer;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
@@ -23,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
@@ -50,6 +52,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
     private final JTextArea speakersTitle = PlainText.wrapped(
             "Heading", "Who speaks: whoever sits at the console first; \u201caway\u201d for who is not there today");
+    private final JCheckBox beside = new JCheckBox("Another language at the same time, not after");
     private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
     private final JPanel person = new JPanel();
     private final transient Tools tools;
@@ -85,6 +88,9 @@ public final class PeoplePage extends JPanel implements PrepareCard {
                 pairs -> make(People.speakers(pairs.stream()
                         .map(p -> new Speaker(p.left(), p.right().equalsIgnoreCase(AWAY)))
                         .toList())));
+        beside.addActionListener(
+                e -> make(People.interpreting(beside.isSelected() ? Interpreting.BESIDE : Interpreting.AFTER)));
+        beside.setToolTipText("For an interpreter with loudspeakers or earphones of their own");
         ContextMenu.on(people.list(), tools.actions(), List.of(Command.ADD, Command.REMOVE));
         getAccessibleContext().setAccessibleName("People");
     }
@@ -134,6 +140,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         speakers.show(show.speakers().all().stream()
                 .map(s -> new PairTable.Pair(s.name(), s.away() ? AWAY : HERE))
                 .toList());
+        beside.setSelected(show.speakers().interpreting() == Interpreting.BESIDE);
         nobody.setVisible(show.performers().isEmpty());
         person.setVisible(!show.performers().isEmpty());
     }
@@ -188,11 +195,13 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         JPanel said = new JPanel(new MigLayout(
                 "insets 0, gap " + worn.room(14) + " " + worn.room(6),
                 "[0:0:,grow,fill][0:0:,grow,fill]",
-                "[bottom][0:0:,grow,fill]"));
+                "[bottom][0:0:,grow,fill][]"));
         said.add(wordsTitle, "wmin 0");
         said.add(speakersTitle, "wmin 0, wrap");
-        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0");
-        said.add(Scrolling.down(speakers), "grow, wmin 0, hmin 0");
+        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0, spany 2");
+        said.add(Scrolling.down(speakers), "grow, wmin 0, hmin 0, wrap");
+        beside.setFont(worn.plain(TextRole.BODY));
+        said.add(beside, "wmin 0");
         add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0, spany 2");
         add(nobody, "wmin 0, split 2");
         add(person, "grow, wmin 0, hmin 0, wrap");

@@ -1,0 +1,46 @@
+package crowdline.console.words;
+
+import crowdline.show.figure.Translation;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A remark in another language as it is being typed; anything may stand in it.
+ *
+ * @param language its code, as typed
+ * @param text what to say in it, empty for nothing
+ * @param speaker the name of who says it, empty for whoever says the remark
+ */
+public record OtherDraft(String language, String text, String speaker) {
+    static final OtherDraft NONE = new OtherDraft("", "", "");
+
+    static OtherDraft of(@Nullable Translation words) {
+        return words == null
+                ? NONE
+                : new OtherDraft(words.language(), words.text(), Objects.requireNonNullElse(words.speaker(), ""));
+    }
+
+    /**
+     * What it amounts to.
+     *
+     * @param before what it was; it stays while the language is not known
+     * @param problems takes what cannot be used, in a sentence
+     */
+    @Nullable
+    Translation read(@Nullable Translation before, List<String> problems) {
+        if (text.isBlank()) {
+            return null;
+        }
+        String code = language.strip();
+        if (!Translation.isLanguage(code)) {
+            problems.add(
+                    code.isEmpty()
+                            ? "Write the code of the other language before its words, such as fr or ar."
+                            : "The other language is \"" + code
+                                    + "\"; write a code such as fr for French or ar for Arabic.");
+            return before;
+        }
+        return new Translation(code, text, speaker.isBlank() ? null : speaker);
+    }
+}
