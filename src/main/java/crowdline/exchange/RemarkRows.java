@@ -293,11 +293,10 @@ final class RemarkRows {
             throw new Refused(
                     "The row has words in another language and does not say in which; write its code, such as fr");
         }
-        boolean isSame =
-                old != null && old.text().replaceAll("\\s+", " ").strip().equals(words);
+        String before = old == null ? "" : old.text();
         return new Translation(
                 language.isEmpty() && old != null ? old.language() : language,
-                isSame ? old.text() : words,
+                before.replaceAll("\\s+", " ").strip().equals(words) ? before : words,
                 heads.has(Column.OTHER_SPEAKER)
                         ? speaker(row.text(heads.of(Column.OTHER_SPEAKER)))
                         : old == null ? null : old.speaker());
