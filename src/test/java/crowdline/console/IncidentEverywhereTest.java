@@ -171,7 +171,7 @@ class IncidentEverywhereTest {
         List<JComboBox<?>> boxes = window().boxes(window().frame).stream()
                 .filter(JComboBox::isEnabled)
                 .toList();
-        assertThat(boxes).hasSize(1);
+        assertThat(boxes).as("what kind of remark, and who says it").hasSize(2);
         for (JComboBox<?> box : boxes) {
             go(Place.WORDS);
             window().focus(box);
