@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,22 +22,44 @@ public final class Glossary {
 
     private final List<Explained> items;
     private final Map<String, Explained> byName = new LinkedHashMap<>();
-    /** The names that are looked for in texts. */
-    private final List<Map.Entry<String, Explained>> longestFirst;
+    /** The names that are looked for in texts, the longest first, by their first {@link #SHORTEST_MENTIONED} letters. */
+    private final Map<String, List<Named>> longestFirst;
 
     private final TextSearch<Explained> search;
+
+    /**
+     * A name that is looked for in texts.
+     *
+     * @param rank its place among all of them, the longest first
+     */
+    private record Named(String key, Explained item, int rank) {}
+
+    /** Where a name stands in a text. */
+    private record Mention(Named named, int from, int to) {}
 
     private Glossary(List<Explained> items) {
         this.items = items;
         items.forEach(item -> byName.putIfAbsent(Written.key(item.name()), item));
         items.forEach(item -> item.aliases().forEach(alias -> byName.putIfAbsent(Written.key(alias), item)));
-        longestFirst = byName.entrySet().stream()
-                .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
-                .sorted(Comparator.comparing(named -> -named.getKey().length()))
-                .toList();
+        longestFirst = longestFirst(byName);
         search = new TextSearch<>(items.stream()
                 .map(item -> new TextSearch.Searched<>(item, item.name(), item.aliases(), item.group(), item.texts()))
                 .toList());
+    }
+
+    private static Map<String, List<Named>> longestFirst(Map<String, Explained> byName) {
+        List<Map.Entry<String, Explained>> inOrder = byName.entrySet().stream()
+                .filter(named -> named.getKey().length() >= SHORTEST_MENTIONED)
+                .sorted(Comparator.comparing(named -> -named.getKey().length()))
+                .toList();
+        Map<String, List<Named>> byLetters = new HashMap<>();
+        for (int i = 0; i < inOrder.size(); i++) {
+            String key = inOrder.get(i).getKey();
+            byLetters
+                    .computeIfAbsent(key.substring(0, SHORTEST_MENTIONED), letters -> new ArrayList<>())
+                    .add(new Named(key, inOrder.get(i).getValue(), i));
+        }
+        return byLetters;
     }
 
     /**
@@ -123,14 +146,10 @@ public final class Glossary {
         String plain = Written.key(text);
         Map<Integer, Explained> at = new LinkedHashMap<>();
         boolean[] taken = new boolean[plain.length()];
-        for (Map.Entry<String, Explained> named : longestFirst) {
-            String name = named.getKey();
-            for (int from = plain.indexOf(name); from >= 0; from = plain.indexOf(name, from + 1)) {
-                int to = wordEnd(plain, from, name.length());
-                if (to > from && !taken[from] && !taken[to - 1]) {
-                    at.put(from, named.getValue());
-                    Arrays.fill(taken, from, to, true);
-                }
+        for (Mention mention : mentions(plain)) {
+            if (!taken[mention.from()] && !taken[mention.to() - 1]) {
+                at.put(mention.from(), mention.named().item());
+                Arrays.fill(taken, mention.from(), mention.to(), true);
             }
         }
         return at.entrySet().stream()
@@ -140,12 +159,31 @@ public final class Glossary {
                 .toList();
     }
 
-    /** Where a name that stands at {@code from} ends, with the s of several; {@code from} if it is part of a longer word. */
+    /** Every name that stands in a text, also inside another, the longest first. */
+    private List<Mention> mentions(String plain) {
+        List<Mention> found = new ArrayList<>();
+        for (int from = 0; from + SHORTEST_MENTIONED <= plain.length(); from++) {
+            if (from > 0 && isOfWord(plain.codePointBefore(from))) {
+                continue;
+            }
+            String letters = plain.substring(from, from + SHORTEST_MENTIONED);
+            for (Named named : longestFirst.getOrDefault(letters, List.of())) {
+                if (plain.startsWith(named.key(), from)) {
+                    int to = wordEnd(plain, from, named.key().length());
+                    if (to > from) {
+                        found.add(new Mention(named, from, to));
+                    }
+                }
+            }
+        }
+        found.sort(Comparator.comparingInt((Mention mention) -> mention.named().rank())
+                .thenComparingInt(Mention::from));
+        return found;
+    }
+
+    /** Where a name that stands at {@code from} ends, with the s of several; {@code from} if a longer word goes on there. */
     private static int wordEnd(String plain, int from, int length) {
         int end = from + length;
-        if (from > 0 && isOfWord(plain.codePointBefore(from))) {
-            return from;
-        }
         if (end < plain.length() && plain.charAt(end) == 's') {
             end++;
         }
