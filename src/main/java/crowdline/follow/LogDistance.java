@@ -2,6 +2,7 @@ package crowdline.follow;
 
 import crowdline.telemetry.Reading;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -48,6 +49,24 @@ public record LogDistance(double asideM, double heightM, double steepShare, doub
         double away = outside(middle(log, Reading::awayM), low[1], high[1]);
         double height = outside(middle(log, Reading::heightM), low[2], high[2]);
         return new LogDistance(Math.hypot(along, away), height, steepShare(log), steep / (double) flown);
+    }
+
+    /** In one sentence, for somebody who wonders why the act is not found in the log. */
+    public String words() {
+        String place = asideM < 1
+                ? "within the act's space"
+                : String.format(Locale.UK, "%,.0f m outside the act's space", asideM);
+        String height = heightM == 0
+                ? "at its heights"
+                : String.format(
+                        Locale.UK, "%,.0f m %s its heights", Math.abs(heightM), heightM > 0 ? "above" : "below");
+        return String.format(
+                Locale.UK,
+                "The middle of the log lies %s and %s; it climbs or dives steeply for %.0f %% of its time, the act for %.0f %%.",
+                place,
+                height,
+                100 * steepShare,
+                100 * plannedSteepShare);
     }
 
     private static boolean isSteep(double level, double climb) {

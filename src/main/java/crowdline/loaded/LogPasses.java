@@ -2,6 +2,7 @@ package crowdline.loaded;
 
 import crowdline.follow.Boundaries;
 import crowdline.follow.FollowPlan;
+import crowdline.follow.LogDistance;
 import crowdline.show.Show;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;
@@ -67,11 +68,11 @@ public final class LogPasses {
             Boundaries found = Boundaries.of(plan, readings.readings());
             Optional<Pass> pass = adding.fromLog(plan, found, readings);
             if (pass.isEmpty()) {
-                complaints.accept("no figure of the act was found in " + log + "; crowdline follow says more");
+                complaints.accept(log + " was not added: no figure of the act was found in it. " + distance(readings));
             } else if (!anyway && !found.show(plan)) {
                 complaints.accept(log + " was not added: " + found.recognised(plan) + " of the " + plan.recognisable()
                         + " figures whose path is known were found in it, so it shows another flight or only a part of the"
-                        + " act; --anyway adds it all the same");
+                        + " act; --anyway adds it all the same. " + distance(readings));
                 return Optional.empty();
             }
             return pass;
@@ -79,6 +80,10 @@ public final class LogPasses {
             complaints.accept(String.valueOf(e.getMessage()));
             return Optional.empty();
         }
+    }
+
+    private String distance(LogReadings log) {
+        return LogDistance.of(plan, log.readings()).words();
     }
 
     private void keep(Pass pass, Path log, Keeping keeping) throws ShowFileException {

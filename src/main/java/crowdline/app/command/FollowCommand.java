@@ -113,31 +113,10 @@ public final class FollowCommand implements Callable<Integer> {
         } else {
             table(plan, found);
             if (!found.show(plan)) {
-                terminal.line(distance(LogDistance.of(plan, log.readings())));
+                terminal.line(LogDistance.of(plan, log.readings()).words());
             }
         }
         return found.show(plan) ? ExitCode.FINE : ExitCode.BLOCKED;
-    }
-
-    /** How far another flight lies from the act, in place, height and shape. */
-    private static String distance(LogDistance off) {
-        String place = off.asideM() < 1
-                ? "within the act's space"
-                : String.format(Locale.UK, "%,.0f m outside the act's space", off.asideM());
-        String height = off.heightM() == 0
-                ? "at its heights"
-                : String.format(
-                        Locale.UK,
-                        "%,.0f m %s its heights",
-                        Math.abs(off.heightM()),
-                        off.heightM() > 0 ? "above" : "below");
-        return String.format(
-                Locale.UK,
-                "The middle of the log lies %s and %s; it climbs or dives steeply for %.0f %% of its time, the act for %.0f %%.",
-                place,
-                height,
-                100 * off.steepShare(),
-                100 * off.plannedSteepShare());
     }
 
     private void jsonLine(FollowPlan plan, FollowNow now) {
@@ -166,10 +145,20 @@ public final class FollowCommand implements Callable<Integer> {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("readings", log.readings().size());
         row.put("showsAct", found.show(plan));
+        row.put("distance", distance(LogDistance.of(plan, log.readings())));
         row.put("figures", found.figures().stream().map(f -> row(plan, f)).toList());
         row.put("missed", found.dropped().stream().map(plan::figureId).toList());
         row.put("repeated", found.repeated().stream().map(plan::figureId).toList());
         row.put("notes", log.notes());
+        return row;
+    }
+
+    private static Map<String, Object> distance(LogDistance off) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("outsideM", JsonOut.thousandths(off.asideM()));
+        row.put("aboveM", JsonOut.thousandths(off.heightM()));
+        row.put("steepShare", JsonOut.thousandths(off.steepShare()));
+        row.put("plannedSteepShare", JsonOut.thousandths(off.plannedSteepShare()));
         return row;
     }
 
