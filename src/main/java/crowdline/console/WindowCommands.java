@@ -19,6 +19,9 @@ import javax.swing.JFrame;
 
 /** What the commands of the whole window do, and leaving the show that is open, which asks first. On the event thread. */
 final class WindowCommands {
+    /** How the name of a journal ends. */
+    private static final String JOURNAL = ".journal";
+
     private final JFrame frame;
     private final Host host;
     private final ConsolePane pane;
@@ -127,9 +130,13 @@ final class WindowCommands {
         }
     }
 
-    /** Opens a show, once nothing unsaved is lost by it. */
+    /** Opens a show, once nothing unsaved is lost by it; the journal of a day is set beside the one in Debrief. */
     void open(Path file) {
-        if (host.mayOpen(file)) {
+        if (host.debrief() != null && String.valueOf(file.getFileName()).endsWith(JOURNAL)) {
+            pane.go(Place.DEBRIEF);
+            pane.debrief().refresh();
+            pane.debrief().beside(file);
+        } else if (host.mayOpen(file)) {
             edit.leaving(() -> host.open(file));
         }
     }

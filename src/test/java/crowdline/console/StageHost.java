@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.DayChoice;
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.edit.EditHost;
@@ -107,6 +108,15 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
                 "",
                 List.of());
     }
+
+    @Override
+    public void days(Consumer<List<DayChoice>> answer) {}
+
+    @Override
+    public void beside(Path journal) {}
+
+    @Override
+    public void alone() {}
 
     @Override
     public void saveText(Path file) {}

@@ -6,6 +6,7 @@ import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.Workers;
 import crowdline.live.debrief.Debrief;
+import crowdline.loaded.FlownDay;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.sheet.DebriefSheet;
@@ -78,7 +79,7 @@ public final class DebriefCommand implements Callable<Integer> {
                         file,
                         new ShowLoader(CatalogueFile::shipped, () -> Paces.DEFAULT, folders.passes(), Workers.ALONE),
                         LoadedShow.FIRST_FLIGHTS);
-        Optional<LastFlown> flown = LastFlown.of(file, loaded, folders);
+        Optional<FlownDay> flown = LastFlown.of(file, loaded, folders);
         if (flown.isEmpty()) {
             terminal.complain(LastFlown.none(file, folders));
             return ExitCode.UNUSABLE;
@@ -86,13 +87,14 @@ public final class DebriefCommand implements Callable<Integer> {
         Path otherDay = beside;
         if (otherDay != null) {
             try {
-                LastFlown other = LastFlown.in(otherDay, loaded, folders);
+                FlownDay other = LastFlown.in(otherDay, loaded, folders);
                 DayBeside.lines(
                                 flown.get().debrief().day(),
                                 flown.get()::hour,
                                 other.debrief().day(),
                                 other::hour)
                         .forEach(terminal::line);
+                other.beside().lacks().forEach(terminal::line);
             } catch (ShowFileException e) {
                 terminal.complain(String.valueOf(e.getMessage()));
                 return ExitCode.UNUSABLE;
@@ -108,7 +110,7 @@ public final class DebriefCommand implements Callable<Integer> {
                 .read().settings().recentFiles().stream().findFirst().orElse(null);
     }
 
-    private void print(LastFlown flown) throws ShowFileException {
+    private void print(FlownDay flown) throws ShowFileException {
         JournalReading reading = flown.reading();
         Debrief debrief = flown.debrief();
         Path to = table;

@@ -4,6 +4,7 @@ import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.flight.Workers;
+import crowdline.loaded.FlownDay;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.measure.Measures;
@@ -102,7 +103,7 @@ public final class SheetCommand implements Callable<Integer> {
                         new ShowLoader(CatalogueFile::shipped, () -> paces, folders.passes(), workers),
                         LoadedShow.FLIGHTS);
         List<Act> acts = choice.of(loaded.show());
-        LastFlown flown =
+        FlownDay flown =
                 known == SheetKind.DEBRIEF ? LastFlown.of(file, loaded, folders).orElse(null) : null;
         if (known == SheetKind.DEBRIEF && flown == null) {
             terminal.complain(LastFlown.none(file, folders));

@@ -15,6 +15,7 @@ import crowdline.live.state.Step;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
 import crowdline.patter.Placed;
+import crowdline.sheet.day.OtherDay;
 import crowdline.show.Act;
 import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
@@ -26,6 +27,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleFunction;
+import org.jspecify.annotations.Nullable;
 
 /** A show's acts flown, each later than the one before, through the real state machine, as a debrief has it, for pictures. */
 final class DemoDebrief {
@@ -40,11 +43,8 @@ final class DemoDebrief {
     Map<String, DebriefView> views() {
         Map<String, DebriefView> views = new LinkedHashMap<>();
         Act act = loaded.show().acts().get(0);
-        happens(new ShowEvent.ShowOpened(
-                0,
-                loaded.show().title(),
-                loaded.show().acts().stream().map(Act::id).toList()));
-        views.put("debrief-empty", view(act));
+        happens(opened());
+        views.put("debrief-empty", view(act, null));
         fly(act, 100, 1.05);
         happens(new IncidentEvent.IncidentOpened(600));
         happens(new IncidentEvent.IncidentClosed(652, true));
@@ -57,8 +57,18 @@ final class DemoDebrief {
             happens(new LiveEvent.NoteMade(startS - 60, "The wind has turned."));
             fly(next, startS, 1.02);
         }
-        views.put("debrief", view(act));
+        DemoDebrief before = new DemoDebrief(loaded);
+        before.happens(opened());
+        before.fly(act, 160, 0.97);
+        views.put("debrief", view(act, new OtherDay("the day before", before.debrief(), before.hour(act), List.of())));
         return views;
+    }
+
+    private LiveEvent opened() {
+        return new ShowEvent.ShowOpened(
+                0,
+                loaded.show().title(),
+                loaded.show().acts().stream().map(Act::id).toList());
     }
 
     private void fly(Act act, double startS, double longer) {
@@ -104,10 +114,17 @@ final class DemoDebrief {
         }
     }
 
-    private DebriefView view(Act act) {
+    private DebriefView view(Act act, @Nullable OtherDay other) {
+        return DebriefPresenter.view(debrief(), hour(act), other);
+    }
+
+    private Debrief debrief() {
+        return Debrief.of(loaded.show(), state, loaded.debriefSources(Instant.MAX, (id, variant) -> List.of()));
+    }
+
+    /** The first act's slot begins 100 s into the session. */
+    private DoubleFunction<LocalTime> hour(Act act) {
         LocalTime zero = act.slotStart().minusSeconds(100);
-        return DebriefPresenter.view(
-                Debrief.of(loaded.show(), state, loaded.debriefSources(Instant.MAX, (id, variant) -> List.of())),
-                atS -> zero.plusNanos(Math.round(atS * 1e9)));
+        return atS -> zero.plusNanos(Math.round(atS * 1e9));
     }
 }

@@ -27,6 +27,7 @@ import crowdline.running.AircraftSource;
 import crowdline.running.WorkerThreads;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.journal.JournalMachine;
+import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.settings.DrillFile;
 import crowdline.storage.settings.PaceShelf;
 import crowdline.storage.settings.PractisedFile;
@@ -91,7 +92,8 @@ final class ConsoleWiring {
                 window::send,
                 io);
         opening = new ShowOpener(folders.journals(), catalogue, loader, window, aircraft, io, machine, passes);
-        WalkAndDebrief rehearsal = new WalkAndDebrief(opening, window, passes, folders.notes(), io, clock);
+        WalkAndDebrief rehearsal = new WalkAndDebrief(
+                opening, window, passes, folders.notes(), new JournalShelf(folders.journals(), machine, 0), io, clock);
         KeptSettings kept = new KeptSettings(settingsFile, settings, io);
         PracticeKeeper practice = new PracticeKeeper(
                 opening::running,

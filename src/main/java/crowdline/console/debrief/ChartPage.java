@@ -3,8 +3,8 @@ package crowdline.console.debrief;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import java.awt.CardLayout;
 import java.util.List;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -14,17 +14,27 @@ import org.jspecify.annotations.Nullable;
 /** The charts of a debrief one after the other: first the day, then each act flown; what each shows stands beside it in words. */
 final class ChartPage extends JPanel {
     private static final String KEYS =
-            "G acts and words   ← → day and acts   ↑ ↓ up and down   D saves the day   Ctrl+P prints";
+            "G acts and words   ← → day and acts   ↑ ↓ up and down   O another day beside it   D saves the day   Ctrl+P prints";
+
+    private static final String CHART = "chart";
+    private static final String DAYS = "days";
 
     private final JTextArea title = PlainText.wrapped("What is shown", "");
     private final JTextArea words = PlainText.wrapped("The chart in words", "");
-    private final JLabel keys = PlainText.plain(new JLabel(KEYS));
+    private final JTextArea keys = PlainText.wrapped("Keys", KEYS);
     private final ChartSurface chart;
+    private final DayChooser days;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel stage = new JPanel(cards);
     private transient List<ChartView> charts = List.of();
     private int chosen;
 
-    ChartPage(Appearance appearance) {
+    ChartPage(Appearance appearance, DayChooser.Asked asked) {
         chart = new ChartSurface(appearance);
+        days = new DayChooser(appearance, asked);
+        stage.setOpaque(false);
+        stage.add(scroll(chart), CHART);
+        stage.add(days, DAYS);
         getAccessibleContext().setAccessibleName("Charts");
         wear(appearance);
     }
@@ -52,8 +62,16 @@ final class ChartPage extends JPanel {
         return chart.shown();
     }
 
-    void takeFocus() {
+    /** Shows the chart, and gives it the keys. */
+    void toChart() {
+        cards.show(stage, CHART);
         chart.requestFocusInWindow();
+    }
+
+    /** Asks which of these days is to stand beside. */
+    void offer(List<DayChoice> choices) {
+        cards.show(stage, DAYS);
+        days.offer(choices);
     }
 
     private void turn() {
@@ -77,6 +95,7 @@ final class ChartPage extends JPanel {
         words.setForeground(worn.palette().text());
         keys.setForeground(worn.palette().soft());
         chart.wear(worn, 1);
+        days.wear(worn);
         String gap = worn.room(12);
         boolean large = worn.zoom().percent() > 140;
         setLayout(new MigLayout(
@@ -85,8 +104,8 @@ final class ChartPage extends JPanel {
                 large ? "[][0:0:,grow 30,fill][0:0:,grow 70,fill][]" : "[][0:0:,grow,fill][]"));
         add(title, "wmin 0, growx, spanx, wrap");
         add(scroll(words), large ? "grow, wmin 0, hmin 0, wrap" : "grow, wmin 0, hmin 0");
-        add(scroll(chart), "grow, wmin 0, hmin 0, wrap");
-        add(keys, "wmin 0, spanx");
+        add(stage, "grow, wmin 0, hmin 0, wrap");
+        add(keys, "wmin 0, growx, spanx");
         revalidate();
         repaint();
     }

@@ -2,6 +2,7 @@ package crowdline.console.debrief;
 
 import crowdline.console.theme.Appearance;
 import java.awt.CardLayout;
+import java.util.List;
 import javax.swing.JPanel;
 
 /** What the Debrief place shows of a day: its acts in words, or its charts. */
@@ -14,11 +15,11 @@ final class DebriefBook extends JPanel {
     private final ChartPage charts;
     private boolean charted;
 
-    DebriefBook(Appearance appearance) {
+    DebriefBook(Appearance appearance, DayChooser.Asked asked) {
         setLayout(cards);
         setOpaque(false);
         acts = new DebriefPanel(appearance);
-        charts = new ChartPage(appearance);
+        charts = new ChartPage(appearance, asked);
         add(acts, ACTS);
         add(charts, CHARTS);
     }
@@ -40,8 +41,21 @@ final class DebriefBook extends JPanel {
         charted = toCharts;
         cards.show(this, toCharts ? CHARTS : ACTS);
         if (toCharts) {
-            charts.takeFocus();
+            charts.toChart();
         }
+    }
+
+    /** Asks which of these days is to stand beside. */
+    void offer(List<DayChoice> days) {
+        if (charts.shown() != null) {
+            turn(true);
+            charts.offer(days);
+        }
+    }
+
+    /** Shows the charts. */
+    void toCharts() {
+        turn(charts.shown() != null);
     }
 
     /** To the act, or the chart, before or after. */

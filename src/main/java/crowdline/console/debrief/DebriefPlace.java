@@ -8,9 +8,11 @@ import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
+import crowdline.console.window.Courier;
 import java.awt.CardLayout;
 import java.io.File;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.JComponent;
@@ -28,7 +30,8 @@ public final class DebriefPlace implements PlaceScreen {
     private final CommandTable commands = CommandTable.of(Command.Scope.DEBRIEF)
             .on(Command.LATER_RUN, this::hasShow, () -> step(1))
             .on(Command.EARLIER_RUN, this::hasShow, () -> step(-1))
-            .on(Command.DAY_CHARTS, this::hasShow, this::turn)
+            .on(Command.DAY_CHARTS, this::hasCharts, this::turn)
+            .on(Command.OTHER_DAY, this::hasCharts, this::askForDay)
             .on(Command.SCORE_NEXT, this::hasScore, () -> ifScored(Scored::next))
             .on(Command.SCORE_AGAIN, this::hasScore, () -> ifScored(Scored::again))
             .on(Command.SCORE_AWAY, this::hasScore, () -> show((Scored) null))
@@ -37,20 +40,52 @@ public final class DebriefPlace implements PlaceScreen {
             .on(Command.SAVE_DAY, this::hasShow, () -> save("day.csv", DebriefHost::saveDay))
             .on(Command.SAVE_JSON, this::hasShow, () -> save("debrief.json", DebriefHost::saveJson))
             .filled();
+    private final Courier<List<DayChoice>> days = new Courier<>(offered -> onBook(book -> book.offer(offered)));
     private final CardLayout cards = new CardLayout();
     private final JPanel whole = new JPanel(cards);
     private Supplier<@Nullable DebriefHost> host = () -> null;
     private @Nullable Scored scored;
+    private boolean charted;
     private Runnable changed = () -> {};
 
     public DebriefPlace(Appearance appearance, Ways ways) {
         place = new PlaceOrEmpty<>(
                 "Debrief",
                 appearance,
-                new LazyCard<>(appearance, DebriefBook::new, DebriefBook::show, DebriefBook::wear),
+                new LazyCard<>(
+                        appearance, a -> new DebriefBook(a, new Choosing()), DebriefBook::show, DebriefBook::wear),
                 ways);
         whole.setOpaque(false);
         whole.add(place, OF_THE_DAY);
+    }
+
+    /** What is chosen of the days to set beside this one. */
+    private final class Choosing implements DayChooser.Asked {
+        @Override
+        public void beside(Path journal) {
+            DebriefPlace.this.beside(journal);
+        }
+
+        @Override
+        public void alone() {
+            leave();
+            ifServed(DebriefHost::alone);
+        }
+
+        @Override
+        public void file() {
+            leave();
+            JFileChooser chooser = new JFileChooser();
+            chooser.setDialogTitle("Another day beside it");
+            if (chooser.showOpenDialog(place) == JFileChooser.APPROVE_OPTION) {
+                beside(chooser.getSelectedFile().toPath());
+            }
+        }
+
+        @Override
+        public void leave() {
+            onBook(DebriefBook::toCharts);
+        }
     }
 
     /** How a practice flight went. */
@@ -139,6 +174,7 @@ public final class DebriefPlace implements PlaceScreen {
 
     /** Shows a debrief, or how to open a show if there is none. */
     public void show(@Nullable DebriefView view) {
+        charted = view != null && !view.charts().isEmpty();
         place.show(view);
     }
 
@@ -149,6 +185,24 @@ public final class DebriefPlace implements PlaceScreen {
 
     private boolean hasShow() {
         return scored == null && place.hasShow();
+    }
+
+    private boolean hasCharts() {
+        return hasShow() && charted;
+    }
+
+    private void onBook(Consumer<DebriefBook> told) {
+        place.ifShown(told);
+    }
+
+    private void askForDay() {
+        ifServed(now -> now.days(days::send));
+    }
+
+    /** Sets the day beside this one that a journal tells. */
+    public void beside(Path journal) {
+        onBook(DebriefBook::toCharts);
+        ifServed(now -> now.beside(journal));
     }
 
     /** To the act, or the chart, so many on. */

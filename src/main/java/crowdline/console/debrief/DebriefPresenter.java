@@ -18,8 +18,10 @@ import crowdline.live.event.Source;
 import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
+import crowdline.sheet.day.DayBeside;
 import crowdline.sheet.day.DayCharts;
 import crowdline.sheet.day.DayWords;
+import crowdline.sheet.day.OtherDay;
 import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
@@ -41,8 +43,9 @@ public final class DebriefPresenter {
      * The view of a debrief.
      *
      * @param hour the clock at the venue at a second of the session
+     * @param other another day to set beside it, or null
      */
-    public static DebriefView view(Debrief debrief, DoubleFunction<LocalTime> hour) {
+    public static DebriefView view(Debrief debrief, DoubleFunction<LocalTime> hour, @Nullable OtherDay other) {
         List<RemarkRun> duties = debrief.remarks(RemarkKind.DUTY);
         boolean all = duties.stream().allMatch(r -> r.told() == Told.SAID);
         String thanks = DebriefSheet.thanks(debrief);
@@ -67,27 +70,45 @@ public final class DebriefPresenter {
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
                                 + " and what you marked with S then appear here beside the plan."
                         : "",
-                charts(debrief, hour));
+                charts(debrief, hour, other));
     }
 
-    private static List<ChartView> charts(Debrief debrief, DoubleFunction<LocalTime> hour) {
+    private static List<ChartView> charts(Debrief debrief, DoubleFunction<LocalTime> hour, @Nullable OtherDay other) {
         List<ChartView> charts = new ArrayList<>();
         if (!debrief.runs().isEmpty()) {
-            charts.add(
-                    new ChartView("The day", DayCharts.day(debrief, hour, null), withHow(DayWords.day(debrief, hour))));
+            List<String> words = new ArrayList<>();
+            if (other != null) {
+                words.addAll(DayBeside.sentences(debrief.day(), hour, other));
+            }
+            words.addAll(DayWords.day(debrief, hour));
+            charts.add(new ChartView(
+                    "The day" + beside(other), DayCharts.day(debrief, hour, other), withHow(words, other)));
         }
         for (int i = 0; i < debrief.runs().size(); i++) {
             Run run = debrief.runs().get(i);
+            List<String> words = new ArrayList<>(DayWords.run(debrief, hour, i));
+            if (other != null) {
+                words.addAll(1, DayBeside.sentences(run, other));
+            }
             charts.add(new ChartView(
                     run.title() + ", " + when(run, hour),
-                    DayCharts.run(debrief, hour, i, null),
-                    withHow(DayWords.run(debrief, hour, i))));
+                    DayCharts.run(debrief, hour, i, other),
+                    withHow(words, other)));
         }
         return charts;
     }
 
-    private static List<String> withHow(List<String> words) {
-        return Stream.concat(words.stream(), Stream.of(DayWords.HOW)).toList();
+    private static String beside(@Nullable OtherDay other) {
+        return other == null ? "" : " beside " + other.name();
+    }
+
+    private static List<String> withHow(List<String> words, @Nullable OtherDay other) {
+        List<String> all = new ArrayList<>(words);
+        all.add(DayWords.HOW);
+        if (other != null) {
+            all.add(DayWords.how(other));
+        }
+        return all;
     }
 
     private static String when(Run run, DoubleFunction<LocalTime> hour) {

@@ -93,6 +93,7 @@ public enum Command {
     EARLIER_RUN("Act before", Scope.DEBRIEF, "The act flown before this", "LEFT", "PAGE_UP"),
     DAY_CHARTS(
             "The day as charts", Scope.DEBRIEF, "Charts of the day and of each act, or back to the acts in words", "G"),
+    OTHER_DAY("Another day beside it…", Scope.DEBRIEF, "Last year's day, or any other, beside this one", "O"),
     SAVE_TEXT("Save as text…", Scope.DEBRIEF, "The whole debrief as a text file", "S"),
     SAVE_TABLE("Save as table…", Scope.DEBRIEF, "The figures as comma-separated values", "C"),
     SAVE_DAY("Save the day…", Scope.DEBRIEF, "Acts, duties and talk of the day as comma-separated values", "D"),

@@ -16,6 +16,7 @@ import org.jfree.chart.axis.AxisLocation;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.ValueMarker;
 import org.jfree.chart.plot.XYPlot;
@@ -152,16 +153,22 @@ public final class ChartPainter implements Ink.Drawn {
         XYPlot plot = look.plot(all, percent, bars);
         Beside beside = chart.beside();
         if (beside != null) {
-            XYSeries then = new XYSeries("beside", false);
-            for (Share share : beside.talk()) {
-                then.add(share.fromH(), share.percent());
-                then.add(share.toH(), share.percent());
-            }
             XYSeriesCollection steps = new XYSeriesCollection();
-            steps.addSeries(then);
             XYLineAndShapeRenderer line = new XYLineAndShapeRenderer(true, false);
+            // On a bar the dashes stand out by the edge that lies under them: the last of them is drawn first.
+            for (String name : List.of("beside", "edge")) {
+                XYSeries then = new XYSeries(name, false);
+                for (Share share : beside.talk()) {
+                    then.add(share.fromH(), share.percent());
+                    then.add(share.toH(), share.percent());
+                }
+                steps.addSeries(then);
+            }
             line.setSeriesPaint(0, look.text());
             line.setSeriesStroke(0, look.dashed());
+            line.setSeriesPaint(1, look.ground());
+            line.setSeriesStroke(1, look.line(0.3));
+            plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
             line.setDrawSeriesLineAsPath(true);
             plot.setDataset(1, steps);
             plot.setRenderer(1, line);

@@ -3,18 +3,25 @@ package crowdline.sheet.day;
 import crowdline.live.debrief.DayRun;
 import crowdline.live.debrief.DayRun.ActRun;
 import crowdline.live.debrief.DayRun.Flight;
+import crowdline.live.debrief.Debrief.FigureRun;
+import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.DutyRun;
+import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.RunningSheet;
 import java.time.LocalTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Two days of one show beside each other: when each act began, how late, how long it took and how much of it was talk. */
 public final class DayBeside {
+    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
     private static final String UNKNOWN = "–";
 
     private DayBeside() {}
@@ -31,32 +38,119 @@ public final class DayBeside {
         lines.add(row("", "this day", "", "", "other day", "", ""));
         lines.add(row("act", "began", "lasted", "talk", "began", "lasted", "talk"));
         for (ActRun act : day.acts()) {
-            ActRun then = other.acts().stream()
-                    .filter(a -> a.actId().equals(act.actId()))
-                    .findFirst()
-                    .orElse(null);
+            ActRun then = act(other, act.actId());
             String[] here = cells(day, act, hour);
             String[] there = cells(other, then, otherHour);
             lines.add(row(act.title(), here[0], here[1], here[2], there[0], there[1], there[2]));
         }
         for (DutyRun duty : day.duties()) {
-            DutyRun then = other.duties().stream()
-                    .filter(d -> d.remarkId().equals(duty.remarkId()))
-                    .findFirst()
-                    .orElse(null);
+            DutyRun then = duty(other, duty.remarkId());
             lines.add("duty: " + duty.text() + ": " + DutySheet.count(duty) + "; on the other day "
                     + (then == null ? "unknown" : DutySheet.count(then).toLowerCase(Locale.UK)));
         }
         return lines;
     }
 
+    /**
+     * The same in sentences, with what cannot be compared.
+     *
+     * @param hour the clock at the venue at a second of the day's session
+     */
+    public static List<String> sentences(DayRun day, DoubleFunction<LocalTime> hour, OtherDay other) {
+        List<String> words = new ArrayList<>(other.lacks());
+        DayRun then = other.debrief().day();
+        words.add("In brackets: " + other.name() + ".");
+        for (ActRun act : day.acts()) {
+            String[] here = cells(day, act, hour);
+            String[] there = cells(then, act(then, act.actId()), other.hour());
+            words.add(act.title() + ": " + sentence(here, there) + ".");
+        }
+        for (DutyRun duty : day.duties()) {
+            DutyRun told = duty(then, duty.remarkId());
+            words.add("Duty: " + DutySheet.count(duty) + " (" + (told == null ? "unknown" : DutySheet.count(told))
+                    + "): " + duty.text());
+        }
+        return words;
+    }
+
+    private static String sentence(String[] here, String[] there) {
+        boolean both = !here[1].equals(UNKNOWN) && !there[1].equals(UNKNOWN);
+        return both
+                ? "began " + here[0] + " (" + there[0] + "), lasted " + here[1] + " (" + there[1] + "), talk " + here[2]
+                        + " (" + there[2] + ")"
+                : sentence(here) + " (" + sentence(there) + ")";
+    }
+
+    private static String sentence(String[] day) {
+        if (day[1].equals(UNKNOWN)) {
+            return day[0].equals(UNKNOWN)
+                    ? "unknown"
+                    : Character.isDigit(day[0].charAt(0)) ? "began " + day[0] : day[0];
+        }
+        return "began " + day[0] + ", lasted " + day[1] + ", talk " + day[2];
+    }
+
+    /** What another day says of an act flown, in sentences. */
+    public static List<String> sentences(Run run, OtherDay other) {
+        Run then = RunChart.same(run, other.debrief()).orElse(null);
+        if (then == null) {
+            return List.of("This act was not flown as \"" + run.variant() + "\" on " + other.name()
+                    + ", so nothing is set beside it.");
+        }
+        Double endS = then.sessionEndS();
+        String began = other.name() + ": began " + HOUR.format(other.hour().apply(then.sessionStartS())) + ", "
+                + DebriefSheet.total(then);
+        List<String> words = new ArrayList<>();
+        words.add(
+                endS == null
+                        ? began + "."
+                        : began + ". Talk " + Math.round(other.debrief().day().talkPercent(then.sessionStartS(), endS))
+                                + "\u00a0%.");
+        String onlyHere = names(run, then);
+        String onlyThere = names(then, run);
+        if (!onlyHere.isEmpty()) {
+            words.add("Not flown on " + other.name() + ": " + onlyHere + ".");
+        }
+        if (!onlyThere.isEmpty()) {
+            words.add("Flown on " + other.name() + " alone: " + onlyThere + ".");
+        }
+        return words;
+    }
+
+    /** The figures flown in one flight and not in the other. */
+    private static String names(Run in, Run notIn) {
+        Set<String> flown = notIn.figures().stream()
+                .filter(figure -> figure.startS() != null)
+                .map(FigureRun::figureId)
+                .collect(Collectors.toSet());
+        return in.figures().stream()
+                .filter(figure -> figure.startS() != null && !flown.contains(figure.figureId()))
+                .map(FigureRun::name)
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    private static @Nullable ActRun act(DayRun day, String actId) {
+        return day.acts().stream()
+                .filter(act -> act.actId().equals(actId))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static @Nullable DutyRun duty(DayRun day, String remarkId) {
+        return day.duties().stream()
+                .filter(duty -> duty.remarkId().equals(remarkId))
+                .findFirst()
+                .orElse(null);
+    }
+
     private static String[] cells(DayRun day, @Nullable ActRun act, DoubleFunction<LocalTime> hour) {
         if (act == null || act.flights().isEmpty()) {
-            return new String[] {act != null && act.cancelled() ? "cancelled" : UNKNOWN, UNKNOWN, UNKNOWN};
+            return new String[] {act == null ? UNKNOWN : act.cancelled() ? "cancelled" : "not flown", UNKNOWN, UNKNOWN};
         }
         Flight flight = act.flights().get(0);
         Double endS = flight.endS();
-        String began = hour.apply(flight.startS()).withNano(0).toString();
+        String began = HOUR.format(hour.apply(flight.startS()));
         return endS == null
                 ? new String[] {began, UNKNOWN, UNKNOWN}
                 : new String[] {

@@ -38,6 +38,11 @@ public final class DayWords {
         charts = new DayCharts(debrief, DayHours.of(hour));
     }
 
+    /** How another day is read in it. */
+    public static String how(OtherDay other) {
+        return "Hollow bars and dashed lines: " + other.name() + ".";
+    }
+
     /** Of the day: a sentence each for talk and quiet, for every act and duty, and for what else there was. */
     public static List<String> day(Debrief debrief, DoubleFunction<LocalTime> hour) {
         return new DayWords(debrief, hour).day();

@@ -5,6 +5,7 @@ import crowdline.live.state.LiveState;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -109,6 +110,37 @@ public final class JournalShelf {
         Instant zero = last == null ? Instant.EPOCH : last.wall().minusNanos(Math.round(last.sessionS() * 1e9));
         return new JournalReading(
                 path, replay.state(), zero, replay.damagedLines().size());
+    }
+
+    /**
+     * The days on which an act was flown, of whichever show, newest first; those that are being written are left out, and so is
+     * what cannot be read.
+     *
+     * @param most so many at most
+     */
+    public List<JournalDay> flown(int most) {
+        return folder.journals().stream()
+                .limit(JournalChoice.LOOKED_AT)
+                .filter(path -> !folder.inUse(path))
+                .flatMap(path -> flown(path).stream())
+                .limit(most)
+                .toList();
+    }
+
+    private Optional<JournalDay> flown(Path path) {
+        try {
+            JournalReplay replay = JournalReplay.of(path, codec, false);
+            JournalLine.Header header = replay.header();
+            return header == null || replay.actAtS() == null
+                    ? Optional.empty()
+                    : Optional.of(new JournalDay(
+                            path,
+                            reading(path, replay).zero(),
+                            String.valueOf(Path.of(header.show().path()).getFileName())));
+        } catch (IOException | InvalidPathException e) {
+            LOG.log(System.Logger.Level.DEBUG, "Reading " + path, e);
+            return Optional.empty();
+        }
     }
 
     /**

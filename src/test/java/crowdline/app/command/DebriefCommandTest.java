@@ -74,7 +74,8 @@ class DebriefCommandTest {
                     .findFirst()
                     .orElseThrow();
             for (LiveEvent event : List.of(
-                    new ShowEvent.ShowOpened(0, show.title(), List.of(act.id())),
+                    new ShowEvent.ShowOpened(
+                            0, show.title(), show.acts().stream().map(Act::id).toList()),
                     new FlightEvent.ActChosen(0, act.id(), act.variants().get(0).name(), ids, 50.0),
                     new FlightEvent.ActStarted(60),
                     new TalkEvent.RemarkSaid(62, call.id(), RemarkForm.FULL),
@@ -144,6 +145,31 @@ class DebriefCommandTest {
                 .contains("this day", "other day")
                 .contains(act.title().substring(0, 20))
                 .containsPattern("1:50 +[0-9]+ % +[0-9:]+ +1:50 +[0-9]+ %");
+    }
+
+    @Test
+    void whatCannotBeComparedOfAnotherDayIsSaid() throws Exception {
+        flown();
+        Path journal;
+        try (var files = Files.list(folder.resolve("journals"))) {
+            journal = files.filter(path -> path.toString().endsWith(".journal"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        Path other = folder.resolve("other-year.journal");
+        Files.writeString(other, Files.readString(journal) + "no line\n");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replace("thistledown-glider", "harrow-team")
+                        .replace("Fenmarsh Air Day (an invented show)", "Fenmarsh at Dusk"));
+
+        assertThat(run(file.toString(), "--beside", other.toString())).isZero();
+        assertThat(caught.out())
+                .contains("Not in this show, so not compared: thistledown-glider.")
+                .contains(
+                        "the show was called Fenmarsh Air Day (an invented show). Acts, figures and duties are compared where")
+                .contains("cannot be read and are left out: 1.");
     }
 
     @Test

@@ -9,8 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.LocalTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -130,5 +132,61 @@ class DebriefOnScreenTest {
         assertThat(lines)
                 .filteredOn(l -> l.startsWith("talk,"))
                 .hasSize(day.get("talk").size());
+    }
+
+    @Test
+    void lastYearsDayIsChosenByKeysAndStandsBesideThisOne() throws Exception {
+        try (ConsoleOnScreen then = new ConsoleOnScreen(folder, SHOW, BEFORE.minus(365, ChronoUnit.DAYS))) {
+            then.at(60);
+            then.press("SPACE");
+            then.at(360);
+            then.press("E");
+        }
+        Path journal;
+        try (Stream<Path> files = Files.list(folder.resolve("journals"))) {
+            journal = files.filter(f -> f.toString().endsWith(".journal"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, BEFORE)) {
+            screen.await("it is open again", () -> screen.acts() == 2 && screen.runs(screen.edited()));
+            screen.press("F5");
+            fly(screen);
+            screen.give("O");
+            screen.await("a day is asked for", () -> screen.focusIs("Days flown"));
+            assertThat(screen.chosen("Days flown")).as("the newest").isZero();
+            screen.give("ESCAPE");
+            screen.await("it was left", () -> screen.shows("Chart"));
+            assertThat(screen.spoken("Chart")).startsWith("The day. ");
+            screen.give("O");
+            screen.await("a day is asked for again", () -> screen.focusIs("Days flown"));
+            screen.give("ENTER");
+            screen.await(
+                    "it stands beside",
+                    () -> screen.shows("Chart") && screen.spoken("Chart").startsWith("The day beside 12 June 2026. "));
+            assertThat(screen.spoken("Chart"))
+                    .contains("In brackets: 12 June 2026.")
+                    .contains(SOLO + ": began 14:32 (14:30), lasted 2:00 (5:00), talk ")
+                    .contains("Hettie Pellingdyke and the Larkmere Thistledown: not flown (not flown).");
+            screen.press("RIGHT");
+            assertThat(screen.spoken("Chart")).contains("12 June 2026: began 14:30, 5:00 flown, ");
+            screen.press("LEFT");
+            screen.give("O");
+            screen.await("a day is asked for once more", () -> screen.focusIs("Days flown"));
+            screen.give("END");
+            screen.give("ENTER");
+            screen.await(
+                    "this day is alone again",
+                    () -> screen.shows("Chart") && screen.spoken("Chart").startsWith("The day. "));
+            screen.press("F2");
+            screen.give("ctrl O");
+            screen.await("a file is asked for", () -> screen.focusIs("File Name"));
+            screen.type(journal.toString());
+            screen.give("ENTER");
+            screen.awaitAlone();
+            screen.await(
+                    "a journal opened is no show, but a day to set beside",
+                    () -> screen.shows("Chart") && screen.spoken("Chart").startsWith("The day beside 12 June 2026. "));
+        }
     }
 }

@@ -18,6 +18,7 @@ class CommandTableTest {
                 .on(Command.LATER_RUN, () -> {})
                 .on(Command.EARLIER_RUN, () -> {})
                 .on(Command.DAY_CHARTS, () -> {})
+                .on(Command.OTHER_DAY, () -> {})
                 .on(Command.SAVE_TEXT, () -> {})
                 .on(Command.SCORE_NEXT, () -> {})
                 .on(Command.SCORE_AGAIN, () -> {})

@@ -2,6 +2,7 @@ package crowdline.app.window.walk;
 
 import crowdline.app.window.show.ShowOpener;
 import crowdline.app.window.work.PendingWindow;
+import crowdline.console.ConsoleFrame;
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
@@ -12,6 +13,7 @@ import crowdline.console.walk.Walk;
 import crowdline.loaded.LoadedShow;
 import crowdline.paper.Wanted;
 import crowdline.running.RunningShow;
+import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.settings.FigureNotesFile;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
@@ -29,6 +31,7 @@ public final class WalkAndDebrief {
     private final PendingWindow window;
     private final Passes passes;
     private final Path notes;
+    private final JournalShelf journals;
     private final Executor io;
     private final Clock clock;
     private @Nullable Path file;
@@ -41,13 +44,21 @@ public final class WalkAndDebrief {
     /**
      * @param passes the timed runs of the open show
      * @param notes the folder of the notes on figures
+     * @param journals where other days are found
      */
     public WalkAndDebrief(
-            ShowOpener opening, PendingWindow window, Passes passes, Path notes, Executor io, Clock clock) {
+            ShowOpener opening,
+            PendingWindow window,
+            Passes passes,
+            Path notes,
+            JournalShelf journals,
+            Executor io,
+            Clock clock) {
         this.opening = opening;
         this.window = window;
         this.passes = passes;
         this.notes = notes;
+        this.journals = journals;
         this.io = io;
         this.clock = clock;
     }
@@ -119,7 +130,15 @@ public final class WalkAndDebrief {
         turnTo(open);
         if (!show.equals(debriefed)) {
             debriefed = show;
-            debrief = new ShowDebrief(show::ofTheDay, show.desk(), passes, io, clock, opening::say);
+            debrief = new ShowDebrief(
+                    show::ofTheDay,
+                    show.desk(),
+                    passes,
+                    journals,
+                    io,
+                    clock,
+                    opening::say,
+                    () -> window.send(ConsoleFrame::liveChanged));
         }
         return debrief;
     }
