@@ -171,7 +171,7 @@ class IncidentEverywhereTest {
         List<JComboBox<?>> boxes = window().boxes(window().frame).stream()
                 .filter(JComboBox::isEnabled)
                 .toList();
-        assertThat(boxes).as("what kind of remark, and who says it").hasSize(2);
+        assertThat(boxes).as("the kind, and who says it in each language").hasSize(3);
         for (JComboBox<?> box : boxes) {
             go(Place.WORDS);
             window().focus(box);

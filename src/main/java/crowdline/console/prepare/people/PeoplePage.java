@@ -52,7 +52,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
     private final JTextArea speakersTitle = PlainText.wrapped(
             "Heading", "Who speaks: whoever sits at the console first; \u201caway\u201d for who is not there today");
-    private final JCheckBox beside = new JCheckBox("Another language at the same time, not after");
+    private final JCheckBox beside = new JCheckBox("Both languages at once");
     private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
     private final JPanel person = new JPanel();
     private final transient Tools tools;
@@ -90,7 +90,8 @@ public final class PeoplePage extends JPanel implements PrepareCard {
                         .toList())));
         beside.addActionListener(
                 e -> make(People.interpreting(beside.isSelected() ? Interpreting.BESIDE : Interpreting.AFTER)));
-        beside.setToolTipText("For an interpreter with loudspeakers or earphones of their own");
+        beside.setToolTipText(
+                "For an interpreter with loudspeakers or earphones of their own; otherwise one after the other");
         ContextMenu.on(people.list(), tools.actions(), List.of(Command.ADD, Command.REMOVE));
         getAccessibleContext().setAccessibleName("People");
     }
