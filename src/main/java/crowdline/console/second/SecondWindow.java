@@ -101,6 +101,7 @@ public final class SecondWindow extends JFrame {
         window.on("F11", window::turnFullScreen);
         window.on("ctrl PLUS", window::larger);
         window.on("ctrl EQUALS", window::larger);
+        window.on("ctrl shift EQUALS", window::larger);
         window.on("ctrl ADD", window::larger);
         window.on("ctrl MINUS", window::smaller);
         window.on("ctrl SUBTRACT", window::smaller);
@@ -141,7 +142,7 @@ public final class SecondWindow extends JFrame {
         if (now == null) {
             return;
         }
-        int next = now.speakers().indexOf(now.reader()) + 1;
+        int next = now.reader() == null ? 0 : now.speakers().indexOf(now.reader()) + 1;
         speaker = next < now.speakers().size() ? now.speakers().get(next) : null;
         keep();
         refresh();
