@@ -7,12 +7,15 @@ import crowdline.flight.Workers;
 import crowdline.loaded.ActPlans;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowLookup;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
+import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
@@ -75,5 +78,46 @@ class DemoDutiesTest {
                 ActPlans.of(loaded, loaded.show().acts(), act -> act.variants().get(0));
         assertThat(plans.get(0).plan().find("show-rope")).isPresent();
         assertThat(plans.get(1).plan().find("show-rope")).isEmpty();
+    }
+
+    /** Whoever opens the demo finds everything a day can have, and nothing to find fault with. */
+    @Test
+    void theDemoDayHasDutiesPiecesAnnouncementsAndThreeVoicesAndNothingIsFoundInIt() throws ShowFileException {
+        ShowLoader.Result result = new ShowLoader(
+                        CatalogueFile::shipped,
+                        () -> Paces.DEFAULT,
+                        Folders.here().passes(),
+                        Workers.ALONE)
+                .load(Path.of("demo-shows/fenmarsh-air-day.json"), 1);
+        Show day = Objects.requireNonNull(result.loaded()).show();
+        assertThat(result.findings()).isEmpty();
+        assertThat(day.remarks())
+                .filteredOn(remark -> remark.kind() == RemarkKind.DUTY)
+                .extracting(remark -> remark.dutyTimes().times())
+                .contains(3);
+        assertThat(day.gaps().pieces()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(day.announcements())
+                .filteredOn(announcement -> announcement.agreedWith() != null)
+                .hasSizeGreaterThanOrEqualTo(2);
+        ShowLookup words = result.loaded().words();
+        assertThat(day.everyRemark().flatMap(r -> words.other(r).stream()).distinct())
+                .containsExactly("Tobit Larkspur");
+        assertThat(day.everyRemark()
+                        .flatMap(r -> words.interpreted(r).stream())
+                        .map(Interpreted::speaker)
+                        .distinct())
+                .containsExactly("Solenne Vauquier");
+    }
+
+    @Test
+    void nothingIsFoundInTheOtherDemo() throws ShowFileException {
+        assertThat(new ShowLoader(
+                                CatalogueFile::shipped,
+                                () -> Paces.DEFAULT,
+                                Folders.here().passes(),
+                                Workers.ALONE)
+                        .load(Path.of("demo-shows/wrackenholt-evening.json"), 1)
+                        .findings())
+                .isEmpty();
     }
 }
