@@ -2,6 +2,7 @@ package crowdline.console.second;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.RealWindow;
 import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SecondView;
 import crowdline.console.theme.Appearance;
@@ -18,7 +19,6 @@ import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -31,7 +31,6 @@ import org.junit.jupiter.api.condition.DisabledIf;
 class SecondAloneTest {
     private final CountDownLatch closed = new CountDownLatch(1);
     private volatile SecondLook kept = SecondLook.DEFAULT;
-    private SecondWindow window;
 
     private final SecondHost host = new SecondHost() {
         @Override
@@ -45,14 +44,15 @@ class SecondAloneTest {
         }
     };
 
+    private final SecondWindow window = opened();
+
     private static SecondView view(@Nullable String reader) {
         SecondView sample = new SampleOnAir().second(null);
         return new SecondView(sample.live(), sample.turn(), sample.then(), List.of("Ann", "Claire"), reader);
     }
 
-    @BeforeEach
-    void open() throws Exception {
-        SwingUtilities.invokeAndWait(() -> window = SecondWindow.alone(
+    private SecondWindow opened() {
+        return RealWindow.onEventThread(() -> SecondWindow.alone(
                 SecondAloneTest::view, host, new Appearance(Themes.DAY, Zoom.NONE), closed::countDown));
     }
 

@@ -196,13 +196,16 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         JPanel said = new JPanel(new MigLayout(
                 "insets 0, gap " + worn.room(14) + " " + worn.room(6),
                 "[0:0:,grow,fill][0:0:,grow,fill]",
-                "[bottom][0:0:,grow,fill][]"));
+                "[bottom][0:0:,grow,fill]"));
         said.add(wordsTitle, "wmin 0");
         said.add(speakersTitle, "wmin 0, wrap");
-        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0, spany 2");
-        said.add(Scrolling.down(speakers), "grow, wmin 0, hmin 0, wrap");
+        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0");
         beside.setFont(worn.plain(TextRole.BODY));
-        said.add(beside, "wmin 0");
+        JPanel voices = new JPanel(new MigLayout(
+                "insets 0, gap 0 " + worn.room(6) + ", wrap 1", "[0:0:,grow,fill]", "[0:0:,grow,fill][]"));
+        voices.add(Scrolling.down(speakers), "grow, wmin 0, hmin 0");
+        voices.add(beside, "wmin 0");
+        said.add(voices, "grow, wmin 0, hmin 0");
         add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0, spany 2");
         add(nobody, "wmin 0, split 2");
         add(person, "grow, wmin 0, hmin 0, wrap");
