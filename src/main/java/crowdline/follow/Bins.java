@@ -29,6 +29,8 @@ final class Bins {
 
     /** Radians of heading: a figure that turns through less does not turn round. */
     private static final double ROUND_RAD = 2;
+    /** Share of the speed over the ground that is along the A-axis, where a way leads along it. */
+    private static final double ALONG_SHARE = 0.95;
     /** Seconds of straight flight in to where the first figure after a timed one begins. */
     private static final double LEAD_S = 6;
 
@@ -105,6 +107,7 @@ final class Bins {
                 lead(f);
             } else if (way(f) != null) {
                 leadFrom[f] = Math.max(first[f + 1] - (int) Math.round(LEAD_S / WIDTH_S), half(f));
+                endsAtPlace(f);
             }
         }
     }
@@ -136,6 +139,36 @@ final class Bins {
             yM[i] = yM[next] - beforeS * vyMps[next];
             zM[i] = zM[next];
         }
+    }
+
+    /**
+     * What is flown along the A-axis at the end of a way is a line to where the next figure begins, if it is to no other
+     * place, and however long it takes; a way that is such a line from its start waits for nothing else.
+     */
+    private void endsAtPlace(int f) {
+        int end = first[f + 1];
+        if (lineEnd[end - 1] > 0) {
+            return;
+        }
+        int from = end;
+        while (from > first[f] && isAlong(from - 1) && vxMps[from - 1] * vxMps[end - 1] > 0) {
+            from--;
+        }
+        for (int i = from; i < end; i++) {
+            elastic[i] = true;
+            lineEnd[i] = end;
+            goalM[i] = end < size ? xM[end] : xM[end - 1];
+        }
+        leadFrom[f] = from == first[f] ? end : Math.min(leadFrom[f], from);
+    }
+
+    private boolean isAlong(int i) {
+        return Math.abs(vxMps[i]) > ALONG_SHARE * Math.hypot(vxMps[i], vyMps[i]);
+    }
+
+    /** Square of the predicted speed, (m/s)². */
+    double squareOfSpeed(int i) {
+        return vxMps[i] * vxMps[i] + vyMps[i] * vyMps[i] + vzMps[i] * vzMps[i];
     }
 
     private static int binsOf(FigureFlight figure) {

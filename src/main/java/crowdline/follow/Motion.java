@@ -119,6 +119,7 @@ final class Motion {
             }
             here.set(from, state);
             drift.step(here, i);
+            double faster = bins.elastic[i] ? here.mean(Moments.FASTER) : 0;
             double keep = 1;
             if (!held) {
                 double off = bins.timed[i] && f > 0 ? TIMED_OFF_PER_S * STEP_S : OFF;
@@ -147,7 +148,7 @@ final class Motion {
                 int won = Math.min(k, waits ? Math.min(most, bins.leadFrom[f] - 1 - i) : most);
                 if (bins.elastic[i]) {
                     // The aircraft flies on as it does, however much of the line is thought to be behind it.
-                    double stretchS = (gain.mean(lane, f) - won) * Bins.WIDTH_S;
+                    double stretchS = (1 + faster) * STEP_S - won * Bins.WIDTH_S;
                     there.moved(here, stretchS * bins.vxMps[i], stretchS * bins.vzMps[i]);
                     put(to, lane, f, i + won, there, keep * p[k]);
                 } else {

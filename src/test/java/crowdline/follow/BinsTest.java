@@ -48,6 +48,24 @@ class BinsTest {
         assertThat(plan.bins.goalM[last]).isEqualTo(-200);
     }
 
+    /** A run that is a second long was waited on for three, and a turn back for its place not at all. */
+    @Test
+    void wayEndsWhereTheNextFigureBeginsHoweverLongItTakes() throws ShowFileException {
+        Bins act = FollowTrial.display("arranged/flights-for-the-trial").plan.bins;
+        for (int f = 0; f + 1 < act.figures; f++) {
+            if (act.way(f) != null) {
+                int end = act.first[f + 1];
+                assertThat(act.lineEnd[end - 1]).isEqualTo(end);
+                assertThat(act.toHeight[end - 1]).isFalse();
+                assertThat(act.goalM[end - 1]).isCloseTo(act.xM[end], within(20.0));
+            }
+        }
+        int run = 12;
+        assertThat(act.length(run)).isLessThan(6);
+        assertThat(act.mayEndEarly(act.first[run])).as("waits for nothing").isFalse();
+        assertThat(act.mayEndEarly(act.first[15])).as("a turn back waits").isTrue();
+    }
+
     @Test
     void turnIsNoStraightLine() {
         int turn = figure("steep-turn");

@@ -3,6 +3,7 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.body.Vec;
 import org.junit.jupiter.api.Test;
 
 /** One state of the plan and one reading after another. */
@@ -65,6 +66,28 @@ class FitTest {
         assertThat(lastFactor(69, 20) / lastFactor(60, 20)).isCloseTo(1, within(0.02));
     }
 
+    /** Four metres a second to the side are an angle of four degrees at 60 m/s and of one at 240. */
+    @Test
+    void whatIsFastMayBeFurtherOff() {
+        Bins slow = Small.kink(new Vec(60, 0, 0), new Vec(60, 0, 0)).bins;
+        Bins fast = Small.kink(new Vec(240, 0, 0), new Vec(240, 0, 0)).bins;
+        assertThat(aside(fast, 240)).isGreaterThan(aside(slow, 60) + 0.2);
+    }
+
+    /** How much less a bin fits for 12 m/s to the side, as a share of its chance. */
+    private static double aside(Bins path, double mps) {
+        double[] chance = new double[2];
+        for (int i = 0; i < 2; i++) {
+            Fit fit = new Fit(path);
+            Belief belief = new Belief(path);
+            belief.add(0, BIN, Moments.of(1, 400, 400), 1);
+            fit.look(BIN, 1, new Seen(path.xM[BIN], 0, path.zM[BIN], mps, 12 * i, 0, 1, 2 * POWER), POWER);
+            fit.weigh(belief, belief.state(0, BIN));
+            chance[i] = belief.chance[belief.state(0, BIN)];
+        }
+        return chance[1] / chance[0];
+    }
+
     @Test
     void otherWayRoundFitsFarWorse() {
         Belief right = state();
@@ -115,7 +138,7 @@ class FitTest {
         Seen on = seen(0, 0, 0, 60);
         Seen off = seen(0, 0, 0, 65);
         double known = Moments.FASTER2 * 60 * 60;
-        double s2 = known + 3.5 * 3.5;
+        double s2 = known + 3.5 * 3.5 + 3 * 3;
         double u = 1 + 25 / s2 / 3;
         assertThat(chance(off) / chance(on)).isCloseTo(Math.pow(1 / (u * u), POWER), within(0.002));
     }
@@ -172,14 +195,15 @@ class FitTest {
         double[] seen = {alongMps, awayMps, climbMps};
         double[] planned = {60, 0, 30};
         double[] range = {175, 175, 125};
+        double ofSpeed = 3.5 * 3.5 + 0.05 * 0.05 * (60 * 60 + 30 * 30);
         for (int k = 0; k < seen.length; k++) {
             if (!Double.isNaN(seen[k])) {
                 double p = planned[k];
                 double e = seen[k] - p * (1 + faster.mean);
                 double known = faster.variance * p * p;
-                expected *= student(range[k], known + 3.5 * 3.5, e);
+                expected *= student(range[k], known + ofSpeed, e);
                 if (p != 0) {
-                    faster.learn(e, known, 3.5 * 3.5, POWER, p);
+                    faster.learn(e, known, ofSpeed, POWER, p);
                 }
             }
         }
