@@ -35,8 +35,9 @@ final class Answer {
     /**
      * @param silent whether a receiver that was heard is heard no more
      * @param silentS seconds since a reading that could be believed
+     * @param moves whether what should stand before the act is moving, so that it may have begun
      */
-    FollowNow at(double tS, boolean silent, double silentS) {
+    FollowNow at(double tS, boolean silent, double silentS, boolean moves) {
         int best = 0;
         for (int f = 1; f < chances.length; f++) {
             best = chances[f] > chances[best] ? f : best;
@@ -46,7 +47,7 @@ final class Answer {
         int index = best;
         if (belief.before > Math.max(confidence, Math.max(belief.unplanned(), belief.after))) {
             state = FollowNow.State.BEFORE;
-            confidence = belief.before;
+            confidence = moves ? Math.min(belief.before, FollowNow.SURE) : belief.before;
             index = -1;
         } else if (belief.after > Math.max(confidence, belief.unplanned())) {
             state = FollowNow.State.AFTER;

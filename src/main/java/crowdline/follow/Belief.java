@@ -133,6 +133,21 @@ final class Belief {
         return all;
     }
 
+    /** Mean of an offset over all states of a figure. */
+    double mean(int f, int which) {
+        double sum = 0;
+        double all = 0;
+        for (int lane = 0; lane < Lanes.COUNT; lane++) {
+            int block = lane * bins.figures + f;
+            for (int i = low[block]; i <= high[block]; i++) {
+                int state = state(lane, i);
+                all += chance[state];
+                sum += moment(state, which);
+            }
+        }
+        return all > 0 ? sum / all : 0;
+    }
+
     /** Chance of the second half of a figure, as of the last {@link #settle}. */
     double late(int f) {
         double all = 0;

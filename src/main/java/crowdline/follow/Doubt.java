@@ -23,9 +23,16 @@ final class Doubt {
      */
     private static final int AS_PLANNED = 2;
 
+    /** Seconds for which a step back by one figure is a boundary not quite passed. */
+    private static final double BACK_S = 3;
+
     private final Order order;
     private int figure = -1;
-    private int left;
+    /** The act may have begun without anybody saying so; the figure after the first has to show it. */
+    private int left = 1;
+    /** The last figure that would have fitted other flight as well; −1 if there was none. */
+    private int loose = -1;
+
     private int seen = -1;
     private double seenSinceS = Double.NEGATIVE_INFINITY;
 
@@ -34,7 +41,8 @@ final class Doubt {
     }
 
     /**
-     * Takes what is more likely than not. A step back by one figure is only a boundary not quite passed.
+     * Takes what is more likely than not. A step back by one figure is only a boundary not quite passed, unless it lasts:
+     * then it may be flown again.
      *
      * @param likely a figure from 0; −1 if the aircraft is off the plan
      */
@@ -43,20 +51,27 @@ final class Doubt {
             seen = likely;
             seenSinceS = tS;
         }
-        boolean planned = figure < 0 ? left == 0 : likely == order.next(figure);
         if (likely < 0) {
             left = AS_PLANNED;
-        } else if (planned) {
+        } else if (figure < 0) {
             figure = likely;
-            left = Math.max(0, left - 1);
+        } else if (figure >= 0 && likely == order.next(figure)) {
+            left = loose == figure ? left : Math.max(0, left - 1);
+            figure = likely;
         } else if (likely != figure && order.next(likely) != figure) {
             figure = likely;
             left = AS_PLANNED;
+        } else if (likely != figure && tS - seenSinceS > BACK_S) {
+            left = Math.max(left, 1);
         }
     }
 
-    /** What is flown is likely only because it is due; other flight would fit it as well. */
-    void looksLike(double tS) {
+    /**
+     * What is flown is likely only because it is due; other flight would fit it as well. Having followed it as planned says
+     * nothing.
+     */
+    void looksLike(int likely, double tS) {
+        loose = likely;
         seenSinceS = Math.max(seenSinceS, tS);
     }
 

@@ -38,6 +38,11 @@ public final class Follower {
     /** Chance, 0 to 1, of a figure's second half from which the act has begun for good. */
     private static final double BEGUN_FROM = 0.9;
 
+    /** Metres a second over the ground: what is slower stands, for all that noise can feign. */
+    private static final double STANDS_MPS = 3;
+    /** Share by which an aircraft may be faster or slower than predicted and the figure still be sure. */
+    private static final double UNLIKELY_SHARE = 0.25;
+
     private static final int NONE = -1;
 
     private final FollowPlan plan;
@@ -51,6 +56,8 @@ public final class Follower {
     private double firstS = Double.NaN;
     private long steps;
     private int held = NONE;
+    /** Whether an aircraft that begins its act on the ground has been seen to move. */
+    private boolean moves;
 
     /** A follower that does not know yet whether the act has begun. */
     public Follower(FollowPlan plan) {
@@ -81,12 +88,13 @@ public final class Follower {
         advance(r.tS());
         Seen seen = readings.take(r);
         if (seen != null) {
+            moves = plan.startsOnGround() && seen.hasSpeeds() && seen.groundMps() > STANDS_MPS;
             evidence.weigh(belief, seen);
             motion.isAtStart(evidence.atStart(seen));
             settle(r.tS());
             for (int f = 0; f < plan.size(); f++) {
                 if (belief.in(f) > 0.5 && evidence.isLoose(f)) {
-                    doubt.looksLike(r.tS());
+                    doubt.looksLike(f, r.tS());
                 }
             }
         }
@@ -167,6 +175,9 @@ public final class Follower {
             }
             if (belief.in(f) > 0.5) {
                 doubt.sees(f, tS);
+                if (Math.abs(belief.mean(f, Moments.FASTER)) > UNLIKELY_SHARE) {
+                    doubt.looksLike(f, tS);
+                }
             }
         }
         if (belief.unplanned() > 0.5) {
@@ -177,6 +188,6 @@ public final class Follower {
     private FollowNow now(double tS) {
         double silentS = tS - readings.lastGoodS();
         boolean silent = readings.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
-        return new Answer(plan, belief, doubt).at(tS, silent, silentS);
+        return new Answer(plan, belief, doubt).at(tS, silent, silentS, moves);
     }
 }

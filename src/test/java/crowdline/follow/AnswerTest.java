@@ -17,7 +17,18 @@ class AnswerTest {
 
     private FollowNow said(boolean silent) {
         belief.settle(0, 0, 0);
-        return new Answer(plan, belief, doubt).at(100, silent, 0.2);
+        return new Answer(plan, belief, doubt).at(100, silent, 0.2, false);
+    }
+
+    @Test
+    void aircraftThatMovesMayHaveBegun() {
+        belief.before = 1;
+        belief.settle(0, 0, 0);
+        assertThat(new Answer(plan, belief, doubt).at(100, false, 0.2, false).isSure())
+                .isTrue();
+        FollowNow moving = new Answer(plan, belief, doubt).at(100, false, 0.2, true);
+        assertThat(moving.state()).isEqualTo(FollowNow.State.BEFORE);
+        assertThat(moving.isSure()).isFalse();
     }
 
     private void isSaid(FollowNow.State state, int figure, double confidence) {

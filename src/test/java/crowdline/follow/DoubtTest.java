@@ -30,6 +30,31 @@ class DoubtTest {
         assertThat(after(0, 1, 0, 1, 2)).isFalse();
     }
 
+    /** A figure flown again begins as a step back, and was then called sure. */
+    @Test
+    void stepBackThatLastsBringsIt() {
+        assertThat(after(0, 1, 2, 1)).isFalse();
+        doubt.sees(1, nowS);
+        assertThat(after(1)).isTrue();
+        assertThat(after(2, 3)).isFalse();
+    }
+
+    @Test
+    void firstFigureThatNobodyToldOfIsNotSure() {
+        assertThat(after(0)).isTrue();
+        assertThat(after(1)).isFalse();
+    }
+
+    /** A turn back that any flight would have fitted says nothing of what follows it. */
+    @Test
+    void whatAnyFlightWouldFitDoesNotEndIt() {
+        assertThat(after(0, 1, -1, 3)).isTrue();
+        doubt.looksLike(3, nowS);
+        assertThat(after(4)).isTrue();
+        assertThat(after(5)).isTrue();
+        assertThat(after(6)).isFalse();
+    }
+
     @Test
     void figurePassedOverBringsItUntilTwoFollowAsPlanned() {
         assertThat(after(0, 1, 3)).isTrue();
