@@ -26,12 +26,19 @@ final class InterpreterCards {
         this.type = type;
     }
 
-    /** Something said in another language, and the remark it belongs to. */
-    private record Pair(Placed placed, Remark remark, Interpreted other) {}
+    /**
+     * Something said in another language, and the remark it belongs to.
+     *
+     * @param when in the act, or empty if at any time of the day
+     */
+    private record Pair(String when, boolean shortForm, Remark remark, Interpreted other) {}
 
     /** The cards of an act, in their order; none if nothing of it is interpreted. */
     static List<Card> of(PaperAct act, Type type, Counting count) {
         InterpreterCards made = new InterpreterCards(act, type);
+        if (act.number() == 1) {
+            made.anyTime();
+        }
         made.card(-1, act.act().title(), "slot " + act.slot());
         for (int i = 0; i < act.times().size(); i++) {
             count.is(i, act.times().size());
@@ -40,10 +47,22 @@ final class InterpreterCards {
         return made.cards;
     }
 
+    /** What is said between acts and wherever there is time, such as the duties of the day. */
+    private void anyTime() {
+        List<Pair> pairs = act.show().remarks().stream()
+                .flatMap(remark -> pair("", false, remark).stream())
+                .toList();
+        card("At any time of the day", "", pairs);
+    }
+
     private void card(int figure, String name, String when) {
         List<Pair> pairs = act.said(figure).stream()
                 .flatMap(placed -> pair(placed).stream())
                 .toList();
+        card(name, when, pairs);
+    }
+
+    private void card(String name, String when, List<Pair> pairs) {
         if (pairs.isEmpty()) {
             return;
         }
@@ -54,8 +73,14 @@ final class InterpreterCards {
     }
 
     private Optional<Pair> pair(Placed placed) {
-        Remark remark = act.lookup().remark(placed.remarkId()).orElseThrow();
-        return act.lookup().interpreted(remark).map(other -> new Pair(placed, remark, other));
+        return pair(
+                Said.clock(placed.startS()),
+                placed.form() == RemarkForm.SHORT,
+                act.lookup().remark(placed.remarkId()).orElseThrow());
+    }
+
+    private Optional<Pair> pair(String when, boolean shortForm, Remark remark) {
+        return act.lookup().interpreted(remark).map(other -> new Pair(when, shortForm, remark, other));
     }
 
     private void pair(Flow flow, Pair pair) {
@@ -74,8 +99,9 @@ final class InterpreterCards {
                         "kind " + id,
                         0,
                         width - aside,
-                        pair.other().words().languageName() + (name.isEmpty() ? "" : " \u00b7 " + name) + " \u00b7 "
-                                + Said.clock(pair.placed().startS()),
+                        pair.other().words().languageName()
+                                + (name.isEmpty() ? "" : " \u00b7 " + name)
+                                + (pair.when().isEmpty() ? "" : " \u00b7 " + pair.when()),
                         label),
                 new Cell(
                                 "seconds " + id,
@@ -85,11 +111,7 @@ final class InterpreterCards {
                                 label)
                         .ending());
         boolean after = act.lookup().voices().interpreting() == Interpreting.AFTER;
-        flow.text(
-                "first " + id,
-                (after ? "After: " : "With: ")
-                        + pair.remark().words(pair.placed().form() == RemarkForm.SHORT),
-                first);
+        flow.text("first " + id, (after ? "After: " : "With: ") + pair.remark().words(pair.shortForm()), first);
         Cell cell = new Cell("other " + id, 0, width, said, words);
         flow.row(Lettering.isRightToLeft(said) ? cell.ending() : cell);
     }

@@ -81,4 +81,15 @@ class InterpreterCardsTest {
                     .hasMessageContaining("another language");
         }
     }
+
+    @Test
+    void whatIsSaidBetweenTheActsHasACardToo() throws NothingOnPaper {
+        Show show = show(Interpreting.AFTER, false);
+        Remark thanks = Remark.of("thanks", RemarkKind.DUTY, "Thank you all for coming.")
+                .translated(new Translation("fr", "Merci \u00e0 tous.", "Claire"));
+        List<Block> blocks = blocks(show.withActs(show.acts(), List.of(thanks)));
+        assertThat(words(blocks, "name")).extracting(Ink.Words::text).contains("At any time of the day");
+        assertThat(words(blocks, "other thanks")).extracting(Ink.Words::text).contains("Merci \u00e0 tous.");
+        assertThat(words(blocks, "kind thanks")).extracting(Ink.Words::text).contains("French \u00b7 Claire");
+    }
 }

@@ -6,6 +6,7 @@ import crowdline.flight.Workers;
 import crowdline.loaded.ActOrigins;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.ShowLookup;
 import crowdline.measure.Measures;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
@@ -24,7 +25,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 
 /** Prints the timed running sheet of a show with what to say when. */
 final class SheetPrinter {
@@ -59,7 +59,7 @@ final class SheetPrinter {
                                 p.bands(),
                                 loaded.drifts(act, p.flight()),
                                 p.learned(),
-                                notes(show, p.times(), plan),
+                                notes(loaded.words(), p.times(), plan),
                                 Measures.USUAL)
                         .forEach(terminal::line);
                 ActOrigins.of(show, act, p.flight(), loaded.catalogue().with(show.figures()), loaded.passes())
@@ -71,8 +71,7 @@ final class SheetPrinter {
         }
     }
 
-    private static List<List<String>> notes(Show show, ActTimes times, Plan plan) {
-        Map<String, Remark> remarks = show.remarksById();
+    private static List<List<String>> notes(ShowLookup words, ActTimes times, Plan plan) {
         List<List<String>> notes = new ArrayList<>();
         for (int i = 0; i < times.figures().size(); i++) {
             double from =
@@ -81,9 +80,9 @@ final class SheetPrinter {
                     i + 1 < times.figures().size() ? times.figures().get(i + 1).startS() : Double.POSITIVE_INFINITY;
             List<String> own = new ArrayList<>();
             for (Placed placed : plan.placed()) {
-                Remark remark = remarks.get(placed.remarkId());
+                Remark remark = words.remark(placed.remarkId()).orElse(null);
                 if (remark != null && placed.startS() >= from && placed.startS() < to) {
-                    own.addAll(note(placed, remark));
+                    own.addAll(note(placed, remark, words));
                 }
             }
             notes.add(own);
@@ -102,7 +101,7 @@ final class SheetPrinter {
         return lines;
     }
 
-    private static List<String> note(Placed placed, Remark remark) {
+    private static List<String> note(Placed placed, Remark remark, ShowLookup words) {
         String text = remark.words(placed.form() == RemarkForm.SHORT);
         String start = (placed.startS() < 0 ? "-" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
         String head = String.format(
@@ -112,7 +111,9 @@ final class SheetPrinter {
                 placed.kind().name().toLowerCase(Locale.ROOT),
                 remark.isTied() ? " " + remark.tie() : "",
                 placed.endS() - placed.startS(),
-                (placed.tight() ? ", just fits" : "") + (remark.draft() ? ", draft" : ""));
+                words.other(remark).map(name -> ", " + name).orElse("")
+                        + (placed.tight() ? ", just fits" : "")
+                        + (remark.draft() ? ", draft" : ""));
         return Columns.hanging(head, 12, text);
     }
 }

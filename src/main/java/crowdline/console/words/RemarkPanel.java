@@ -159,7 +159,7 @@ final class RemarkPanel extends JPanel {
                 "insets 0 0 0 " + worn.room(6) + ", gap " + worn.room(8) + " " + worn.room(5),
                 "[][0:0:,grow,fill][][0:0:,grow,fill]",
                 (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
-                        + worn.room(58) + ":,fill][][][][][]" + (roomy ? "[]" : "[][]") + "[][" + worn.room(58)
+                        + worn.room(58) + ":,fill][][][][][][]" + (roomy ? "" : "[][]") + "[][][" + worn.room(58)
                         + ":,fill][]"));
         page.add(label("Kind", fields.kind, worn));
         page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");

@@ -60,12 +60,8 @@ final class WordsPresenter {
     List<RemarkRow> rows(Show show, RemarkPlace place, WordsPlan plan) {
         return place.in(show).stream()
                 .map(r -> new RemarkRow(
-                        ShowLookup.word(r.kind())
-                                + basis.voices()
-                                        .other(r)
-                                        .map(name -> ", " + name)
-                                        .orElse(""),
-                        r.text(),
+                        ShowLookup.word(r.kind()),
+                        basis.voices().other(r).map(name -> name + ": ").orElse("") + r.text(),
                         verdict(r, place, plan),
                         r.draft() ? DRAFT : null))
                 .toList();

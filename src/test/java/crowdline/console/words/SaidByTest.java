@@ -91,8 +91,8 @@ class SaidByTest {
         Remark given = model.show().acts().get(0).figures().get(0).remarks().get(1);
         assertThat(given.speaker()).isEqualTo("Ben");
         assertThat(page().verdict().word()).contains("9.0 s (");
-        assertThat(model.view().remarks().get(1).kind()).isEqualTo("Explanation, Ben");
-        assertThat(model.view().remarks().get(0).kind()).isEqualTo("Call");
+        assertThat(model.view().remarks().get(1).text()).startsWith("Ben: ");
+        assertThat(model.view().remarks().get(0).text()).doesNotContain(":");
         type("Other words.", page().draft().speaker());
         assertThat(page().draft().speaker()).isEqualTo("Ben");
         type("Other words.", "");
