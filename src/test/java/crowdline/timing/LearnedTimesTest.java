@@ -39,6 +39,32 @@ class LearnedTimesTest {
         assertThat(learned.passes()).isZero();
     }
 
+    /** However many figures a pass times, and whichever: one that times the same figure twice is one pass. */
+    @Test
+    void passesThatTeachAreCountedOnceEach() {
+        Pass whole = Pass.of(
+                "a",
+                "dawn",
+                "full",
+                Pass.How.BY_LOG,
+                Instant.EPOCH,
+                List.of(new Pass.TimedFigure("loop", 0, 12), new Pass.TimedFigure("roll", 14, 20)));
+        Pass twice = Pass.of(
+                "b",
+                "dawn",
+                "full",
+                Pass.How.BY_LOG,
+                Instant.EPOCH,
+                List.of(new Pass.TimedFigure("roll", 0, 6), new Pass.TimedFigure("roll", 14, 20)));
+        Pass another = Pass.of(
+                "c", "dusk", "full", Pass.How.BY_LOG, Instant.EPOCH, List.of(new Pass.TimedFigure("loop", 0, 12)));
+        LearnedTimes learned = LearnedTimes.of(PREDICTED, List.of(whole, twice, another));
+        assertThat(learned.passes()).isEqualTo(2);
+        assertThat(learned.figures()).extracting(LearnedFigure::figureId).containsExactly("loop", "roll");
+        assertThat(learned.figures()).extracting(LearnedFigure::passes).containsExactly(1, 2);
+        assertThat(learned.figures().get(1).runs()).hasSize(3);
+    }
+
     @Test
     void momentsKeepTheirShareOfTheLearnedDuration() {
         FigureMoments seen = new FigureMoments(List.of(
