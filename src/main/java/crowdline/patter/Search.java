@@ -20,10 +20,13 @@ final class Search {
     /** How many floating remarks one label can tell apart. */
     static final int MOST_FLOATING = 64;
 
-    /** Extensions of labels per search, about, for a small workload; tuned so that most such are decided. */
+    /**
+     * Extensions of labels per search, about, for a small workload; tuned so that most such are decided. Half takes three fifths of the
+     * time and shows an eighth fewer plans to be the best, double takes half as much again and shows a seventh more.
+     */
     private static final int EFFORT_SMALL = 60_000;
 
-    /** The same for a large one; tuned to plan 40 figures and 120 remarks in under 5 ms. */
+    /** The same for a large one; tuned to plan 40 figures and 120 remarks in under 5 ms. Half and double decide nothing. */
     private static final int EFFORT_LARGE = 16_000;
 
     /** Stages times choices up to which a workload is small. */
@@ -32,7 +35,7 @@ final class Search {
     /** Fewest labels that go on at each stage however many choices there are. */
     private static final int FEWEST_LABELS = 3;
 
-    /** With how many of the latest labels a new one is compared; fewer only means less is thrown away. Tuned. */
+    /** With how many of the latest labels a new one is compared; fewer only means less is thrown away. Tuned; 100 to 400 do. */
     private static final int MOST_COMPARED = 200;
 
     /** A sequence and whether it is certain that none is worth more. */
