@@ -8,13 +8,11 @@ import crowdline.app.shell.ExitCode;
 import crowdline.paper.SheetKind;
 import crowdline.show.Show;
 import crowdline.storage.show.ShowFile;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import java.util.concurrent.TimeUnit;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -42,7 +40,8 @@ class KilledShowOnScreenTest {
 
     @Test
     void aShowMadeFromNothingIsFoundAfterAKillAndPrinted() throws Exception {
-        makeAndKill();
+        assertThat(KilledChild.after(ShowMadeChild.READY, ShowMadeChild.class, folder))
+                .isEqualTo(ShowMadeChild.READY);
         Path file = ShowMadeChild.file(folder);
         Show saved = Objects.requireNonNull(new ShowFile().read(file).show());
         assertThat(saved.acts()).hasSize(3);
@@ -93,29 +92,6 @@ class KilledShowOnScreenTest {
 
     private static boolean isInTheAir(ConsoleOnScreen screen) {
         return screen.running().desk().snapshot().state().course().inTheAir();
-    }
-
-    private void makeAndKill() throws IOException, InterruptedException {
-        Process child = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xshare:auto",
-                        "-XX:TieredStopAtLevel=1",
-                        "-XX:+UseSerialGC",
-                        "-Duser.language=en",
-                        "-Duser.country=GB",
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        ShowMadeChild.class.getName(),
-                        folder.toString())
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
-        try (BufferedReader said = child.inputReader()) {
-            assertThat(said.readLine()).isEqualTo(ShowMadeChild.READY);
-            child.toHandle().destroyForcibly();
-            assertThat(child.waitFor(20, TimeUnit.SECONDS)).isTrue();
-        } finally {
-            child.destroyForcibly();
-        }
     }
 
     private Path pdf(String by, SheetKind kind) {
