@@ -93,7 +93,7 @@ final class Answer {
         List<FollowNow.Candidate> found = new ArrayList<>();
         for (int f = 0; f < chances.length; f++) {
             if (chances[f] >= MENTIONED) {
-                found.add(new FollowNow.Candidate(f, Math.min(chances[f], 1)));
+                found.add(new FollowNow.Candidate(f, Math.min(chances[f], 1), phase(f)));
             }
         }
         found.sort(Comparator.comparingDouble(FollowNow.Candidate::chance).reversed());

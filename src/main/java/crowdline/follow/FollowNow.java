@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the follower says of the moment.
@@ -29,6 +30,11 @@ public record FollowNow(
     /** Confidence, 0 to 1: above it the follower is sure; what may yet be wrong gets no more than this. */
     public static final double SURE = 0.9;
 
+    /** Chance, 0 to 1, from which a second figure is named beside the first. Less names what is soon ruled out. */
+    private static final double NAMED_TOO = 0.15;
+    /** Share of a figure's time after which one of two is only ending while the other begins. */
+    private static final double ENDING = 0.85;
+
     /** How it stands. */
     public enum State {
         /** The act has not begun. */
@@ -48,11 +54,25 @@ public record FollowNow(
      *
      * @param figureIndex from 0
      * @param chance 0 to 1
+     * @param phase how far through it the aircraft would be, as a share of its planned time, 0 to 1
      */
-    public record Candidate(int figureIndex, double chance) {}
+    public record Candidate(int figureIndex, double chance, double phase) {}
 
     public FollowNow {
         alternatives = List.copyOf(alternatives);
+    }
+
+    /**
+     * The other figure it may be. Some begin alike, such as a loop and a half Cuban: until the difference shows both are to be
+     * named, and it is sure of neither. Empty where one name will do, and where one figure is only leading into the other.
+     */
+    public Optional<Candidate> or() {
+        boolean flown = state == State.ON_PLAN || state == State.UNSURE;
+        return flown && !isSure() && phase < ENDING
+                ? alternatives.stream()
+                        .filter(c -> c.figureIndex() != figureIndex && c.chance() >= NAMED_TOO && c.phase() < ENDING)
+                        .findFirst()
+                : Optional.empty();
     }
 
     /** True if it is sure of what it says: its confidence is over {@link #SURE}, and not at it, where doubt stands. */

@@ -174,10 +174,9 @@ public final class AircraftFollowing {
 
     private @Nullable String other(FollowNow found) {
         FollowPlan known = plan;
-        if (known == null || found.alternatives().size() < 2 || found.isSure()) {
-            return null;
-        }
-        return known.name(found.alternatives().get(1).figureIndex());
+        return known == null
+                ? null
+                : found.or().map(c -> known.name(c.figureIndex())).orElse(null);
     }
 
     private Craft craft(Reading reading, double ageS) {

@@ -20,6 +20,40 @@ class AnswerTest {
         return new Answer(plan, belief, doubt).at(100, silent, 0.2, false);
     }
 
+    /** As a loop and a half Cuban, which begin alike. */
+    @Test
+    void whereTwoBeginAlikeBothAreNamedUntilOneIsSure() {
+        in(0, 15, 0.6);
+        in(1, 12, 0.4);
+        FollowNow both = said(false);
+        assertThat(both.figureIndex()).isZero();
+        assertThat(both.or()).map(FollowNow.Candidate::figureIndex).contains(1);
+        assertThat(both.isSure()).isFalse();
+    }
+
+    @Test
+    void whatIsHardlyLikelyIsNotNamedToo() {
+        in(0, 15, 0.9);
+        in(1, 12, 0.1);
+        assertThat(said(false).or()).isEmpty();
+    }
+
+    @Test
+    void figureThatLeadsIntoTheNextIsNamedAlone() {
+        in(0, 48, 0.4);
+        in(1, 1, 0.6);
+        assertThat(said(false).figureIndex()).isEqualTo(1);
+        assertThat(said(false).or()).isEmpty();
+    }
+
+    @Test
+    void nextFigureIsNotNamedBesideOneThatEnds() {
+        in(0, 48, 0.6);
+        in(1, 1, 0.4);
+        assertThat(said(false).figureIndex()).isZero();
+        assertThat(said(false).or()).isEmpty();
+    }
+
     @Test
     void aircraftThatMovesMayHaveBegun() {
         belief.before = 1;
@@ -55,7 +89,8 @@ class AnswerTest {
         in(0, 10, 0.05);
         in(1, 10, 0.95);
         assertThat(said(false).alternatives())
-                .containsExactly(new FollowNow.Candidate(1, 0.95), new FollowNow.Candidate(0, 0.05));
+                .containsExactly(
+                        new FollowNow.Candidate(1, 0.95, 10.5 / 40), new FollowNow.Candidate(0, 0.05, 10.5 / 50));
     }
 
     @Test

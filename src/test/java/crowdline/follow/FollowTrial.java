@@ -235,7 +235,11 @@ public final class FollowTrial {
             case AFTER -> display.size() - 1;
             case ON_PLAN, UNSURE -> now.figureIndex();
         };
-        return new Score.Said(t, figure, now.confidence());
+        return new Score.Said(
+                t,
+                figure,
+                now.confidence(),
+                now.or().map(FollowNow.Candidate::figureIndex).orElse(figure));
     }
 
     /** The plan run off from the moment the first figure begins, of which it is told. */

@@ -11,7 +11,11 @@ final class Score {
     private static final double NEAR_S = 6;
 
     /** What was said, and how sure. */
-    record Said(double tS, int figure, double confidence) {}
+    record Said(double tS, int figure, double confidence, int or) {
+        Said(double tS, int figure, double confidence) {
+            this(tS, figure, confidence, figure);
+        }
+    }
 
     private int flights;
     private long all;
@@ -19,6 +23,7 @@ final class Score {
     private long sure;
     private long sureWrong;
     private int falseAdvances;
+    private long named;
     private final List<Double> errors = new ArrayList<>();
     private final List<Double> lookedBack = new ArrayList<>();
     final double[] worst = new double[64];
@@ -32,6 +37,7 @@ final class Score {
             boolean ok = s.figure() == is;
             all++;
             right += ok ? 1 : 0;
+            named += !ok && s.or() == is ? 1 : 0;
             if (s.confidence() > 0.9) {
                 sure++;
                 sureWrong += ok ? 0 : 1;
@@ -107,21 +113,22 @@ final class Score {
     static String head() {
         return String.format(
                 Locale.ROOT,
-                "%-36s %7s %6s %14s %15s %15s %9s",
+                "%-36s %7s %6s %14s %15s %15s %9s %10s",
                 "",
                 "right",
                 "sure",
                 "sure and wrong",
                 "boundaries live",
                 "looked back at",
-                "false/act");
+                "false/act",
+                "named too");
     }
 
     /** A row under {@link #head}: shares of the time, and of errors in seconds the median and what nine of ten keep to. */
     String line(String name) {
         return String.format(
                 Locale.ROOT,
-                "%-36s %6.2f%% %5.1f%% %13.2f%% %8.2f %6.2f %8.2f %6.2f %9.2f",
+                "%-36s %6.2f%% %5.1f%% %13.2f%% %8.2f %6.2f %8.2f %6.2f %9.2f %9.2f%%",
                 name,
                 100 * rightShare(),
                 100.0 * sure / all,
@@ -130,7 +137,8 @@ final class Score {
                 boundaryNinetyS(),
                 lookedBackMedianS(),
                 lookedBackNinetyS(),
-                falseAdvances / (double) flights);
+                falseAdvances / (double) flights,
+                100.0 * named / all);
     }
 
     double boundaryMeanS() {

@@ -126,12 +126,13 @@ public final class FollowCommand implements Callable<Integer> {
         row.put("element", now.elementIndex());
         row.put("confidence", JsonOut.thousandths(now.confidence()));
         row.put("state", FollowTeller.word(now.state()));
+        row.put("or", now.or().map(other -> plan.figureId(other.figureIndex())).orElse(null));
         terminal.json(JsonOut.line(row));
     }
 
     private void wordLine(FollowPlan plan, FollowNow now) {
         String id = FollowTeller.figureId(plan, now);
-        String name = id == null ? "" : plan.name(now.figureIndex());
+        String name = id == null ? "" : FollowTeller.names(plan, now);
         terminal.line(String.format(
                 Locale.UK,
                 "%8.1f s  %-9s %3.0f %%  %s",

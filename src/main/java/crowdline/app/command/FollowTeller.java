@@ -29,7 +29,10 @@ final class FollowTeller {
         boolean changed = before == null
                 || now.state() != before.state()
                 || (forProgram && now.elementIndex() != before.elementIndex())
-                || !Objects.equals(figureId(plan, now), figureId(plan, before));
+                || !Objects.equals(figureId(plan, now), figureId(plan, before))
+                || !now.or()
+                        .map(FollowNow.Candidate::figureIndex)
+                        .equals(before.or().map(FollowNow.Candidate::figureIndex));
         if (changed || (forProgram && now.tS() - toldS >= PROGRAM_S)) {
             told.accept(plan, now);
             toldS = now.tS();
@@ -43,6 +46,14 @@ final class FollowTeller {
         return flown && now.figureIndex() >= 0 && now.figureIndex() < plan.size()
                 ? plan.figureId(now.figureIndex())
                 : null;
+    }
+
+    /** What the figure is called that is flown; both names where it may be either. */
+    static String names(FollowPlan plan, FollowNow now) {
+        String name = plan.name(now.figureIndex());
+        return now.or()
+                .map(other -> name + " or " + plan.name(other.figureIndex()))
+                .orElse(name);
     }
 
     static String word(FollowNow.State state) {

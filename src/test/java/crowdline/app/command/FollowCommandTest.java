@@ -98,8 +98,9 @@ class FollowCommandTest {
         Show show = show();
         Flight flight = flight(show);
         run("follow", DEMO, log(show, flight), "--act", GLIDER, "--json");
-        Matcher line = Pattern.compile("(?m)^\\{\"tS\":([0-9.]+),\"figure\":(?:\"[a-z0-9-]+\"|null),\"element\":\\d+,"
-                        + "\"confidence\":[0-9.E-]+,\"state\":\"(?:before|on-plan|off-plan|unsure|after)\"}$")
+        Matcher line = Pattern.compile(
+                        "(?m)^\\{\"tS\":([0-9.]+),\"figure\":(?:\"[a-z0-9-]+\"|null),\"element\":\\d+,"
+                                + "\"confidence\":[0-9.E-]+,\"state\":\"(?:before|on-plan|off-plan|unsure|after)\",\"or\":(?:\"[a-z0-9-]+\"|null)}$")
                 .matcher(caught.out());
         double last = 0;
         int lines = 0;
