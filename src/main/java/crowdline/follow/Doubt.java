@@ -28,8 +28,7 @@ final class Doubt {
 
     private final Order order;
     private int figure = -1;
-    /** The act may have begun without anybody saying so; the figure after the first has to show it. */
-    private int left = 1;
+    private int left;
     /** The last figure that would have fitted other flight as well; −1 if there was none. */
     private int loose = -1;
 

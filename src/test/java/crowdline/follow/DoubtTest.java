@@ -39,10 +39,10 @@ class DoubtTest {
         assertThat(after(2, 3)).isFalse();
     }
 
+    /** The start is put right by the first figure that is sure. */
     @Test
-    void firstFigureThatNobodyToldOfIsNotSure() {
-        assertThat(after(0)).isTrue();
-        assertThat(after(1)).isFalse();
+    void firstFigureIsSureOnceItHasShownItself() {
+        assertThat(after(0)).isFalse();
     }
 
     /** A turn back that any flight would have fitted says nothing of what follows it. */
