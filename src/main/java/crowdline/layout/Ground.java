@@ -39,7 +39,11 @@ final class Ground {
             boolean own,
             @Nullable EntrySpeed enters,
             @Nullable Double kt,
-            boolean toRight) {}
+            boolean toRight) {
+        Drawn theOtherWay() {
+            return new Drawn(elements, own, enters, kt, !toRight);
+        }
+    }
 
     Ground(FigureTrial trial, Area area) {
         this.trial = trial;
@@ -54,9 +58,17 @@ final class Ground {
     }
 
     Measured measured(Wish wish, boolean toRight) {
-        return measured.computeIfAbsent(
-                new Drawn(wish.elements(), wish.own(), wish.enters(), wish.kt(), toRight),
-                k -> Measured.of(wish, trial, toRight, area.baseM() + MARGIN_M));
+        Drawn drawn = new Drawn(wish.elements(), wish.own(), wish.enters(), wish.kt(), toRight);
+        Measured known = measured.get(drawn);
+        if (known == null) {
+            Measured other = measured.get(drawn.theOtherWay());
+            double heightM = area.baseM() + MARGIN_M;
+            known = other == null
+                    ? Measured.of(wish, trial, toRight, heightM)
+                    : other.theOtherWay(wish, trial, toRight, heightM);
+            measured.put(drawn, known);
+        }
+        return known;
     }
 
     /** The lowest anything may come above the datum: a base that nobody gave is only a height to draw at, metres. */

@@ -49,6 +49,8 @@ record Measured(
     private static final double SPIN_FROM_GLIDING = 1.15;
 
     private static final double SHARE_OF_NEVER_EXCEED = 0.9;
+    /** Less wind along the line than this makes no difference, m/s. */
+    private static final double STILL_MPS = 0.05;
 
     /**
      * Flies a figure at its usual speed, or the pinned one; faster where it needs that and may.
@@ -81,6 +83,37 @@ record Measured(
         return flown.lack() == null
                 ? flown
                 : at(usual, trial, toRight, heightM, wish.flown(trial, from(usual, toRight, heightM)));
+    }
+
+    /**
+     * The same figure the other way, sooner than from nothing: what cannot be flown in still air cannot be flown the other
+     * way either, and the speeds that do one way are tried first.
+     */
+    Measured theOtherWay(Wish wish, FigureTrial trial, boolean right, double heightM) {
+        if (lack != null && Math.abs(trial.windAlongMps()) < STILL_MPS) {
+            return new Measured(
+                    mps,
+                    slowestMps,
+                    fastestMps,
+                    right,
+                    -rightM,
+                    -leftM,
+                    nearM,
+                    downM,
+                    upM,
+                    from(mps, right, heightM),
+                    seconds,
+                    closes,
+                    lack);
+        }
+        if (isWell() && wish.kt() == null && mps == usualMps(wish, trial, heightM)) {
+            Measured same = at(mps, wish, trial, right, heightM);
+            Measured slow = same.isWell() ? at(slowestMps, wish, trial, right, heightM) : same;
+            if (slow.isWell()) {
+                return same.between(slowestMps, fastestMps);
+            }
+        }
+        return of(wish, trial, right, heightM);
     }
 
     private static double slowest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
