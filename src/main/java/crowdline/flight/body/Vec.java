@@ -2,6 +2,7 @@ package crowdline.flight.body;
 
 /** A direction or a place in the display frame: X to the commentator's right, Y away from the crowd, Z up. */
 public record Vec(double x, double y, double z) {
+    public static final Vec ZERO = new Vec(0, 0, 0);
     public static final Vec UP = new Vec(0, 0, 1);
     public static final Vec DOWN = new Vec(0, 0, -1);
 

@@ -1,6 +1,7 @@
 package crowdline.flight.shape;
 
 import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
 import crowdline.flight.leg.BarrelCurve;
 import crowdline.flight.leg.Forces;
 import crowdline.flight.leg.LoopShape;
@@ -25,6 +26,11 @@ final class Bends {
     private static final double PULLED_OVER = 0.4;
     /** Bending at the top corners of a figure where the wing gives it, g: there is still some load at the end of it. */
     private static final double TOP_CORNER_G = 3.2;
+    /** No loop is slower over its top, stalling speeds; nor tighter there, as a share of its bottom. */
+    private static final double LEAST_OVER_STALLS = 1.1;
+
+    private static final double LEAST_TOP_SHARE = 0.1;
+
     /** Through more than this an arc is a part of a loop; degrees. */
     private static final double LOOP_DEG = 100;
     /** Load at the bottom of a barrel roll, g; published handbooks ask for 2.5 to 3 at most. */
@@ -34,6 +40,12 @@ final class Bends {
     private final Attempt attempt;
     private final LoopShape shape;
     private double figureM = Double.NaN;
+    /** The airspeed at the bottom of what set it. */
+    private double figureMps = Double.NaN;
+
+    /** Of the next arc alone, where there is no room for the figure's own. */
+    private double nextM = Double.NaN;
+
     private double cornerM = Double.NaN;
     private double topCornerM = Double.NaN;
 
@@ -59,40 +71,50 @@ final class Bends {
         if (sign < 0 && upwards < -0.3 && !isLoop(arc)) {
             return square(at) / (Units.G_MPS2 * (at.up().z() - PUSHED_OVER_G));
         }
+        if (!Double.isNaN(nextM)) {
+            double tighter = nextM;
+            nextM = Double.NaN;
+            return tighter;
+        }
         if (!Double.isNaN(figureM)) {
             return figureM;
         }
-        double radius = fromHere(sign, upwards, at);
+        double radius = fromHere(sign, upwards, shape(arc, at), at);
         if (upwards > 0.7) {
             figureM = tenths(radius);
+            figureMps = at.speedMps();
         }
         return radius;
     }
 
-    /** So that the load at the bottom is the one tried, whatever height is lost on the way to it. */
-    private double fromHere(int sign, double upwards, FlightState at) {
+    /** So that the load at the bottom is the one tried, whatever height is lost on the way to it, and no greater here. */
+    private double fromHere(int sign, double upwards, LoopShape drawn, FlightState at) {
         double asked = sign > 0 ? attempt.pullG() : -attempt.pushG();
-        double square = square(at);
-        double gained = 2 * Units.G_MPS2 * shape.fall(upwards) * KEPT;
-        double bend = Units.G_MPS2 * (asked - 1) - gained;
+        double carried = carried(at, atBottom(sign, at));
+        double square = carried * at.speedMps() * at.speedMps();
+        double gained = 2 * Units.G_MPS2 * drawn.fall(upwards) * KEPT;
+        double bend = Units.G_MPS2 * (asked - 1) - carried * gained;
         if (bend < 0.2 * Units.G_MPS2) {
             return Double.NaN;
         }
-        return Math.max(square / bend, asWingGives(sign, square, gained, at));
+        double here =
+                square(at) / (Units.G_MPS2 * (Math.min(asked, wingG(sign, at)) - upwards) * drawn.radius(upwards));
+        return Math.max(Math.max(square / bend, here), asWingGives(sign, carried, gained, at));
     }
 
     /**
      * The least radius whose load at the bottom the wing gives at the speed there: with v² = square + gained r, the load
-     * 1 + v² / (g r) is w v².
+     * 1 + c v² / (g r) is w v², where c is what the wind makes of the square of the speed.
      */
-    private double asWingGives(int sign, double square, double gained, FlightState at) {
-        double perSquare = wingG(sign, at) / (at.speedMps() * at.speedMps());
+    private double asWingGives(int sign, double carried, double gained, FlightState at) {
+        double square = at.speedMps() * at.speedMps();
+        double perSquare = wingG(sign, at) / square;
         double g = Units.G_MPS2;
         double a = perSquare * gained * g;
-        double b = perSquare * square * g - g - gained;
-        double root = Math.sqrt(b * b + 4 * a * square);
+        double b = perSquare * square * g - g - carried * gained;
+        double root = Math.sqrt(b * b + 4 * a * carried * square);
         if (a < 1e-9) {
-            return b > 0 ? square / b : Double.NaN;
+            return b > 0 ? carried * square / b : Double.NaN;
         }
         return (root - b) / (2 * a);
     }
@@ -128,17 +150,43 @@ final class Bends {
         double g = Math.min(wingG(at), OVER_G);
         double here =
                 LoopShape.ofTop(topShare(arc, at)).radius(sign(arc) * at.up().z());
-        return g > 0.5 ? square(at) / (Units.G_MPS2 * g) / here : Double.NaN;
+        double carried = Math.max(carried(at, at.direction()), carried(at, atBottom(-sign(arc), at)));
+        double square = carried * at.speedMps() * at.speedMps();
+        return g > 0.5 ? square / (Units.G_MPS2 * g) / here : Double.NaN;
     }
 
     /** How wide an open arc is at the top of a loop as a share of the bottom. */
     double topShare(Element.Arc arc, FlightState at) {
         return switch (arc.size()) {
             case CORNER -> isTopCorner(at) ? attempt.topShare() : 1;
-            case USUAL -> attempt.topShare();
+            case USUAL -> attempt.inTheAir() && isLoop(arc) ? overTheGround(arc, at) : attempt.topShare();
             case OVER -> isLoop(arc) && arc.way() == Element.Way.PULL ? PULLED_OVER : 1;
             default -> 1;
         };
+    }
+
+    private LoopShape shape(Element.Arc arc, FlightState at) {
+        return LoopShape.ofTop(topShare(arc, at));
+    }
+
+    /**
+     * What the wind makes of how wide it is at the top, so that the load goes with the speed as it does in calm air: into the
+     * wind at its bottom and with it at its top it is wider there, the other way round it is tighter.
+     */
+    private double overTheGround(Element.Arc arc, FlightState at) {
+        double g = Units.G_MPS2;
+        int sign = sign(arc);
+        double square = at.speedMps() * at.speedMps();
+        double radius = Double.isNaN(figureM) ? square / (g * Math.max(attempt.pullG() - 1, 1)) : figureM;
+        double bottom = Double.isNaN(figureMps)
+                ? square + 2 * g * radius * shape.fall(sign * at.up().z())
+                : figureMps * figureMps;
+        double least = LEAST_OVER_STALLS * stallMps(at);
+        double top = Math.max(bottom - 2 * g * radius * shape.fall(-1), least * least);
+        Vec way = atBottom(sign, at);
+        double below = carried(at.withSpeed(Math.sqrt(bottom)), way);
+        double above = carried(at.withSpeed(Math.sqrt(top)), way.times(-1));
+        return Math.min(Math.max(attempt.topShare() * above / below, LEAST_TOP_SHARE), 1);
     }
 
     /** Load of a pull out of a line down that nothing before it has set the width for: as usual, as the wing gives, g. */
@@ -160,28 +208,46 @@ final class Bends {
      *
      * @param upright where the line begins, the way up it ends
      * @param bottomM height the arc is to bottom out at
+     * @param lineM how much height the line itself has to have, metres: where there is no room left for an arc as wide as
+     *     the others it is drawn tighter, down to what is pulled at the speed there
      */
-    double dropM(Element.Arc next, FlightState upright, double bottomM) {
+    double dropM(Element.Arc next, FlightState upright, double bottomM, double lineM) {
         int sign = sign(next);
         double upwards = sign * upright.up().z();
         if (next.size() == Element.Size.CORNER) {
             return Double.isNaN(cornerM) ? 0 : (1 - upwards) * cornerM;
         }
-        double radius = figureM;
-        if (Double.isNaN(radius)) {
-            double drop = Math.max(upright.place().z() - bottomM, 0);
-            double square = square(upright) + 2 * Units.G_MPS2 * drop * KEPT;
-            double wing = wingG(sign, upright) * square / square(upright);
-            double asked = Math.min(sign > 0 ? attempt.pullG() : -attempt.pushG(), wing);
-            radius = square / (Units.G_MPS2 * Math.max(asked - 1, 0.2));
+        double drop = Math.max(upright.place().z() - bottomM, 0);
+        if (Double.isNaN(figureM)) {
+            double radius = tightestM(sign, upright, drop);
             figureM = tenths(radius);
+            return radius * shape(next, upright).fall(upwards);
         }
-        return radius * shape.fall(upwards);
+        double fall = shape(next, upright).fall(upwards);
+        double room = drop - lineM;
+        if (upright.direction().z() >= 0) {
+            return figureM * fall;
+        }
+        double tightest = tightestM(sign, upright, drop);
+        double widest = carried(upright, atBottom(sign, upright)) > 1 ? Double.POSITIVE_INFINITY : figureM;
+        nextM = tenths(Math.min(Math.max(Math.min(figureM, room / fall), tightest), widest));
+        return nextM * fall;
+    }
+
+    /** Radius of the hardest that is pulled at the bottom of a drop, the way it flies there, metres. */
+    private double tightestM(int sign, FlightState upright, double drop) {
+        double here = upright.speedMps() * upright.speedMps();
+        double square = here + 2 * Units.G_MPS2 * drop * KEPT;
+        double wing = wingG(sign, upright) * square / Math.max(here, 1);
+        double asked = Math.min(sign > 0 ? attempt.pullG() : -attempt.pushG(), wing);
+        FlightState there = upright.withSpeed(Math.sqrt(square));
+        double over = Math.max(square(upright), carried(there, atBottom(sign, upright)) * square);
+        return over / (Units.G_MPS2 * Math.max(asked - 1, 0.2));
     }
 
     /** The radius the figure is drawn with, metres. */
     double figureRadiusM(FlightState at) {
-        return Double.isNaN(figureM) ? fromHere(1, 1, at) : figureM;
+        return Double.isNaN(figureM) ? fromHere(1, 1, shape, at) : figureM;
     }
 
     /** Degrees from here to the top of the loop an arc is part of; negative or large where it does not pass it. */
@@ -225,6 +291,21 @@ final class Bends {
     /** What the wing comfortably gives here, g; as a size, upside down too. */
     private double wingG(int sign, FlightState at) {
         return SHARE_OF_WING * Math.abs(forces.capG(forces.rho(at.place().z()), at.speedMps(), sign * 99));
+    }
+
+    /** The way a loop through here flies where its middle is straight above it, for a sign of −1 straight below. */
+    private static Vec atBottom(int sign, FlightState at) {
+        Vec level = at.direction()
+                .times(at.up().z())
+                .minus(at.up().times(at.direction().z()));
+        return level.length() < 1e-6 ? Vec.ZERO : level.unit().times(sign);
+    }
+
+    /** What the wind makes of the square of the speed where it flies that way. */
+    private double carried(FlightState at, Vec way) {
+        double mps = Math.max(at.speedMps(), 1);
+        double over = forces.overGroundMps(at.place().z(), mps, way.x(), way.y());
+        return over * over / (mps * mps);
     }
 
     /** Square of the speed over the ground, m²/s². */

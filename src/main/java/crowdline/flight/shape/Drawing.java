@@ -51,6 +51,7 @@ final class Drawing {
     private Extremes part = new Extremes();
     private FlightState at;
     private boolean flyingOver;
+    private double shortM;
 
     /** Why a try failed. */
     static final class Failed extends Exception {
@@ -121,7 +122,7 @@ final class Drawing {
             Element next = i + 1 < elements.size() ? elements.get(i + 1) : null;
             draw(elements.get(i), next);
         }
-        return new Shaped(drawn, at, all, attempt.topShare());
+        return new Shaped(drawn, at, all, attempt.topShare(), shortM);
     }
 
     private void draw(Element element, @Nullable Element next) throws Failed {
@@ -228,7 +229,7 @@ final class Drawing {
     private void line(Element.Line line, @Nullable Element next) throws Failed {
         double power = line.power() * powerHere();
         if (line.middle().isEmpty()) {
-            fly(closed(line, next, power, at), null);
+            fly(closed(line, next, power, at, 0), null);
             return;
         }
         FlightState before = at;
@@ -242,7 +243,7 @@ final class Drawing {
         }
         // What comes next begins the way up that the rolls leave it.
         FlightState rolled = before.facing(before.direction(), upAfter(line.middle()));
-        Element.Line whole = closed(line, next, power, rolled);
+        Element.Line whole = closed(line, next, power, rolled, rolledM + 2 * leastM);
         double wholeM = switch (whole.until()) {
             case FEET ->
                 (Units.mFromFt(whole.value()) - before.place().z())
@@ -283,9 +284,13 @@ final class Drawing {
         return at.rolledUp(Math.toRadians(degrees));
     }
 
-    /** The line with a number to end it. */
-    private Element.Line closed(Element.Line line, @Nullable Element next, double power, FlightState upright)
-            throws Failed {
+    /**
+     * The line with a number to end it.
+     *
+     * @param leastM how long it has to be for what is flown on it, metres
+     */
+    private Element.Line closed(
+            Element.Line line, @Nullable Element next, double power, FlightState upright, double leastM) throws Failed {
         return switch (line.until()) {
             case RADII ->
                 new Element.Line(
@@ -300,7 +305,12 @@ final class Drawing {
                 yield new Element.Line(Element.Until.KNOTS, Math.min(sane(kt, 0), MOST_KT), power);
             }
             case ENTRY_HEIGHT -> {
-                double dropM = next instanceof Element.Arc arc ? bends.dropM(arc, upright, entryM) : 0;
+                double downM = leastM * Math.max(-at.direction().z(), 0);
+                double dropM = next instanceof Element.Arc arc ? bends.dropM(arc, upright, entryM, downM) : 0;
+                if (at.direction().z() < 0) {
+                    shortM =
+                            Math.max(shortM, entryM + dropM + downM - at.place().z());
+                }
                 yield new Element.Line(Element.Until.FEET, sane(Units.ftFromM(entryM + dropM), -1000), power);
             }
             case ENTRY_LINE -> new Element.Line(Element.Until.METRES, backToTheLineM(next, power), power);

@@ -28,6 +28,8 @@ public final class Shaper {
     private static final double[] HARDER_G = {0, 0.5};
     private static final double[] MUCH_HARDER_G = {0, 0.5, 1};
     private static final double[] HARDEST_G = {1, 1.5};
+    /** Of a loop that does not close anyway. */
+    private static final double[] ANY_HARDER_G = {1.5, 2, 2.5};
     /** Enough to see whether more speed would do. */
     private static final double[] FEW = {1, LoopShape.CLOSES_DOWN_TO, 0.5};
 
@@ -100,7 +102,7 @@ public final class Shaper {
             throw new CannotFly("is not flown at displays by such an aircraft", from);
         }
         Tries tries = tried(elements, from);
-        Shaped shaped = tries.shaped;
+        Shaped shaped = tries.shaped != null ? tries.shaped : tries.low;
         if (shaped != null && usual.pushG() == null && shaped.extremes().hangingS() > LONGEST_HANGING_S) {
             throw new CannotFly("hangs upside down for longer than such an aircraft is flown", from);
         }
@@ -116,10 +118,22 @@ public final class Shaper {
         @org.jspecify.annotations.Nullable
         Shaped shaped;
 
+        /** The best of those that come out lower than they began though they should not. */
+        @org.jspecify.annotations.Nullable
+        Shaped low;
+
         @org.jspecify.annotations.Nullable
         Fault fault;
 
         int furthest = -1;
+
+        void found(Shaped found) {
+            if (!found.isLow()) {
+                shaped = found;
+            } else if (low == null || found.shortM() < low.shortM()) {
+                low = found;
+            }
+        }
 
         void failed(Fault why, int flown) {
             if (flown > furthest) {
@@ -136,13 +150,14 @@ public final class Shaper {
         full = Math.min(1, MOST_THRUST * forces.body.weightN() / Math.max(thrust, 1));
         Tries tries = new Tries();
         if (elements.stream().noneMatch(Element::isOpen)) {
-            attempt(elements, from, attempt(0, 1, SHARE_OF_LIMIT), tries);
+            attempt(elements, from, attempt(0, 1, false, SHARE_OF_LIMIT), tries);
             return tries;
         }
         if (closes(elements)) {
             tried(elements, from, ROUND, HARDER_G, tries);
             closed(elements, from, CLOSING, CLOSING_STEP_G, tries);
             tried(elements, from, LESS_ROUND, MUCH_HARDER_G, tries);
+            tried(elements, from, LESS_ROUND, ANY_HARDER_G, tries);
         } else {
             tried(elements, from, ROUND, HARDER_G, tries);
             tried(elements, from, NEARLY_ROUND, HARDER_G, tries);
@@ -153,10 +168,11 @@ public final class Shaper {
     }
 
     private void tried(List<Element> elements, FlightState from, double[] topShares, double[] harderG, Tries tries) {
+        boolean inTheAir = topShares == LESS_ROUND;
         for (double topShare : topShares) {
             for (double harder : harderG) {
                 if (tries.shaped == null) {
-                    attempt(elements, from, attempt(harder, topShare, SHARE_OF_LIMIT), tries);
+                    attempt(elements, from, attempt(harder, topShare, inTheAir, SHARE_OF_LIMIT), tries);
                 }
             }
         }
@@ -168,7 +184,7 @@ public final class Shaper {
         for (double harder = 0; harder <= most; harder += stepG) {
             for (double topShare : topShares) {
                 if (tries.shaped == null) {
-                    attempt(elements, from, attempt(harder, topShare, SHARE_TO_CLOSE), tries);
+                    attempt(elements, from, attempt(harder, topShare, false, SHARE_TO_CLOSE), tries);
                 }
             }
         }
@@ -198,12 +214,12 @@ public final class Shaper {
         return degrees >= 359;
     }
 
-    private Attempt attempt(double harderG, double topShare, double shareOfLimit) {
+    private Attempt attempt(double harderG, double topShare, boolean inTheAir, double shareOfLimit) {
         double pull = Math.min(usual.pullG() + harderG, shareOfLimit * forces.body.limitPositiveG());
         Double push = usual.pushG();
         double pushed =
                 push == null ? Double.NaN : Math.max(push - harderG, shareOfLimit * forces.body.limitNegativeG());
-        return new Attempt(Math.max(pull, usual.pullG()), pushed, topShare, OVER_STALLS[0], throttle(0));
+        return new Attempt(Math.max(pull, usual.pullG()), pushed, topShare, inTheAir, OVER_STALLS[0], throttle(0));
     }
 
     /** Tries one pull and roundness with what speed over the top and what power it needs. */
@@ -211,17 +227,19 @@ public final class Shaper {
         Attempt now = first;
         int over = 0;
         int throttle = 0;
+        boolean flown = false;
         while (true) {
             try {
                 Shaped shaped = new Drawing(forces, usual, now, from).draw(elements);
-                tries.shaped = shaped;
+                flown = true;
+                tries.found(shaped);
                 throttle = isTooFast(shaped, from) ? throttle + 1 : THROTTLES.size();
                 if (throttle >= THROTTLES.size()) {
                     return;
                 }
                 now = now.with(throttle(throttle));
             } catch (Drawing.Failed e) {
-                if (tries.shaped != null) {
+                if (flown) {
                     return;
                 }
                 tries.failed(e.fault, e.flown);
@@ -278,7 +296,7 @@ public final class Shaper {
         FlightState faster = new FlightState(from.tS(), from.place(), speed, from.direction(), from.up());
         Tries tries = new Tries();
         if (elements.stream().noneMatch(Element::isOpen)) {
-            attempt(elements, faster, attempt(0, 1, SHARE_OF_LIMIT), tries);
+            attempt(elements, faster, attempt(0, 1, false, SHARE_OF_LIMIT), tries);
         } else if (closes(elements)) {
             closed(elements, faster, FEW_CLOSING, 2 * CLOSING_STEP_G, tries);
         } else {

@@ -27,7 +27,7 @@ class BendsTest {
     private static final Offset<Double> DRAWN = within(0.0501);
 
     private static Bends bends(Forces forces, double pullG, double pushG) {
-        return new Bends(forces, new Attempt(pullG, pushG, 1, 1.3, new Attempt.Throttle(1, 0.5)));
+        return new Bends(forces, new Attempt(pullG, pushG, 1, false, 1.3, new Attempt.Throttle(1, 0.5)));
     }
 
     private static Bends free(double pullG) {
@@ -166,23 +166,23 @@ class BendsTest {
     void theDropIsThatOfTheArcThatFollows() {
         Arc corner = arc(Way.PULL, 90, Size.CORNER);
         Bends bends = free(4);
-        assertThat(bends.dropM(corner, round(270, V), 0)).isZero();
+        assertThat(bends.dropM(corner, round(270, V), 0, 0)).isZero();
         bends.radiusM(corner, round(0, V));
-        assertThat(bends.dropM(corner, round(270, V), 0)).isCloseTo(V2 / (G * 4), DRAWN);
-        assertThat(bends.dropM(corner, round(300, V), 0)).isCloseTo(0.5 * V2 / (G * 4), DRAWN);
-        assertThat(bends.dropM(pull(180), round(180, V), 0)).isCloseTo(2 * V2 / (G * 4), within(0.2));
+        assertThat(bends.dropM(corner, round(270, V), 0, 0)).isCloseTo(V2 / (G * 4), DRAWN);
+        assertThat(bends.dropM(corner, round(300, V), 0, 0)).isCloseTo(0.5 * V2 / (G * 4), DRAWN);
+        assertThat(bends.dropM(pull(180), round(180, V), 0, 0)).isCloseTo(2 * V2 / (G * 4), within(0.2));
     }
 
     @Test
     void withNothingBeforeItTheDropIsAtTheSpeedThereWillBe() {
         double square = V2 + 2 * G * 100 * 0.9;
         Bends bends = bends(Rig.dragFree(), 4, -3);
-        assertThat(bends.dropM(pull(90), round(270, V), 400)).isCloseTo(square / (G * 3), DRAWN);
+        assertThat(bends.dropM(pull(90), round(270, V), 400, 0)).isCloseTo(square / (G * 3), DRAWN);
         assertThat(bends.radiusM(pull(90), round(270, V))).isCloseTo(square / (G * 3), DRAWN);
-        assertThat(bends(Rig.dragFree(), 4, -3).dropM(push(90), round(270, V), 400))
+        assertThat(bends(Rig.dragFree(), 4, -3).dropM(push(90), round(270, V), 400, 0))
                 .isCloseTo(square / (G * 2), DRAWN);
-        assertThat(free(4).dropM(pull(90), round(270, V), 600)).isCloseTo(V2 / (G * 3), DRAWN);
-        assertThat(winged(9).dropM(pull(90), round(270, V), 400))
+        assertThat(free(4).dropM(pull(90), round(270, V), 600, 0)).isCloseTo(V2 / (G * 3), DRAWN);
+        assertThat(winged(9).dropM(pull(90), round(270, V), 400, 0))
                 .isCloseTo(square / (G * (wingG(Math.sqrt(square), 1.5) - 1)), DRAWN);
     }
 
@@ -210,7 +210,7 @@ class BendsTest {
         assertThat(free(4).pieces(pull(270), round(60, V)).get(1).degrees()).isCloseTo(150, within(1e-9));
         assertThat(free(4).pieces(pull(180.5), round(0, V))).containsExactly(pull(180.5));
         assertThat(free(4).pieces(pull(180), round(180, V))).containsExactly(pull(180));
-        Bends even = new Bends(Rig.dragFree(), new Attempt(4, -4, 1, 1.3, new Attempt.Throttle(1, 1)));
+        Bends even = new Bends(Rig.dragFree(), new Attempt(4, -4, 1, false, 1.3, new Attempt.Throttle(1, 1)));
         assertThat(even.pieces(pull(360), round(0, V))).containsExactly(pull(360));
     }
 

@@ -26,7 +26,7 @@ class TurnsTest {
     private final Turns turns = turns(forces, quiet);
 
     private Turns turns(Forces by, ElementFlyer flyer) {
-        Attempt attempt = new Attempt(4, -2, 1, 1.3, new Attempt.Throttle(1, 0.5));
+        Attempt attempt = new Attempt(4, -2, 1, false, 1.3, new Attempt.Throttle(1, 0.5));
         return new Turns(new Bends(by, attempt), airframe.usual(), flyer);
     }
 
