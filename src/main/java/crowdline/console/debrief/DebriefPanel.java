@@ -30,7 +30,7 @@ public final class DebriefPanel extends JPanel {
     private final JTextArea empty = PlainText.wrapped("What to do", "");
     private final JTextArea total = PlainText.wrapped("The act in all", "");
     private final JLabel said = PlainText.plain(new JLabel(" "));
-    private final JLabel keys = PlainText.plain(new JLabel(KEYS));
+    private final JTextArea keys = PlainText.wrapped("Keys", KEYS);
     private final DefaultListModel<RunView> runs = new DefaultListModel<>();
     private final JList<RunView> runList = new JList<>(runs);
     private final DefaultListModel<Line> changes = new DefaultListModel<>();
@@ -162,7 +162,7 @@ public final class DebriefPanel extends JPanel {
                 "insets 0, gap 0px " + worn.room(4),
                 "[0:0:,grow,fill]",
                 "[]" + between + "[" + worn.room(66) + ":" + worn.room(66) + ":,grow 36,fill]" + between + "[][]"
-                        + between + "[][0:0:,grow 64,fill]"));
+                        + between + "[][" + worn.room(66) + ":" + worn.room(66) + ":,grow 64,fill]"));
         JLabel change = new JLabel("What to change");
         change.setFont(worn.strong(TextRole.BODY));
         left.add(title, "wmin 0, wrap");
@@ -186,7 +186,7 @@ public final class DebriefPanel extends JPanel {
         right.add(tableScroll, "grow, hmin 0, wmin 0, wrap");
         right.add(said, "wmin 0, wrap");
         right.add(scroll(remarkList), "grow, hmin 0, wrap");
-        right.add(keys, "wmin 0");
+        right.add(keys, "wmin 0, growx");
         return right;
     }
 

@@ -29,7 +29,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleFunction;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Says what the Debrief place shows. Pure. */
@@ -55,16 +54,15 @@ public final class DebriefPresenter {
             changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Nothing"), "Nothing stands out.", ""));
         }
         debrief.day().duties().forEach(duty -> changes.add(duty(duty, hour)));
+        DebriefSheet.announcements(debrief, hour)
+                .forEach(told -> changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Announced"), told, "")));
         DebriefSheet.notes(debrief, hour)
                 .forEach(note -> changes.add(new Line(new Mark(Form.RING, Tone.CALM, "Note"), note, "")));
         return new DebriefView(
                 debrief.showTitle(),
                 all ? new Mark(Form.DISC, Tone.GOOD, thanks) : new Mark(Form.DIAMOND, Tone.CAUTION, thanks),
                 debrief.runs().stream().map(r -> run(r, hour)).toList(),
-                Stream.concat(
-                                DebriefSheet.incidents(debrief, hour).stream(),
-                                DebriefSheet.announcements(debrief, hour).stream())
-                        .toList(),
+                DebriefSheet.incidents(debrief, hour),
                 changes,
                 debrief.runs().isEmpty()
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"

@@ -9,8 +9,8 @@ import java.util.List;
  * @param title of the show
  * @param thanks duties and thanks marked, in a sentence
  * @param runs the acts flown, in the order flown
- * @param incidents when the incident page was open, and which announcements were shown and read out
- * @param changes what to change
+ * @param incidents when the incident page was open
+ * @param changes what to change; then duties, announcements and notes
  * @param empty what to do if nothing has been flown, else empty
  * @param charts of the day, then of each act flown; none if nothing has been flown
  */
