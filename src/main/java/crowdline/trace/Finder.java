@@ -39,6 +39,9 @@ final class Finder {
     /** Difference by which a guess is a third as likely. */
     private static final double DOUBT = 0.03;
 
+    /** Difference of a figure that takes e times as long as it usually does; goes with the square. Tuned. */
+    private static final double TEMPO = 0.05;
+
     private static final int MOST_GUESSES = 3;
 
     private final KnownShapes known;
@@ -92,7 +95,7 @@ final class Finder {
         }
     }
 
-    /** The ends of every stretch, and where it is level for a moment. */
+    /** The ends of every stretch, and where it is level for a moment before or after it climbed or dived. */
     private static List<Cut> cuts(Path path, List<int[]> stretches) {
         List<Cut> cuts = new ArrayList<>();
         for (int s = 0; s < stretches.size(); s++) {
@@ -102,7 +105,10 @@ final class Finder {
             int last = from;
             for (int i = from + 1; i < to; i++) {
                 boolean crosses = path.tz[i - 1] * path.tz[i] <= 0 && Math.hypot(path.tx[i], path.ty[i]) > 0.8;
-                if (crosses && (i - last) * Path.STEP_S > SHORTEST_S && (to - i) * Path.STEP_S > SHORTEST_S) {
+                if (crosses
+                        && (i - last) * Path.STEP_S > SHORTEST_S
+                        && (to - i) * Path.STEP_S > SHORTEST_S
+                        && (leavesLevel(path, last, i) || leavesLevel(path, i, next(path, i, to)))) {
                     cuts.add(new Cut(i, s));
                     last = i;
                 }
@@ -110,6 +116,24 @@ final class Finder {
             cuts.add(new Cut(to, s));
         }
         return cuts;
+    }
+
+    /** Where it is level again after a point, or the end. */
+    private static int next(Path path, int from, int to) {
+        int i = from + (int) (SHORTEST_S / Path.STEP_S);
+        while (i < to && path.tz[i - 1] * path.tz[i] > 0) {
+            i++;
+        }
+        return Math.min(i, to);
+    }
+
+    private static boolean leavesLevel(Path path, int from, int to) {
+        for (int i = from; i <= to; i++) {
+            if (Math.abs(path.climbDeg(i)) > LEVEL_DEG) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private @Nullable Way between(Path path, List<Cut> cuts, List<int[]> stretches, int i, int j) {
@@ -164,7 +188,8 @@ final class Finder {
         List<Guess> near = new ArrayList<>();
         double least = Double.POSITIVE_INFINITY;
         for (KnownShapes.Known one : known.all) {
-            double off = shape.distance(one.shape()) + one.extra();
+            double longer = Math.log(seconds / one.seconds());
+            double off = shape.distance(one.shape()) + one.extra() + TEMPO * longer * longer;
             least = Math.min(least, off);
             near.add(new Guess(one.entry().name(), off));
         }
@@ -176,10 +201,9 @@ final class Finder {
         List<Guess> guesses = new ArrayList<>();
         for (Guess g : near) {
             double share = Math.exp((first - g.sure()) / DOUBT) / all * Math.exp(-first);
-            // Tail slide, wheels up, looks like any tail slide.
-            boolean variant = guesses.stream().anyMatch(other -> g.name().startsWith(other.name()));
-            if (!variant && guesses.size() < MOST_GUESSES) {
-                guesses.add(new Guess(g.name(), share));
+            String name = known.plainest(g.name());
+            if (guesses.stream().noneMatch(other -> other.name().equals(name)) && guesses.size() < MOST_GUESSES) {
+                guesses.add(new Guess(name, share));
             }
         }
         return new Way(FIGURE + least * seconds, i, new Found(What.FIGURE, path.tS(from), path.tS(to), guesses));

@@ -19,6 +19,9 @@ final class KnownShapes {
     /** Difference a figure has for every element it needs more: of two that look the same the plainer is meant. */
     private static final double PER_ELEMENT = 0.003;
 
+    /** Difference: two that are nearer to each other cannot be told apart. */
+    private static final double SAME = 0.05;
+
     /**
      * One figure.
      *
@@ -35,11 +38,31 @@ final class KnownShapes {
     KnownShapes(Catalogue catalogue, FigureTrial trial) {
         List<Known> known = new ArrayList<>();
         for (CatalogueEntry entry : catalogue.entries()) {
-            if (!entry.elements().isEmpty() && !entry.family().equals("formation")) {
+            if (!entry.elements().isEmpty() && !entry.family().equals("formation") && !isWay(entry)) {
                 add(known, entry, trial);
             }
         }
         all = List.copyOf(known);
+    }
+
+    /** The figure of which one is only a variant, on a path that cannot be told from it: a tail slide, wheels up or not. */
+    String plainest(String name) {
+        for (Known one : all) {
+            if (one.entry().name().equals(name)) {
+                return all.stream()
+                        .filter(other -> name.startsWith(other.entry().name() + " "))
+                        .filter(other -> one.shape().distance(other.shape()) < SAME)
+                        .map(other -> other.entry().name())
+                        .findFirst()
+                        .orElse(name);
+            }
+        }
+        return name;
+    }
+
+    /** Where it leads is the layout's to say, and so it has no shape of its own. */
+    private static boolean isWay(CatalogueEntry entry) {
+        return entry.name().equals("reposition");
     }
 
     private static void add(List<Known> known, CatalogueEntry entry, FigureTrial trial) {

@@ -14,6 +14,9 @@ final class Shape {
     /** Weight of the speed against the direction. */
     private static final double SPEED = 0.6;
 
+    /** How much of its speed at the beginning it still has where its direction counts in full: a half. Tuned. */
+    private static final double FULL = 2;
+
     /** What it costs to be shifted by one moment. */
     private static final double SHIFTED = 0.01;
 
@@ -70,6 +73,8 @@ final class Shape {
         double b = side[i] - sign * other.side[j];
         double c = up[i] - other.up[j];
         double d = SPEED * (speed[i] - other.speed[j]);
-        return a * a + b * b + c * c + d * d;
+        // Hardly moving, at the top of a stall turn, it flies to wherever noise points.
+        double moves = Math.min(1, FULL * Math.min(speed[i], other.speed[j]));
+        return moves * (a * a + b * b + c * c) + d * d;
     }
 }

@@ -85,6 +85,21 @@ class FlightFiguresTest {
         }
     }
 
+    /** Sinks and climbs by turns as a turn flown by hand does, five times on the way round. */
+    private Log steepTurn(Log log) {
+        double radius = 130;
+        Vec from = log.at;
+        for (double t = 0; t < 20; t += 0.2) {
+            double angle = 2 * Math.PI * t / 20;
+            log.at = new Vec(
+                    from.x() + radius * Math.sin(angle),
+                    from.y() + radius * (1 - Math.cos(angle)),
+                    from.z() + 3 * Math.sin(5 * angle));
+            log.read(log.at);
+        }
+        return log;
+    }
+
     private List<Found> found;
 
     @BeforeAll
@@ -135,6 +150,72 @@ class FlightFiguresTest {
             assertThat(line.sure()).isFalse();
             assertThat(line.choices()).containsExactly("low pass", "slow roll");
         });
+    }
+
+    /** It was taken for as many ways as there were moments in it at which it was level. */
+    @Test
+    void steepTurnThatIsNotQuiteLevelIsOneFigure() {
+        List<Found> one = figures.in(steepTurn(new Log().line(8)).line(8).readings);
+        assertThat(one).hasSize(1);
+        assertThat(one.get(0).guesses()).extracting(Found.Guess::name).contains("steep turn");
+        assertThat(one.get(0).seconds()).isBetween(15.0, 25.0);
+    }
+
+    /** Either has a place among the first guesses only if both together have no more than one. */
+    @Test
+    void variantOnTheSamePathIsNamedOnce() {
+        KnownShapes known = new KnownShapes(catalogue, trial("strong aerobatic monoplane"));
+        assertThat(known.plainest("tail slide wheels up")).isEqualTo("tail slide");
+        assertThat(known.plainest("tail slide")).isEqualTo("tail slide");
+        assertThat(known.plainest("humpty bump with push top")).isEqualTo("humpty bump with push top");
+    }
+
+    /** The layout puts ways where they are needed; in a list they would be flown twice. */
+    @Test
+    void wayIsNoFigureThatIsLookedFor() {
+        assertThat(names(new KnownShapes(catalogue, trial))).doesNotContain("reposition");
+    }
+
+    /** At the top of a stall turn a receiver points anywhere. */
+    @Test
+    void directionCountsLittleWhereItHardlyMoves() {
+        assertThat(overTheTop(0.3).distance(overTheTop(2.8)))
+                .isLessThan(0.25 * overTheTop(0.3, 40).distance(overTheTop(2.8, 40)));
+    }
+
+    private static Shape overTheTop(double headingRad) {
+        return overTheTop(headingRad, 5);
+    }
+
+    /** Level at 50 m/s, then a while at another speed somewhere else, and back. */
+    private static Shape overTheTop(double headingRad, double topMps) {
+        List<Reading> log = new ArrayList<>();
+        double x = 0;
+        double y = 0;
+        for (double t = 0; t < 24; t += 0.2) {
+            boolean top = t > 8 && t < 16;
+            log.add(new Reading(t, x, y, 100, null, null));
+            x += 0.2 * (top ? topMps * Math.cos(headingRad) : 50);
+            y += 0.2 * (top ? topMps * Math.sin(headingRad) : 0);
+        }
+        Path path = Path.of(log);
+        return new Shape(path, 0, path.size - 1);
+    }
+
+    /** Three times as slow, it is the same path and hardly the same figure. */
+    @Test
+    void timeItTakesCounts() {
+        List<Found> slow = figures.in(stretched(3));
+        assertThat(slow).isNotEmpty();
+        assertThat(slow.get(0).guesses().get(0).sure())
+                .isLessThan(figures.in(stretched(1)).get(0).guesses().get(0).sure());
+    }
+
+    private List<Reading> stretched(double factor) {
+        return new Log()
+                .line(8).figure("loop", 125).line(8).readings.stream()
+                        .map(r -> new Reading(factor * r.tS(), r.alongM(), r.awayM(), r.heightM(), null, null))
+                        .toList();
     }
 
     @Test
