@@ -71,6 +71,9 @@ final class OldTransits {
     }
 
     private static Remark timeless(Remark r) {
-        return new Remark(r.id(), r.kind(), r.text(), r.shortText(), null, null, r.weight(), r.once()).asked(r.duty());
+        return new Remark(r.id(), r.kind(), r.text(), r.shortText(), null, null, r.weight(), r.once())
+                .asked(r.duty())
+                .saidBy(r.speaker())
+                .translated(r.translation());
     }
 }

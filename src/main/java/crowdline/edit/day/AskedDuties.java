@@ -72,7 +72,9 @@ public final class AskedDuties {
                 r.weight(),
                 r.once(),
                 false,
-                r.duty());
+                r.duty(),
+                r.speaker(),
+                r.translation());
     }
 
     /** How often, as a whole number. */

@@ -14,6 +14,7 @@ import crowdline.show.Show;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
@@ -65,6 +66,17 @@ class DutyEditsTest {
         assertThat(duty().duty()).isEqualTo(new DutyTimes(4, null, null, null, "a2", true));
         make(AskedDuties.remove(id), "Remove the duty");
         assertThat(show.remarks()).isEmpty();
+    }
+
+    @Test
+    void otherWordsLeaveADutyToWhoSaysItInBothLanguages() throws CannotBe {
+        make(AskedDuties.add("Thank the dairy."), "Add a duty");
+        Translation french = new Translation("fr", "Merci.", "Claire");
+        show = show.withActs(show.acts(), List.of(duty().saidBy("Ben").translated(french)));
+        make(AskedDuties.words(duty().id(), "Thank the dairy, again."), "Words of the duty");
+        make(AskedDuties.shortWords(duty().id(), "The dairy."), "Short words");
+        assertThat(duty().speaker()).isEqualTo("Ben");
+        assertThat(duty().translation()).isEqualTo(french);
     }
 
     @Test
