@@ -155,4 +155,16 @@ class ArrangedCheckTest {
                 .extracting(Finding::message)
                 .noneMatch(message -> message.contains("alongM"));
     }
+
+    @Test
+    void whatComesTooLowFromAsHighAsItGetsIsGivenATime() {
+        ShowArranging.Made made = made("loop, landing, slow roll", "aerobatic glider", base(500));
+
+        assertThat(errors(made)).isEmpty();
+        assertThat(made.arranged().findings())
+                .extracting(LaidOut.Finding::message)
+                .anyMatch(message ->
+                        message.matches("slow roll comes \\d+ ft below the base from as high as it gets, so it is"
+                                + " only given a time; ask the pilot about it"));
+    }
 }
