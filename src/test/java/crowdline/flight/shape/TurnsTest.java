@@ -236,6 +236,18 @@ class TurnsTest {
         }
     }
 
+    /** How far it is to its line counts, and not how far either is from the display line. */
+    @Test
+    void lineBeforeTheLastTurnCountsFromWhereItIs() throws CannotFly {
+        Element.Turn last = turn(90, 45.0, 1);
+        for (double atM : new double[] {20, 300}) {
+            FlightState at = across(atM, 1, 60);
+            double metres = turns.backToTheLineM(last, at, 900, 1, 1);
+            assertThat(metres).as("from %s", atM).isGreaterThan(100);
+            assertThat(awayAfter(metres, 1, last, at)).as("from %s", atM).isCloseTo(900, within(10.0));
+        }
+    }
+
     @Test
     void turnAtTheEndIsThoughtOfWithTheBankAndThePowerItIsFlownWith() throws CannotFly {
         FlightState at = across(-900, 1, 60);
