@@ -86,7 +86,24 @@ final class Finder {
             }
         }
         found.sort(Comparator.comparingDouble(Found::startS));
-        return found;
+        return joined(found);
+    }
+
+    /** Lines with no more than a moment between them are one, flown a little crooked. */
+    private static List<Found> joined(List<Found> found) {
+        List<Found> joined = new ArrayList<>();
+        for (Found one : found) {
+            Found last = joined.isEmpty() ? null : joined.get(joined.size() - 1);
+            if (last != null
+                    && last.what() == What.LINE
+                    && one.what() == What.LINE
+                    && one.startS() - last.endS() <= SHORTEST_S) {
+                joined.set(joined.size() - 1, new Found(What.LINE, last.startS(), one.endS(), List.of()));
+            } else {
+                joined.add(one);
+            }
+        }
+        return joined;
     }
 
     private static void line(List<Found> found, Path path, int from, int to) {

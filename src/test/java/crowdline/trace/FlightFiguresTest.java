@@ -218,6 +218,26 @@ class FlightFiguresTest {
                         .toList();
     }
 
+    /** Three pieces of one pass were three passes. */
+    @Test
+    void lineFlownALittleCrookedIsOneLine() {
+        Log log = new Log().line(8).figure("loop", 125).line(5);
+        for (int bend = 0; bend < 3; bend++) {
+            for (double t = 0; t < 2.4; t += 0.2) {
+                double turn = Math.toRadians(bend % 2 == 0 ? 1.6 : -1.6);
+                log.way = new Vec(
+                        log.way.x() * Math.cos(turn) - log.way.y() * Math.sin(turn),
+                        log.way.y() * Math.cos(turn) + log.way.x() * Math.sin(turn),
+                        0);
+                log.line(0.1);
+            }
+            log.line(4);
+        }
+        List<Found> flown = figures.in(log.figure("loop", 125).line(8).readings);
+        assertThat(flown).extracting(Found::what).containsExactly(What.FIGURE, What.LINE, What.FIGURE);
+        assertThat(flown.get(1).seconds()).isGreaterThan(15);
+    }
+
     @Test
     void chancesOfTheGuessesAreShares() {
         for (Found f : flown()) {
