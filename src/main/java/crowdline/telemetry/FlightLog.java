@@ -1,6 +1,7 @@
 package crowdline.telemetry;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
@@ -50,7 +51,7 @@ public record FlightLog(LogFormat format, List<Fix> fixes, HeightKind heightKind
         if (bytes.length == 0) {
             throw new FlightLogException(name + " is empty; export the flight again");
         }
-        FlightLog log = readWhole(bytes, name, igcHeight);
+        FlightLog log = readWhole(withoutMark(bytes), name, igcHeight);
         if (log.fixes().size() > MOST_FIXES) {
             throw new FlightLogException(String.format(
                     Locale.UK,
@@ -60,6 +61,13 @@ public record FlightLog(LogFormat format, List<Fix> fixes, HeightKind heightKind
                     MOST_FIXES));
         }
         return log;
+    }
+
+    /** Without the mark that some editors put ahead of a text in UTF-8. */
+    private static byte[] withoutMark(byte[] bytes) {
+        boolean isMarked =
+                bytes.length > 3 && (bytes[0] & 0xFF) == 0xEF && (bytes[1] & 0xFF) == 0xBB && (bytes[2] & 0xFF) == 0xBF;
+        return isMarked ? Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;
     }
 
     private static FlightLog readWhole(byte[] bytes, String name, IgcHeight igcHeight) throws FlightLogException {

@@ -9,6 +9,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FlightLogTest {
     @Test
@@ -30,6 +31,20 @@ class FlightLogTest {
         assertThat(Logs.notes(log))
                 .containsExactly(
                         "line 2: the checksum is 31, but the text gives 30", "line 4: the sentence is cut short");
+    }
+
+    /** Some editors put a mark ahead of a text in UTF-8, whatever the text is. */
+    @ParameterizedTest
+    @ValueSource(strings = {"20241007TZN.igc", "ublox-neo-m9n-nmea.log", "track-with-less-sec-time.gpx"})
+    void theMarkOfUtf8IsNoPartOfALog(String name) throws FlightLogException {
+        byte[] plain = Logs.bytes(name);
+        byte[] marked = new byte[plain.length + 3];
+        marked[0] = (byte) 0xEF;
+        marked[1] = (byte) 0xBB;
+        marked[2] = (byte) 0xBF;
+        System.arraycopy(plain, 0, marked, 3, plain.length);
+
+        assertThat(FlightLog.read(marked, name, IgcHeight.GNSS)).isEqualTo(FlightLog.read(plain, name, IgcHeight.GNSS));
     }
 
     @Test
