@@ -16,6 +16,7 @@ import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
 import crowdline.storage.page.GlossaryPage;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.TermsFile;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -70,6 +71,28 @@ class PageScriptTest {
             console.log(JSON.stringify(told));
             """;
 
+    private static final List<String> QUESTIONS = List.of(
+            "",
+            "loop",
+            "hammerhead",
+            "tale slide",
+            "stal trun",
+            "flat sin",
+            "ruder",
+            "smoke",
+            "who is the display director",
+            "tailwheel",
+            "4 point",
+            "8-point roll",
+            "chandele",
+            "HUMPTY",
+            "g",
+            "wing",
+            "what is a stall",
+            "gyrosopic",
+            "xyzzy",
+            "the");
+
     @TempDir
     Path folder;
 
@@ -79,6 +102,10 @@ class PageScriptTest {
     }
 
     private JsonNode told(String page) throws IOException, InterruptedException {
+        return told(page, ASKED);
+    }
+
+    private JsonNode told(String page, String asked) throws IOException, InterruptedException {
         int script = page.indexOf("\"use strict\";");
         String data = page.substring(
                 page.indexOf("id=\"data\">") + "id=\"data\">".length(),
@@ -89,7 +116,7 @@ class PageScriptTest {
                 "const document = { getElementById: () => ({ textContent: " + new JsonMapper().writeValueAsString(data)
                         + " }) };\n"
                         + page.substring(script + "\"use strict\";".length(), page.indexOf("// The picture."))
-                        + "const boxWide = " + WIDE + ", boxTall = " + TALL + ";\n" + ASKED);
+                        + "const boxWide = " + WIDE + ", boxTall = " + TALL + ";\n" + asked);
         Process node = new ProcessBuilder("node", file.toString())
                 .redirectErrorStream(true)
                 .start();
@@ -177,6 +204,26 @@ class PageScriptTest {
         assertThat(told).as(name).hasSize(expected.size());
         for (int k = 0; k < expected.size(); k++) {
             assertThat(told.get(k).asDouble()).as(name).isCloseTo(expected.get(k), within(0.11));
+        }
+    }
+
+    @Test
+    void whatIsFoundIsWhatTheProgramFinds() throws Exception {
+        assumeThat(hasNode()).as("Node is installed").isTrue();
+        Glossary glossary = Glossary.of(CatalogueFile.shipped(), TermsFile.shipped(), List.of());
+        String page = GlossaryPage.of(
+                "All", glossary.items(), item -> new GlossaryPage.Drawn(Flown.NONE, 0), Outline.MONOPLANE);
+        JsonNode found = told(
+                page,
+                "console.log(JSON.stringify(" + new JsonMapper().writeValueAsString(QUESTIONS)
+                        + ".map(q => find(q).map(item => item.name))));");
+
+        for (int i = 0; i < QUESTIONS.size(); i++) {
+            assertThat(found.get(i).values().stream().map(JsonNode::asString))
+                    .as(QUESTIONS.get(i))
+                    .containsExactlyElementsOf(glossary.search(QUESTIONS.get(i)).stream()
+                            .map(Explained::name)
+                            .toList());
         }
     }
 }
