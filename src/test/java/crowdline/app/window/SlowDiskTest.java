@@ -185,5 +185,7 @@ class SlowDiskTest {
         desk.close();
         assertThat(desk.snapshot().state().figureId()).isEqualTo("figure 0");
         disk.let(100);
+        // Else it would write into the folder while that is taken away.
+        disk.awaitClosed();
     }
 }

@@ -10,6 +10,7 @@ public final class SlowDisk {
     private final JournalFile.Opener real = JournalDiskFile.opener();
     private final Semaphore writes = new Semaphore(0);
     private final CountDownLatch busy = new CountDownLatch(1);
+    private final CountDownLatch closed = new CountDownLatch(1);
     private final JournalShelf shelf;
 
     public SlowDisk(Path folder, JournalMachine machine) {
@@ -40,6 +41,11 @@ public final class SlowDisk {
         busy.await();
     }
 
+    /** Waits until a journal was closed, after which nothing is written to the folder. */
+    public void awaitClosed() throws InterruptedException {
+        closed.await();
+    }
+
     private final class Slow implements JournalFile {
         private final JournalFile file;
 
@@ -67,6 +73,7 @@ public final class SlowDisk {
         @Override
         public void close() throws IOException {
             file.close();
+            closed.countDown();
         }
     }
 }
