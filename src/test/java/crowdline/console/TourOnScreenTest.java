@@ -70,17 +70,21 @@ class TourOnScreenTest {
         Set<Place> seen = EnumSet.noneOf(Place.class);
         int steps = Tour.begin().steps().size();
         for (int i = 0; i < steps; i++) {
-            // No finger is so quick that it is taken for the same press again.
-            window().robot().delay(10);
-            window().press(KeyEvent.VK_F9);
+            pressF9();
             Tour.Step step = Tour.begin().steps().get(i);
             window().await("step " + i, () -> words(row).equals(step.words()));
             assertThat(place()).isEqualTo(step.place());
             seen.add(step.place());
         }
         assertThat(seen).containsExactlyInAnyOrder(Place.values());
-        window().press(KeyEvent.VK_F9);
+        pressF9();
         window().await("the tour is over", () -> !row.isShowing());
+    }
+
+    /** No finger is so quick that it is taken for the same press again. */
+    private void pressF9() {
+        window().robot().delay(10);
+        window().press(KeyEvent.VK_F9);
     }
 
     @Test
