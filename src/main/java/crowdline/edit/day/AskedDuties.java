@@ -60,21 +60,7 @@ public final class AskedDuties {
     }
 
     private static Remark worded(Remark r, String text, @Nullable String shorter) {
-        return new Remark(
-                r.id(),
-                r.kind(),
-                text,
-                shorter,
-                r.at(),
-                r.until(),
-                r.earliestS(),
-                r.latestS(),
-                r.weight(),
-                r.once(),
-                false,
-                r.duty(),
-                r.speaker(),
-                r.translation());
+        return r.worded(text, shorter).withDraft(false);
     }
 
     /** How often, as a whole number. */

@@ -114,105 +114,55 @@ public record Remark(
         return shortForm && shortText != null ? shortText : text;
     }
 
+    /** The same in other words. */
+    public Remark worded(String words, @Nullable String shorter) {
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.text = words;
+        copy.shortText = shorter;
+        return copy.made();
+    }
+
     /** The same, tied to moments of its figure. */
-    public Remark tied(@Nullable MomentName at, @Nullable MomentName until) {
-        return new Remark(
-                id,
-                kind,
-                text,
-                shortText,
-                at,
-                until,
-                earliestS,
-                latestS,
-                weight,
-                once,
-                draft,
-                duty,
-                speaker,
-                translation);
+    public Remark tied(@Nullable MomentName from, @Nullable MomentName to) {
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.at = from;
+        copy.until = to;
+        return copy.made();
     }
 
     /** The same as a first draft, or as a person's own words. */
     public Remark withDraft(boolean isDraft) {
-        return new Remark(
-                id,
-                kind,
-                text,
-                shortText,
-                at,
-                until,
-                earliestS,
-                latestS,
-                weight,
-                once,
-                isDraft,
-                duty,
-                speaker,
-                translation);
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.draft = isDraft;
+        return copy.made();
     }
 
     /** The same with another id. */
     public Remark withId(String other) {
-        return new Remark(
-                other,
-                kind,
-                text,
-                shortText,
-                at,
-                until,
-                earliestS,
-                latestS,
-                weight,
-                once,
-                draft,
-                duty,
-                speaker,
-                translation);
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.id = other;
+        return copy.made();
     }
 
     /** The same asked for otherwise. */
     public Remark asked(@Nullable DutyTimes other) {
-        return new Remark(
-                id,
-                kind,
-                text,
-                shortText,
-                at,
-                until,
-                earliestS,
-                latestS,
-                weight,
-                once,
-                draft,
-                other,
-                speaker,
-                translation);
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.duty = other;
+        return copy.made();
     }
 
     /** The same said by somebody else; null for whoever sits at the console. */
     public Remark saidBy(@Nullable String other) {
-        return new Remark(
-                id,
-                kind,
-                text,
-                shortText,
-                at,
-                until,
-                earliestS,
-                latestS,
-                weight,
-                once,
-                draft,
-                duty,
-                other,
-                translation);
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.speaker = other;
+        return copy.made();
     }
 
     /** The same with other words in another language; null for none. */
     public Remark translated(@Nullable Translation other) {
-        return new Remark(
-                id, kind, text, shortText, at, until, earliestS, latestS, weight, once, draft, duty, speaker, other);
+        RemarkCopy copy = new RemarkCopy(this);
+        copy.translation = other;
+        return copy.made();
     }
 
     /** How often and when a duty is to be said: what somebody asked for, or once. */
