@@ -19,8 +19,7 @@ public record FlownDay(JournalReading reading, Debrief debrief, LoadedShow loade
 
     /** What a journal tells, against a show as it is planned. */
     public static FlownDay of(JournalReading reading, LoadedShow planned) {
-        LoadedShow ofTheDay =
-                planned.with(DayShow.of(planned.show(), reading.state().day().added()));
+        LoadedShow ofTheDay = planned.onTheDay(reading.state().day().added());
         return new FlownDay(
                 reading,
                 Debrief.of(
@@ -32,9 +31,7 @@ public record FlownDay(JournalReading reading, Debrief debrief, LoadedShow loade
 
     /** The clock at the venue at a second of the session. */
     public LocalTime hour(double sessionS) {
-        return LocalTime.ofInstant(
-                reading.zero().plusNanos(Math.round(sessionS * 1e9)),
-                loaded.show().venue().timeZone());
+        return loaded.hour(reading.zero(), sessionS);
     }
 
     /** This day, to be set beside another of the same show. */

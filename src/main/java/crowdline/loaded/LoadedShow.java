@@ -25,6 +25,7 @@ import crowdline.speech.pace.Voices;
 import crowdline.timing.ActTimes;
 import crowdline.timing.Pass;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -273,6 +274,17 @@ public final class LoadedShow {
     /** The shipped catalogue. */
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    /**
+     * The clock at the venue at a moment of a session.
+     *
+     * @param zero the wall clock at second 0 of it
+     * @param sessionS seconds since then
+     */
+    public LocalTime hour(Instant zero, double sessionS) {
+        return LocalTime.ofInstant(
+                zero.plusNanos(Math.round(sessionS * 1e9)), show.venue().timeZone());
     }
 
     /**

@@ -77,12 +77,8 @@ final class ShowDebrief implements DebriefHost {
         return Debrief.of(now.show(), desk.snapshot().state(), now.debriefSources(zero, passes::of));
     }
 
-    private Instant at(double sessionS) {
-        return zero.plusNanos(Math.round(sessionS * 1e9));
-    }
-
     private LocalTime hour(double sessionS) {
-        return LocalTime.ofInstant(at(sessionS), loaded.get().show().venue().timeZone());
+        return loaded.get().hour(zero, sessionS);
     }
 
     @Override
