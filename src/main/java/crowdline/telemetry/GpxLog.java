@@ -23,9 +23,6 @@ import org.jspecify.annotations.Nullable;
  * GpxGate} before the library sees it; points that break the rules of GPX are left out, each with a note.
  */
 final class GpxLog {
-    /** Of UTF-8, a character for each byte. */
-    private static final String BYTE_ORDER_MARK = "\u00EF\u00BB\u00BF";
-
     private static final Pattern ENCODING = Pattern.compile("<\\?xml[^>]*encoding=[\"']([A-Za-z0-9._-]+)[\"']");
     private static final String POINT_END = "</trkpt>";
     private static final String ENDS = "</trkseg></trk></gpx>";
@@ -47,7 +44,7 @@ final class GpxLog {
 
     /** @param head the beginning of the file, a character for each byte */
     static boolean looksLike(String head) {
-        return withoutMark(head).stripLeading().startsWith("<");
+        return head.stripLeading().startsWith("<");
     }
 
     FlightLog read(byte[] bytes) throws FlightLogException {
@@ -193,9 +190,8 @@ final class GpxLog {
     /** Bytes that are no characters become question marks: one in a name must not cost the flight. */
     private static String text(byte[] bytes) {
         String head = new String(bytes, 0, Math.min(bytes.length, 200), StandardCharsets.ISO_8859_1);
-        Matcher encoding = ENCODING.matcher(withoutMark(head));
-        String text = new String(bytes, encoding.lookingAt() ? charset(encoding.group(1)) : StandardCharsets.UTF_8);
-        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        Matcher encoding = ENCODING.matcher(head);
+        return new String(bytes, encoding.lookingAt() ? charset(encoding.group(1)) : StandardCharsets.UTF_8);
     }
 
     private static Charset charset(String encoding) {
@@ -204,9 +200,5 @@ final class GpxLog {
         } catch (IllegalArgumentException e) { // unknown here: the rest of the file is mostly ASCII
             return StandardCharsets.UTF_8;
         }
-    }
-
-    private static String withoutMark(String head) {
-        return head.startsWith(BYTE_ORDER_MARK) ? head.substring(BYTE_ORDER_MARK.length()) : head;
     }
 }
