@@ -107,19 +107,13 @@ final class Lines {
             return previous;
         }
         if (GoingOn.isAnother(lines, heard)) {
-            draft.mean(Objects.requireNonNull(last().sense()));
-            draft.forgetNotes();
-            draft.beginAt(piece.start());
             if (Condition.in(heard.words(), 0) < heard.words().size()) {
                 draft.doubt();
             }
-            return addFigures(heard, null);
+            return addAs(Objects.requireNonNull(last().sense()), heard);
         }
         if (previous != null && GoingOn.isHeldInverted(previous, heard)) {
-            draft.mean(INVERTED);
-            draft.forgetNotes();
-            draft.beginAt(piece.start());
-            return addFigures(heard, null);
+            return addAs(INVERTED, heard);
         }
         if (heard.isSilent()) {
             return addSilent(piece, previous);
@@ -223,6 +217,14 @@ final class Lines {
     private static boolean isQuarterRollUp(Heard heard) {
         List<String> words = heard.words().stream().map(Word::plain).toList();
         return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
+    }
+
+    /** A piece that names no figure, as the one it means. */
+    private Draft addAs(Names.Sense meant, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        draft.mean(meant);
+        draft.forgetNotes();
+        return addFigures(heard, null);
     }
 
     private Draft addFigures(Heard heard, @Nullable Draft previous) {
