@@ -53,7 +53,9 @@ final class RemarkRows {
             Map.entry(Column.LANGUAGE, List.of("language", "other language")),
             Map.entry(
                     Column.OTHER_WORDS, List.of("other words", "translation", "translated", "words in that language")),
+            Map.entry(Column.OTHER_SHORT, List.of("other short words", "short translation")),
             Map.entry(Column.OTHER_SPEAKER, List.of("other speaker", "interpreter", "translation by")),
+            Map.entry(Column.OTHER_OLDER, List.of("other older", "translation older")),
             Map.entry(Column.ID, List.of("id", "remark id")));
 
     private final Show show;
@@ -81,7 +83,9 @@ final class RemarkRows {
         SPEAKER,
         LANGUAGE,
         OTHER_WORDS,
+        OTHER_SHORT,
         OTHER_SPEAKER,
+        OTHER_OLDER,
         ID
     }
 
@@ -213,23 +217,21 @@ final class RemarkRows {
             throw new Refused(Text.formula(words));
         }
         RemarkKind kind = kind(row.text(heads.of(Column.KIND)), place, old, said);
-        boolean isSame =
-                old != null && old.text().replaceAll("\\s+", " ").strip().equals(words);
+        String text = asBefore(words, old == null ? null : old.text());
+        boolean isSame = old != null && text.equals(old.text());
         String shorter = row.text(heads.of(Column.SHORT));
         String id = row.text(heads.of(Column.ID));
-        return new Remark(
+        Remark read = new Remark(
                 old != null ? old.id() : id.isEmpty() || isTaken(id) ? place.freshId(now, kind) : id,
                 kind,
-                old != null && isSame ? old.text() : words,
+                text,
                 heads.has(Column.SHORT) ? (shorter.isEmpty() ? null : shorter) : old == null ? null : old.shortText(),
                 heads.has(Column.AT) ? moment(row.text(heads.of(Column.AT))) : old == null ? null : old.at(),
                 heads.has(Column.UNTIL) ? moment(row.text(heads.of(Column.UNTIL))) : old == null ? null : old.until(),
                 heads.has(Column.EARLIEST) ? number(row, heads, Column.EARLIEST) : old == null ? null : old.earliestS(),
                 heads.has(Column.LATEST) ? number(row, heads, Column.LATEST) : old == null ? null : old.latestS(),
                 weight(row, heads, old),
-                heads.has(Column.ONCE)
-                        ? YES.contains(row.text(heads.of(Column.ONCE)).toLowerCase(Locale.ROOT))
-                        : old != null && old.once(),
+                heads.has(Column.ONCE) ? isYes(row.text(heads.of(Column.ONCE))) : old != null && old.once(),
                 old != null && old.draft() && isSame,
                 old == null ? null : old.duty(),
                 heads.has(Column.SPEAKER)
@@ -238,6 +240,7 @@ final class RemarkRows {
                 heads.has(Column.OTHER_WORDS)
                         ? translation(row, heads, old == null ? null : old.translation())
                         : old == null ? null : old.translation());
+        return old == null ? read : read.after(old);
     }
 
     private boolean isTaken(String id) {
@@ -293,13 +296,31 @@ final class RemarkRows {
             throw new Refused(
                     "The row has words in another language and does not say in which; write its code, such as fr");
         }
-        String before = old == null ? "" : old.text();
         return new Translation(
                 language.isEmpty() && old != null ? old.language() : language,
-                before.replaceAll("\\s+", " ").strip().equals(words) ? before : words,
+                asBefore(words, old == null ? null : old.text()),
+                heads.has(Column.OTHER_SHORT)
+                        ? shorter(row.text(heads.of(Column.OTHER_SHORT)), old)
+                        : old == null ? null : old.shortText(),
                 heads.has(Column.OTHER_SPEAKER)
                         ? speaker(row.text(heads.of(Column.OTHER_SPEAKER)))
-                        : old == null ? null : old.speaker());
+                        : old == null ? null : old.speaker(),
+                heads.has(Column.OTHER_OLDER)
+                        ? isYes(row.text(heads.of(Column.OTHER_OLDER)))
+                        : old != null && old.older());
+    }
+
+    private static @Nullable String shorter(String words, @Nullable Translation old) {
+        return words.isEmpty() ? null : asBefore(words, old == null ? null : old.shortText());
+    }
+
+    /** Cells know one space alone: words that differ in nothing else are those there were. */
+    private static String asBefore(String words, @Nullable String before) {
+        return before != null && before.replaceAll("\\s+", " ").strip().equals(words) ? before : words;
+    }
+
+    private static boolean isYes(String written) {
+        return YES.contains(written.toLowerCase(Locale.ROOT));
     }
 
     private @Nullable String speaker(String written) throws Refused {

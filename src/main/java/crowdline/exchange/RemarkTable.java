@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
 public final class RemarkTable {
     private static final String HEAD =
             "act,figure,figure id,kind,words,short words,at,until,earliest s,latest s,weight,once,speaker,"
-                    + "language,other words,other speaker,id";
+                    + "language,other words,other short words,other speaker,other older,id";
 
     private RemarkTable() {}
 
@@ -125,7 +125,9 @@ public final class RemarkTable {
                                 CsvCell.quoted(Objects.requireNonNullElse(remark.speaker(), "")),
                                 other == null ? "" : CsvCell.quoted(other.language()),
                                 other == null ? "" : CsvCell.quoted(other.text()),
+                                other == null ? "" : CsvCell.quoted(Objects.requireNonNullElse(other.shortText(), "")),
                                 other == null ? "" : CsvCell.quoted(Objects.requireNonNullElse(other.speaker(), "")),
+                                other == null || !other.older() ? "" : "yes",
                                 CsvCell.quoted(remark.id()))
                         .reduce((a, b) -> a + ',' + b)
                         .orElseThrow()

@@ -296,9 +296,11 @@ public final class LoadedShow {
         return new LoadedDebrief(this, words(), begun, passes);
     }
 
-    /** What was noticed on the predicted flight of every variant of every act. */
+    /** What was noticed on the predicted flight of every variant of every act, and of the paces it is said at. */
     public List<LocatedFinding> findings() {
         List<LocatedFinding> found = new ArrayList<>();
+        UntimedSpeakers.of(show, paces)
+                .forEach(f -> found.add(LocatedFinding.inNoLine(f.severity(), f.code(), f.message())));
         for (Act act : show.acts()) {
             for (Variant variant : act.variants()) {
                 prediction(act.id(), variant.name())

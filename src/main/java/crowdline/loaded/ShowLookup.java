@@ -171,9 +171,9 @@ public final class ShowLookup {
         return voices.other(remark);
     }
 
-    /** The other language of a remark, if it is said today. */
-    public Optional<Interpreted> interpreted(Remark remark) {
-        return voices.interpreted(remark);
+    /** What is said in the other language where a remark is said in a form, if it is said today. */
+    public Optional<Interpreted> interpreted(Remark remark, boolean shortForm) {
+        return voices.interpreted(remark, shortForm);
     }
 
     /** Who speaks, and when one of them interprets. */

@@ -13,7 +13,9 @@ import crowdline.show.figure.RemarkForm;
 import crowdline.speech.pace.Interpreted;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Cards for the interpreter: a card for each figure of which something is said in another language, with what comes before it. */
 final class InterpreterCards {
@@ -49,7 +51,8 @@ final class InterpreterCards {
 
     /** What is said between acts and wherever there is time, such as the duties of the day. */
     private void anyTime() {
-        List<Pair> pairs = act.show().remarks().stream()
+        List<Pair> pairs = Stream.concat(
+                        act.show().remarks().stream(), act.show().gaps().remarks())
                 .flatMap(remark -> pair("", false, remark).stream())
                 .toList();
         card("At any time of the day", "", pairs);
@@ -80,7 +83,7 @@ final class InterpreterCards {
     }
 
     private Optional<Pair> pair(String when, boolean shortForm, Remark remark) {
-        return act.lookup().interpreted(remark).map(other -> new Pair(when, shortForm, remark, other));
+        return act.lookup().interpreted(remark, shortForm).map(other -> new Pair(when, shortForm, remark, other));
     }
 
     private void pair(Flow flow, Pair pair) {
@@ -90,7 +93,7 @@ final class InterpreterCards {
         Style label = new Style(type.pt(9.5), true, Type.ACCENT);
         Style words = new Style(type.pt(CueCards.WORDS_PT), false, Type.BLACK);
         Style first = new Style(type.pt(11), false, Type.SOFT);
-        String said = pair.other().words().text();
+        String said = pair.other().text();
         String id = pair.remark().id();
         flow.keep(2 * label.leadingPt() + 2 * words.leadingPt());
         String name = pair.other().speaker();
@@ -110,6 +113,10 @@ final class InterpreterCards {
                                 Said.seconds(pair.other().time().seconds()),
                                 label)
                         .ending());
+        String note = pair.other().note();
+        if (!note.isEmpty()) {
+            flow.text("note " + id, note.substring(0, 1).toUpperCase(Locale.UK) + note.substring(1), label);
+        }
         boolean after = act.lookup().voices().interpreting() == Interpreting.AFTER;
         flow.text("first " + id, (after ? "After: " : "With: ") + pair.remark().words(pair.shortForm()), first);
         Cell cell = new Cell("other " + id, 0, width, said, words);

@@ -20,6 +20,15 @@ public record Speaker(String name, boolean away) {
         return key(name).equals(key(other));
     }
 
+    /**
+     * What is to be known before anything is given to them, in a few words; empty if nothing.
+     *
+     * @param timed whether their pace was timed
+     */
+    public String note(boolean timed) {
+        return away ? "not there today" : timed ? "" : "never timed, so at the usual pace";
+    }
+
     private static String key(String name) {
         return Normalizer.normalize(name, Normalizer.Form.NFC).strip().toLowerCase(Locale.ROOT);
     }

@@ -16,6 +16,7 @@ import crowdline.storage.show.ShowFile;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,5 +164,45 @@ class RemarkTableTest {
                         .get(0)
                         .remark())
                 .isNull();
+    }
+
+    @Test
+    void wordsInAnotherLanguageAreOlderWhereTheTableChangesTheTextAlone() throws ShowFileException, CannotBe {
+        Remark first = show.acts().get(0).figures().get(0).remarks().get(0);
+        Translation french = new Translation("fr", "Regardez, maintenant.", "Regardez.", null, false);
+        show = show.withAct(show.acts()
+                .get(0)
+                .withFigures(
+                        show.acts().get(0).figures().stream()
+                                .map(f -> f.withRemarks(f.remarks().stream()
+                                        .map(r -> r.id().equals(first.id()) ? r.translated(french) : r)
+                                        .toList()))
+                                .toList(),
+                        show.acts().get(0).remarks()));
+        String heads = "id;text;language;translation;short translation;translation older\n" + first.id() + ";";
+        String same = "\"" + first.text() + "\"";
+        assertThat(taken(heads + same + ";fr;Regardez, maintenant.;Regardez.;")).isEqualTo(french);
+        assertThat(taken(heads + "Other words.;fr;Regardez, maintenant.;Regardez.;"))
+                .isEqualTo(french.older(true));
+        assertThat(taken(heads + same + ";fr;Regardez, maintenant.;Regardez.;yes"))
+                .isEqualTo(french.older(true));
+        assertThat(taken(heads + "Other words.;fr;D'autres mots.;Autres.;yes"))
+                .isEqualTo(new Translation("fr", "D'autres mots.", "Autres.", null, false));
+        assertThat(taken("id;text\n" + first.id() + ";Other words."))
+                .as("no such columns")
+                .isEqualTo(french.older(true));
+    }
+
+    private @Nullable Translation taken(String table) throws ShowFileException, CannotBe {
+        return RemarkTable.take(RemarkTable.read(PASTED, table + "\n", show))
+                .of(show)
+                .show()
+                .acts()
+                .get(0)
+                .figures()
+                .get(0)
+                .remarks()
+                .get(0)
+                .translation();
     }
 }

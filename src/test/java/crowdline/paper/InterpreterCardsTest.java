@@ -7,7 +7,9 @@ import crowdline.sheet.ink.Ink;
 import crowdline.sheet.page.Block;
 import crowdline.sheet.page.Counting;
 import crowdline.show.Act;
+import crowdline.show.Gaps;
 import crowdline.show.Interpreting;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
@@ -91,5 +93,20 @@ class InterpreterCardsTest {
         assertThat(words(blocks, "name")).extracting(Ink.Words::text).contains("At any time of the day");
         assertThat(words(blocks, "other thanks")).extracting(Ink.Words::text).contains("Merci \u00e0 tous.");
         assertThat(words(blocks, "kind thanks")).extracting(Ink.Words::text).contains("French \u00b7 Claire");
+    }
+
+    @Test
+    void aPartOfAPieceHasACardAndOlderWordsSaySo() throws NothingOnPaper {
+        Show show = show(Interpreting.AFTER, false);
+        Piece piece = new Piece(
+                "tower",
+                "The tower",
+                null,
+                List.of(new Piece.Part(
+                        "Who are you?", 30, null, new Translation("fr", "Qui ?", "Claire").older(true))));
+        List<Block> blocks = blocks(show.withGaps(new Gaps(50, List.of(piece))));
+        assertThat(words(blocks, "other tower (1)")).extracting(Ink.Words::text).contains("Qui ?");
+        assertThat(words(blocks, "note tower (1)")).extracting(Ink.Words::text).contains("Older than the text");
+        assertThat(words(blocks, "note")).as("nothing else is").hasSize(1);
     }
 }

@@ -5,6 +5,7 @@ import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.loaded.FlownCheck;
 import crowdline.loaded.PilotLetter;
+import crowdline.loaded.UntimedSpeakers;
 import crowdline.show.Show;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
@@ -44,7 +45,8 @@ public final class CheckCommand implements Callable<Integer> {
     @Option(
             names = "--words",
             description =
-                    "Also list what listeners might not follow in the remarks, and how easily each act reads. Hints only.")
+                    "Also list what listeners might not follow in the remarks, and how easily each act reads. Hints"
+                            + " only.")
     private boolean words;
 
     public CheckCommand(Terminal terminal) {
@@ -96,7 +98,10 @@ public final class CheckCommand implements Callable<Integer> {
     private static ShowReading checked(Path file) throws ShowFileException {
         ShowReading reading = new ShowFile().read(file);
         Show read = reading.show();
-        return read == null ? reading : reading.with(FlownCheck.of(read, CatalogueFile.shipped()));
+        return read == null
+                ? reading
+                : reading.with(FlownCheck.of(read, CatalogueFile.shipped()))
+                        .with(UntimedSpeakers.of(read, new PaceOption().paces(Folders.here())));
     }
 
     private static String summary(List<LocatedFinding> findings) {

@@ -108,7 +108,7 @@ public enum Command {
     PLAIN_WORDS("Plain words", Scope.WORDS, "Explain a trade word in plain words", "ctrl PERIOD"),
     EXPLAIN_WORD("Explain a word…", Scope.WORDS, "Explain the chosen word in the show's own glossary", "ctrl E"),
     FACT_REMARK("Make it a remark", Scope.WORDS, "Turn the chosen fact into a remark", "ctrl F"),
-    ACCEPT("Accept the draft", Scope.WORDS, "These words are yours now", "ctrl ENTER"),
+    ACCEPT("Accept the draft", Scope.WORDS, "These words are yours now; the other language fits", "ctrl ENTER"),
     ACCEPT_ALL("Accept every draft", Scope.WORDS, "All those of the chosen act", "ctrl shift ENTER"),
 
     FIND("Search", Scope.GLOSSARY, "Find pages by any word in them", "ctrl F"),

@@ -62,7 +62,7 @@ public final class LivePresenter {
                 next(moment, act, facts),
                 incident(moment),
                 marks(moment),
-                handles.withTurn(Turns.of(moment, handles, words).isPresent()),
+                handles.withTurn(new Turns(moment, handles, words).others().isPresent()),
                 null);
     }
 

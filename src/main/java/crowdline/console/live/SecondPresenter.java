@@ -1,5 +1,7 @@
 package crowdline.console.live;
 
+import crowdline.console.live.Turns.OthersTurn;
+import crowdline.console.live.Turns.Part;
 import crowdline.console.live.next.NextView;
 import crowdline.console.live.row.LiveMoment;
 import crowdline.console.live.say.SayView;
@@ -7,7 +9,6 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
-import crowdline.live.state.WhoseTurn;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
 import crowdline.patter.Speaking;
@@ -30,12 +31,14 @@ public final class SecondPresenter {
     private final LiveView live;
     private final ShowLookup words;
     private final @Nullable String reader;
+    private final Turns turns;
 
     private SecondPresenter(LiveMoment moment, LiveView live, ShowLookup words, @Nullable String reader) {
         this.moment = moment;
         this.live = live;
         this.words = words;
         this.reader = reader;
+        turns = new Turns(moment, live.handles(), words);
     }
 
     /**
@@ -72,24 +75,17 @@ public final class SecondPresenter {
         if (live.incident() != null) {
             return new Mark(Form.STOP, Tone.ALARM, "Incident: say nothing");
         }
-        WhoseTurn keys = moment.state().whoseTurn();
-        Turn turn = keys == WhoseTurn.CONSOLE ? Turn.NOT : planned();
-        turn = keys == WhoseTurn.OTHER && turn == Turn.NOT ? Turn.NEXT : turn;
-        return switch (turn) {
-            case NOW -> new Mark(Form.UP, Tone.CAUTION, you("speak now"));
-            case NEXT -> new Mark(Form.UP, Tone.CAUTION, you("speak next"));
-            case NOT ->
-                new Mark(
+        OthersTurn readers = turns.of(this::readers).orElse(null);
+        return readers == null
+                ? new Mark(
                         Form.RING,
                         Tone.CALM,
-                        (keys == WhoseTurn.CONSOLE
-                                                ? Optional.<String>empty()
-                                                : here().filter(r ->
-                                                                !live.handles().sayWaits())
-                                                        .flatMap(words::other))
+                        turns.others()
+                                        .filter(OthersTurn::now)
+                                        .map(OthersTurn::name)
                                         .orElse("The commentator")
-                                + " speaks");
-        };
+                                + " speaks")
+                : new Mark(Form.UP, Tone.CAUTION, you(readers.now() ? "speak now" : "speak next"));
     }
 
     /** By name where somebody sits there who has one. */
@@ -97,48 +93,19 @@ public final class SecondPresenter {
         return reader == null ? "You " + does : reader + ", you " + does;
     }
 
-    private enum Turn {
-        NOW,
-        NEXT,
-        NOT
-    }
-
-    /** The reader's turn by the plan. */
-    private Turn planned() {
-        Remark here = here().orElse(null);
-        boolean waits = live.handles().sayWaits();
-        if (here != null && (isTheReaders(here) || translated(here).isPresent())) {
-            return !waits
-                            && (isTheReaders(here)
-                                    || otherFromS(here) <= moment.now().nowS())
-                    ? Turn.NOW
-                    : Turn.NEXT;
-        }
-        boolean isNext = !waits
-                && Turns.then(moment, live.handles().sayId(), words)
-                        .flatMap(placed -> words.remark(placed.remarkId()))
-                        .filter(remark ->
-                                isTheReaders(remark) || translated(remark).isPresent())
-                        .isPresent();
-        return isNext ? Turn.NEXT : Turn.NOT;
-    }
-
-    /** The remark on the screen. */
-    private Optional<Remark> here() {
-        return Optional.ofNullable(live.handles().sayId()).flatMap(words::remark);
-    }
-
-    private boolean isTheReaders(Remark remark) {
-        return words.other(remark).filter(this::isTheReader).isPresent();
-    }
-
-    private boolean isTheReader(String name) {
-        return reader == null || reader.equals(name);
+    /** What the reader says of a remark: all of it, or its other language; a reader nobody has named says everybody's. */
+    private Optional<Part> readers(Remark remark) {
+        return words.other(remark)
+                .filter(name -> reader == null || reader.equals(name))
+                .map(Part::all)
+                .or(() -> translated(remark, live.handles().sayShort())
+                        .map(said -> new Part(said.speaker(), otherFromS(remark))));
     }
 
     /** The other language of a remark, if it is the reader's to say; a reader nobody has named says none. */
-    private Optional<Interpreted> translated(Remark remark) {
-        return words.interpreted(remark).filter(said -> said.speaker().equals(reader));
+    private Optional<Interpreted> translated(Remark remark, boolean shortForm) {
+        return words.interpreted(remark, shortForm)
+                .filter(said -> said.speaker().equals(reader));
     }
 
     /** When the other language of the remark on the screen begins, seconds of the session. */
@@ -162,36 +129,42 @@ public final class SecondPresenter {
 
     /** What Live shows, or the other language in its place, for who says it. */
     private SayView say() {
-        return here().flatMap(remark -> translated(remark).map(said -> say(remark, said)))
+        return turns.here()
+                .flatMap(remark -> translated(remark, live.handles().sayShort()).map(said -> say(remark, said)))
                 .orElse(live.say());
     }
 
     private SayView say(Remark remark, Interpreted said) {
         double goneS = moment.now().nowS() - otherFromS(remark);
-        boolean now = planned() == Turn.NOW;
+        boolean now = turns.of(this::readers).filter(OthersTurn::now).isPresent();
         double share = now && Double.isFinite(goneS)
                 ? goneS / Math.max(0.1, said.time().seconds())
                 : 0;
         return new SayView(
                 now ? SayView.What.WORDS : SayView.What.WAITING,
                 (now ? "Say now, in " : "Say next, in ") + said.words().languageName(),
-                Seconds.left(said.time().seconds()) + " to say",
-                Breaths.lines(said.words().text(), BREATH_CHARS),
+                noted(Seconds.left(said.time().seconds()) + " to say", said),
+                Breaths.lines(said.text(), BREATH_CHARS),
                 Math.max(0, Math.min(1, share)),
                 null,
                 null);
     }
 
+    private static String noted(String words, Interpreted said) {
+        return said.note().isEmpty() ? words : words + ", " + said.note();
+    }
+
     private String then() {
-        Placed placed = Turns.then(moment, live.handles().sayId(), words).orElse(null);
+        Placed placed = turns.then().orElse(null);
         if (placed == null) {
             return "";
         }
         Remark remark = words.remark(placed.remarkId()).orElseThrow();
-        return "Then, in " + Seconds.left(placed.startS() - moment.now().nowS())
-                + words.other(remark).map(name -> ", " + name).orElse("") + ": "
-                + translated(remark)
-                        .map(said -> said.words().text())
-                        .orElse(remark.words(placed.form() == RemarkForm.SHORT));
+        boolean shortForm = placed.form() == RemarkForm.SHORT;
+        String when = "Then, in " + Seconds.left(placed.startS() - moment.now().nowS())
+                + words.other(remark).map(name -> ", " + name).orElse("");
+        return translated(remark, shortForm)
+                .map(said -> noted(when, said) + ": " + said.text())
+                .orElseGet(() -> when + ": " + remark.words(shortForm));
     }
 }

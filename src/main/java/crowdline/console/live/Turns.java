@@ -5,12 +5,42 @@ import crowdline.live.state.Talk;
 import crowdline.live.state.WhoseTurn;
 import crowdline.loaded.ShowLookup;
 import crowdline.patter.Placed;
+import crowdline.show.figure.Remark;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
-/** Whose turn it is to speak. Pure. */
+/** Whose turn it is to speak, by the keys before the plan. Pure. */
 final class Turns {
-    private Turns() {}
+    private final LiveMoment moment;
+    private final Handles shown;
+    private final ShowLookup words;
+
+    /**
+     * @param shown what Live has on the screen
+     */
+    Turns(LiveMoment moment, Handles shown, ShowLookup words) {
+        this.moment = moment;
+        this.shown = shown;
+        this.words = words;
+    }
+
+    /**
+     * What somebody says of a remark.
+     *
+     * @param name who
+     * @param fromS from when on if the remark is said now, seconds of the session
+     */
+    record Part(String name, double fromS) {
+        /** All of the remark. */
+        static Part all(String name) {
+            return new Part(name, Double.NEGATIVE_INFINITY);
+        }
+    }
+
+    /** Whose parts of remarks are looked at. */
+    interface Parts {
+        Optional<Part> of(Remark remark);
+    }
 
     /**
      * Somebody other than who sits at the console has the turn.
@@ -20,34 +50,41 @@ final class Turns {
      */
     record OthersTurn(@Nullable String name, boolean now) {}
 
-    /** The other's turn, by keys before the plan; empty while it is that of whoever sits at the console. */
-    static Optional<OthersTurn> of(LiveMoment moment, Handles shown, ShowLookup words) {
+    /** The turn of anybody who does not sit at the console; empty while it is that of who does. */
+    Optional<OthersTurn> others() {
+        return of(remark -> words.other(remark).map(Part::all));
+    }
+
+    /** The turn of whoever has these parts; empty while it is not theirs. */
+    Optional<OthersTurn> of(Parts parts) {
         WhoseTurn keys = moment.state().whoseTurn();
-        Optional<OthersTurn> planned = keys == WhoseTurn.CONSOLE ? Optional.empty() : planned(moment, shown, words);
+        Optional<OthersTurn> planned = keys == WhoseTurn.CONSOLE ? Optional.empty() : planned(parts);
         return keys == WhoseTurn.OTHER && planned.isEmpty() ? Optional.of(new OthersTurn(null, false)) : planned;
     }
 
-    private static Optional<OthersTurn> planned(LiveMoment moment, Handles shown, ShowLookup words) {
-        String sayId = shown.sayId();
-        Optional<String> here =
-                sayId == null ? Optional.empty() : words.remark(sayId).flatMap(words::other);
-        return here.isPresent()
-                ? here.map(name -> new OthersTurn(name, !shown.sayWaits()))
-                : shown.sayWaits()
-                        ? Optional.empty()
-                        : then(moment, sayId, words)
-                                .flatMap(placed -> words.remark(placed.remarkId()))
-                                .flatMap(words::other)
-                                .map(name -> new OthersTurn(name, false));
+    private Optional<OthersTurn> planned(Parts parts) {
+        boolean waits = shown.sayWaits();
+        Optional<Part> here = here().flatMap(parts::of);
+        return here.isPresent() || waits
+                ? here.map(part -> new OthersTurn(
+                        part.name(), !waits && part.fromS() <= moment.now().nowS()))
+                : then().flatMap(placed -> words.remark(placed.remarkId()))
+                        .flatMap(parts::of)
+                        .map(part -> new OthersTurn(part.name(), false));
+    }
+
+    /** The remark on the screen. */
+    Optional<Remark> here() {
+        return Optional.ofNullable(shown.sayId()).flatMap(words::remark);
     }
 
     /** What the plan has after the remark on the screen. */
-    static Optional<Placed> then(LiveMoment moment, @Nullable String sayId, ShowLookup words) {
+    Optional<Placed> then() {
         Talk here = moment.state().talkHere();
         double nowS = moment.now().nowS();
         return moment.plan().placed().stream()
                 .filter(placed -> words.remark(placed.remarkId()).isPresent()
-                        && !placed.remarkId().equals(sayId)
+                        && !placed.remarkId().equals(shown.sayId())
                         && !here.settled(placed)
                         && placed.startS() > nowS)
                 .findFirst();

@@ -4,6 +4,7 @@ import crowdline.console.paint.PlainText;
 import java.awt.Component;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import javax.swing.DefaultComboBoxModel;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
@@ -17,6 +18,7 @@ final class ChoiceBox extends JComboBox<String> {
     private final String none;
     private final String absent;
     private List<String> there = List.of();
+    private Map<String, String> notes = Map.of();
 
     /**
      * @param name what is chosen, for who does not see it
@@ -55,6 +57,11 @@ final class ChoiceBox extends JComboBox<String> {
         setSelectedItem(chosen);
     }
 
+    /** Says something beside some of the names. */
+    void note(Map<String, String> said) {
+        notes = Map.copyOf(said);
+    }
+
     /** What is chosen, empty for none. */
     String chosen() {
         return getSelectedItem() instanceof String words ? words : NONE;
@@ -65,7 +72,8 @@ final class ChoiceBox extends JComboBox<String> {
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean isSelected, boolean cellHasFocus) {
             String words = value instanceof String name ? name : NONE;
-            String shown = words.isEmpty() ? none : there.contains(words) ? words : words + ": " + absent;
+            String note = there.contains(words) ? notes.getOrDefault(words, "") : absent;
+            String shown = words.isEmpty() ? none : note.isEmpty() ? words : words + ": " + note;
             return super.getListCellRendererComponent(list, shown, index, isSelected, cellHasFocus);
         }
     }

@@ -10,15 +10,20 @@ import org.jspecify.annotations.Nullable;
  *
  * @param language its code, as typed
  * @param text what to say in it, empty for nothing
+ * @param shortText what to say in it where the short form is said, empty for all of it
  * @param speaker the name of who says it, empty for whoever says the remark
  */
-public record OtherDraft(String language, String text, String speaker) {
-    static final OtherDraft NONE = new OtherDraft("", "", "");
+public record OtherDraft(String language, String text, String shortText, String speaker) {
+    static final OtherDraft NONE = new OtherDraft("", "", "", "");
 
     static OtherDraft of(@Nullable Translation words) {
         return words == null
                 ? NONE
-                : new OtherDraft(words.language(), words.text(), Objects.requireNonNullElse(words.speaker(), ""));
+                : new OtherDraft(
+                        words.language(),
+                        words.text(),
+                        Objects.requireNonNullElse(words.shortText(), ""),
+                        Objects.requireNonNullElse(words.speaker(), ""));
     }
 
     /**
@@ -30,6 +35,9 @@ public record OtherDraft(String language, String text, String speaker) {
     @Nullable
     Translation read(@Nullable Translation before, List<String> problems) {
         if (text.isBlank()) {
+            if (!shortText.isBlank()) {
+                problems.add("The other language has a short form only; write all of it too, or nobody says it.");
+            }
             return null;
         }
         String code = language.strip();
@@ -41,6 +49,11 @@ public record OtherDraft(String language, String text, String speaker) {
                                     + "\"; write a code such as fr for French or ar for Arabic.");
             return before;
         }
-        return new Translation(code, text, speaker.isBlank() ? null : speaker);
+        return new Translation(
+                code,
+                text,
+                shortText.isBlank() ? null : shortText,
+                speaker.isBlank() ? null : speaker,
+                before != null && before.older());
     }
 }

@@ -113,21 +113,22 @@ public record RemarkDraft(
         }
         try {
             Remark remark = new Remark(
-                    before.id(),
-                    kind,
-                    said,
-                    shortText.isBlank() ? null : shortText,
-                    // Times that cannot be used stay with the moments they count from.
-                    unread ? before.at() : moment(at),
-                    unread ? before.until() : moment(until),
-                    unread ? before.earliestS() : earliest,
-                    unread ? before.latestS() : latest,
-                    heavy == null ? before.weight() : heavy,
-                    once,
-                    before.draft(),
-                    before.duty(),
-                    speaker.isBlank() ? null : speaker,
-                    other.read(before.translation(), problems));
+                            before.id(),
+                            kind,
+                            said,
+                            shortText.isBlank() ? null : shortText,
+                            // Times that cannot be used stay with the moments they count from.
+                            unread ? before.at() : moment(at),
+                            unread ? before.until() : moment(until),
+                            unread ? before.earliestS() : earliest,
+                            unread ? before.latestS() : latest,
+                            heavy == null ? before.weight() : heavy,
+                            once,
+                            before.draft(),
+                            before.duty(),
+                            speaker.isBlank() ? null : speaker,
+                            other.read(before.translation(), problems))
+                    .after(before);
             return new Reading(remark.equals(before) ? before : remark.withDraft(false), problems);
         } catch (IllegalArgumentException e) {
             problems.add("This remark cannot be used, so the old one is kept: " + e.getMessage() + ".");

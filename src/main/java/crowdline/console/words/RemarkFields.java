@@ -42,6 +42,7 @@ final class RemarkFields {
     final ChoiceBox otherSpeaker =
             new ChoiceBox("Who says it in that language", "whoever says the remark", "not among the speakers");
     final JTextArea otherText = area("What to say in the other language");
+    final JTextArea otherShort = area("Short form in the other language");
     private final Consumer<RemarkDraft> typed;
     private boolean showing;
 
@@ -56,7 +57,7 @@ final class RemarkFields {
         speaker.addActionListener(e -> tell());
         otherSpeaker.addActionListener(e -> tell());
         for (JTextComponent each :
-                new JTextComponent[] {text, shortText, weight, earliest, latest, language, otherText}) {
+                new JTextComponent[] {text, shortText, weight, earliest, latest, language, otherText, otherShort}) {
             each.getDocument().addDocumentListener(new Told());
         }
     }
@@ -73,8 +74,11 @@ final class RemarkFields {
             at.show(draft.at(), page.moments());
             until.show(draft.until(), page.moments());
             speaker.show(draft.speaker(), page.speakers());
+            speaker.note(page.notes());
+            otherSpeaker.note(page.notes());
             put(language, draft.other().language());
             put(otherText, draft.other().text());
+            put(otherShort, draft.other().shortText());
             otherSpeaker.show(draft.other().speaker(), page.speakers());
             turn();
             boolean ties = page.inFigure() && draft.kind() != RemarkKind.CALL;
@@ -91,7 +95,20 @@ final class RemarkFields {
 
     void enable(boolean enabled) {
         for (Component each : new Component[] {
-            kind, once, text, shortText, weight, speaker, at, until, earliest, latest, language, otherText, otherSpeaker
+            kind,
+            once,
+            text,
+            shortText,
+            weight,
+            speaker,
+            at,
+            until,
+            earliest,
+            latest,
+            language,
+            otherText,
+            otherShort,
+            otherSpeaker
         }) {
             each.setEnabled(enabled);
         }
@@ -117,13 +134,14 @@ final class RemarkFields {
         speaker.setFont(appearance.plain(TextRole.BODY));
         otherSpeaker.setFont(appearance.plain(TextRole.BODY));
         otherText.setFont(appearance.plain(TextRole.SMALL));
+        otherShort.setFont(appearance.plain(TextRole.SMALL));
         until.setFont(appearance.plain(TextRole.BODY));
         text.setFont(appearance.plain(TextRole.SMALL));
         shortText.setFont(appearance.plain(TextRole.SMALL));
         for (JTextField each : new JTextField[] {weight, earliest, latest, language}) {
             each.setFont(appearance.plain(TextRole.BODY));
         }
-        for (JTextArea each : new JTextArea[] {text, shortText, otherText}) {
+        for (JTextArea each : new JTextArea[] {text, shortText, otherText, otherShort}) {
             each.setBackground(appearance.palette().stage());
         }
     }
@@ -143,17 +161,22 @@ final class RemarkFields {
                 latest.getText(),
                 once.isSelected(),
                 speaker.chosen(),
-                new OtherDraft(language.getText(), otherText.getText(), otherSpeaker.chosen())));
+                new OtherDraft(language.getText(), otherText.getText(), otherShort.getText(), otherSpeaker.chosen())));
         turn();
     }
 
     /** What is written from right to left begins at the right. */
     private void turn() {
-        ComponentOrientation way = Script.isRightToLeft(otherText.getText())
+        turn(otherText);
+        turn(otherShort);
+    }
+
+    private static void turn(JTextArea area) {
+        ComponentOrientation way = Script.isRightToLeft(area.getText())
                 ? ComponentOrientation.RIGHT_TO_LEFT
                 : ComponentOrientation.LEFT_TO_RIGHT;
-        if (otherText.getComponentOrientation() != way) {
-            otherText.setComponentOrientation(way);
+        if (area.getComponentOrientation() != way) {
+            area.setComponentOrientation(way);
         }
     }
 

@@ -160,7 +160,7 @@ final class RemarkPanel extends JPanel {
                 "[][0:0:,grow,fill][][0:0:,grow,fill]",
                 (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
                         + worn.room(58) + ":,fill][][][][][][]" + (roomy ? "" : "[][]") + "[][][" + worn.room(58)
-                        + ":,fill][]"));
+                        + ":,fill][][" + worn.room(40) + ":,fill][]"));
         page.add(label("Kind", fields.kind, worn));
         page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
         page.add(fields.once, "spanx, wmin 0, wrap");
@@ -198,6 +198,8 @@ final class RemarkPanel extends JPanel {
         page.add(fields.otherSpeaker, "growx, w 0:0:, wrap");
         page.add(label("The same in that language", fields.otherText, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.otherText), "spanx, grow, wmin 0, wrap");
+        page.add(label("The same in short", fields.otherShort, worn), "spanx, wrap");
+        page.add(new JScrollPane(fields.otherShort), "spanx, grow, wmin 0, wrap");
         page.add(other, "spanx, growx, wmin 0");
         return page;
     }

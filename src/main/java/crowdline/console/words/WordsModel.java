@@ -6,6 +6,7 @@ import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import crowdline.speech.plain.SpeechFinding;
 import java.util.ArrayList;
 import java.util.List;
@@ -132,23 +133,32 @@ public final class WordsModel {
         });
     }
 
-    /** Takes the chosen first draft for the person's own words, and goes to the next one of the place. */
+    /**
+     * Takes the chosen first draft for the person's own words, and what it says in another language for what the text says
+     * now; then goes to the next one of the place that waits for it.
+     */
     public void accept() {
         Remark chosen = chosen();
-        if (chosen == null || !chosen.draft()) {
+        if (chosen == null || !isToAccept(chosen)) {
             return;
         }
         List<Remark> remarks = new ArrayList<>(remarks());
-        remarks.set(at, chosen.withDraft(false));
-        change("Accept a draft", remarks, "");
+        Translation other = chosen.translation();
+        remarks.set(at, chosen.withDraft(false).translated(other == null ? null : other.older(false)));
+        change(chosen.draft() ? "Accept a draft" : "Accept the other language", remarks, "");
         List<Remark> after = remarks();
         for (int i = 1; i <= after.size(); i++) {
             int next = (at + i) % after.size();
-            if (after.get(next).draft()) {
+            if (isToAccept(after.get(next))) {
                 choose(next);
                 return;
             }
         }
+    }
+
+    /** True if something in it waits for a person to say that it will do. */
+    static boolean isToAccept(Remark remark) {
+        return remark.draft() || remark.isOlderInTranslation();
     }
 
     /** Takes every first draft of the act for the person's own words; of the whole show where that is chosen. One step. */

@@ -84,9 +84,10 @@ public final class WordsPanel extends JPanel {
         return view != null && view.page().isPresent();
     }
 
-    boolean hasDraft() {
+    boolean hasToAccept() {
         WordsView view = shown;
-        return view != null && view.page().filter(WordsView.RemarkPage::isDraft).isPresent();
+        return view != null
+                && view.page().filter(WordsView.RemarkPage::acceptable).isPresent();
     }
 
     boolean hasDrafts() {

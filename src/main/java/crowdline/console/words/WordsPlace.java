@@ -41,7 +41,7 @@ public final class WordsPlace implements PlaceScreen {
                 .on(Command.REMARK_DOWN, panel::hasRemark, () -> change(model -> model.move(1)))
                 .on(Command.PLAIN_WORDS, panel::hasRemark, () -> change(panel::insertPlainWords))
                 .on(Command.EXPLAIN_WORD, panel::hasRemark, () -> explained.accept(panel.chosenWord()))
-                .on(Command.ACCEPT, panel::hasDraft, () -> change(WordsModel::accept))
+                .on(Command.ACCEPT, panel::hasToAccept, () -> change(WordsModel::accept))
                 .on(Command.ACCEPT_ALL, panel::hasDrafts, () -> change(WordsModel::acceptAll))
                 .on(Command.FACT_REMARK, panel::hasFact, () -> change(WordsModel::addFact));
         commands = table.filled();

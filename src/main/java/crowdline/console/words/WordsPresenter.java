@@ -23,19 +23,23 @@ import crowdline.show.figure.MomentName;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.Translation;
+import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.plain.RemarkHints;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Puts remarks being written into the words of the Words place. Hints only: nothing here stands in the way. */
 final class WordsPresenter {
     private static final Mark DRAFT = new Mark(Form.RING, Tone.CALM, "Draft");
+    private static final Mark OLDER = new Mark(Form.DIAMOND, Tone.CAUTION, "Older");
     private static final Mark UNREAD =
             new Mark(Form.RING, Tone.CALM, "First draft: edit it, or press Ctrl+Enter to accept it");
 
@@ -63,7 +67,7 @@ final class WordsPresenter {
                         ShowLookup.word(r.kind()),
                         basis.voices().other(r).map(name -> name + ": ").orElse("") + r.text(),
                         verdict(r, place, plan),
-                        r.draft() ? DRAFT : null))
+                        r.draft() ? DRAFT : r.isOlderInTranslation() ? OLDER : null))
                 .toList();
     }
 
@@ -94,7 +98,18 @@ final class WordsPresenter {
                                 .toList())
                         .orElse(List.of()),
                 show.speakers().all().stream().map(Speaker::name).toList(),
-                other(remark));
+                notes(show),
+                other(remark),
+                WordsModel.isToAccept(remark));
+    }
+
+    /** What is to be known of a speaker before anything is given to them. */
+    private Map<String, String> notes(Show show) {
+        Map<String, String> notes = new HashMap<>();
+        show.speakers()
+                .all()
+                .forEach(s -> notes.put(s.name(), s.note(basis.voices().isTimed(s))));
+        return notes;
     }
 
     private @Nullable Mark other(Remark remark) {
@@ -102,22 +117,41 @@ final class WordsPresenter {
         if (words == null) {
             return null;
         }
-        return basis.voices()
-                .interpreted(remark)
-                .map(said -> new Mark(
-                        Form.RING,
-                        Tone.CALM,
-                        String.format(
-                                Locale.UK,
-                                "%s: %.1f s (%.1f to %.1f), %s",
-                                words.languageName(),
-                                said.time().seconds(),
-                                said.time().lowS(),
-                                said.time().highS(),
-                                basis.voices().interpreting() == Interpreting.AFTER
-                                        ? "after the remark"
-                                        : "at the same time")))
-                .orElse(new Mark(Form.DIAMOND, Tone.CAUTION, "Nobody is there to say the " + words.languageName()));
+        String language = words.languageName();
+        Interpreted said = basis.voices().interpreted(remark, false).orElse(null);
+        if (said == null) {
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "Nobody is there to say the " + language);
+        }
+        String takes = String.format(
+                Locale.UK,
+                "%s: %.1f s (%.1f to %.1f)%s, %s",
+                language,
+                said.time().seconds(),
+                said.time().lowS(),
+                said.time().highS(),
+                inShort(remark),
+                basis.voices().interpreting() == Interpreting.AFTER ? "after the remark" : "at the same time");
+        return words.older()
+                ? new Mark(
+                        Form.DIAMOND,
+                        Tone.CAUTION,
+                        takes + ". It is " + Translation.OLDER + ": edit it, or press Ctrl+Enter if it still fits")
+                : new Mark(Form.RING, Tone.CALM, takes);
+    }
+
+    /** What is said in the other language where the short form is. */
+    private String inShort(Remark remark) {
+        return remark.shortText() == null
+                ? ""
+                : basis.voices()
+                        .interpreted(remark, true)
+                        .map(said -> said.isAllOfIt()
+                                ? ", all of it for the short form too"
+                                : String.format(
+                                        Locale.UK,
+                                        ", in short %.1f s",
+                                        said.time().seconds()))
+                        .orElse("");
     }
 
     /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */

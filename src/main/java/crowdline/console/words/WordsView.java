@@ -3,6 +3,7 @@ package crowdline.console.words;
 import crowdline.console.paint.Mark;
 import crowdline.speech.plain.SpeechFinding;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -43,7 +44,7 @@ public record WordsView(
     /**
      * A remark in the list.
      *
-     * @param draft that it is a first draft; null if it is a person's own words
+     * @param draft that it is a first draft, or older in its other language; null if a person has seen all of it
      */
     public record RemarkRow(
             String kind,
@@ -67,7 +68,9 @@ public record WordsView(
      * @param inFigure whether it belongs to a figure, so that earliest and latest mean something
      * @param moments what there is to see in its figure, in words, in order
      * @param speakers the names of those who speak at the show
+     * @param notes what is to be known of some of them, by name
      * @param other how long the other language takes and when it is said; null if there is none
+     * @param acceptable whether something in it waits for a person to say that it will do
      */
     public record RemarkPage(
             RemarkDraft draft,
@@ -83,17 +86,16 @@ public record WordsView(
             boolean inFigure,
             List<String> moments,
             List<String> speakers,
-            @Nullable Mark other) {
+            Map<String, String> notes,
+            @Nullable Mark other,
+            boolean acceptable) {
 
         public RemarkPage {
             moments = List.copyOf(moments);
             speakers = List.copyOf(speakers);
+            notes = Map.copyOf(notes);
             problems = List.copyOf(problems);
             findings = List.copyOf(findings);
-        }
-
-        boolean isDraft() {
-            return firstDraft != null;
         }
     }
 }

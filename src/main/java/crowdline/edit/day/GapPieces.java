@@ -11,20 +11,13 @@ import crowdline.show.bounds.Written;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
-import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Edits of what the gaps between acts are filled with. */
 public final class GapPieces {
-    /** A part, and in square brackets at its end how long its answer takes. */
-    private static final Pattern ANSWERED =
-            Pattern.compile("(?s)(.*\\S)\\s*\\[\\s*(\\d{1,4}(?:[.,]\\d{1,2})?)\\s*s?\\s*\\]");
-
     private GapPieces() {}
 
     /** Adds a piece, with words still to be written. */
@@ -56,44 +49,37 @@ public final class GapPieces {
 
     /** Calls a piece otherwise. */
     public static Edit rename(String id, String title) {
-        return edit(id, "Rename the piece ", p -> new Piece(id, title.strip(), p.beforeAct(), p.parts()));
+        return edit(
+                id,
+                "Rename the piece ",
+                (show, p) -> new Piece(id, title.strip(), p.beforeAct(), p.speaker(), p.parts()));
     }
 
     /** Which act it leads up to, or none if it is null. */
     public static Edit before(String id, @Nullable String actId) {
-        return edit(id, "Gap for the piece ", p -> new Piece(id, p.title(), actId, p.parts()));
+        return edit(id, "Gap for the piece ", (show, p) -> new Piece(id, p.title(), actId, p.speaker(), p.parts()));
     }
 
-    /** Its parts, with an empty line between them; how long an answer takes stands in square brackets after a question. */
+    /** Who says it where a part names nobody else; whoever sits at the console if it is null. */
+    public static Edit saidBy(String id, @Nullable String speaker) {
+        return edit(
+                id, "Who says the piece ", (show, p) -> new Piece(id, p.title(), p.beforeAct(), speaker, p.parts()));
+    }
+
+    /** Its parts, as they are typed. */
     public static Edit parts(String id, String typed) {
-        return edit(id, "Words of the piece ", p -> new Piece(id, p.title(), p.beforeAct(), parts(typed)));
+        return edit(
+                id,
+                "Words of the piece ",
+                (show, p) -> new Piece(id, p.title(), p.beforeAct(), p.speaker(), PieceScript.parts(typed, show, p)));
     }
 
-    private static List<Piece.Part> parts(String typed) {
-        List<Piece.Part> parts = new ArrayList<>();
-        for (String part : typed.strip().split("\\R\\s*\\R", -1)) {
-            Matcher answered = ANSWERED.matcher(part.strip());
-            if (answered.matches()) {
-                double answerS = Double.parseDouble(answered.group(2).replace(',', '.'));
-                parts.add(new Piece.Part(answered.group(1), answerS));
-            } else if (!part.isBlank()) {
-                parts.add(new Piece.Part(part.strip(), 0));
-            }
-        }
-        return parts;
-    }
-
-    /** The parts as they are typed. */
+    /**
+     * The parts as they are typed, with an empty line between them: a name and a colon before who says one, how long an
+     * answer takes in square brackets after a question, and another language on a line that begins with its code in such.
+     */
     public static String typed(Piece piece) {
-        return piece.parts().stream()
-                .map(part -> part.text() + (part.answerS() == 0 ? "" : " [" + number(part.answerS()) + " s]"))
-                .collect(Collectors.joining("\n\n"));
-    }
-
-    private static String number(double value) {
-        return value == Math.rint(value)
-                ? String.format(Locale.ROOT, "%.0f", value)
-                : String.format(Locale.ROOT, "%.1f", value);
+        return PieceScript.typed(piece);
     }
 
     /** How much of a gap is talk at most, in per cent. */
@@ -114,10 +100,10 @@ public final class GapPieces {
         return show.withGaps(new Gaps(show.gaps().talkPercent(), pieces));
     }
 
-    private static Edit edit(String id, String name, UnaryOperator<Piece> changing) {
+    private static Edit edit(String id, String name, BiFunction<Show, Piece, Piece> changing) {
         return ((Edit) show -> {
                     Piece before = find(show, id);
-                    Piece after = changing.apply(before);
+                    Piece after = changing.apply(show, before);
                     return Change.of(
                             name + quoted(before),
                             with(

@@ -25,6 +25,7 @@ public final class ShowRules {
             new DutyRule(),
             new PieceRule(),
             new SpeakerRule(),
+            new LanguageRule(),
             new PerformerRule(),
             new SayAsRule(),
             new GlossaryRule());

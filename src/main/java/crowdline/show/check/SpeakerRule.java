@@ -1,12 +1,11 @@
 package crowdline.show.check;
 
-import crowdline.show.Act;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.bounds.Nearest;
 import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.show.figure.Remark;
 import crowdline.show.figure.Translation;
 import java.util.List;
 import java.util.function.Consumer;
@@ -28,54 +27,53 @@ final class SpeakerRule implements ShowRule {
                         "speakers[" + s + "].name"));
             }
         }
-        remarks(show, show.remarks(), "", findings);
-        for (int a = 0; a < show.acts().size(); a++) {
-            Act act = show.acts().get(a);
-            remarks(show, act.remarks(), At.act(a) + ".", findings);
-            for (int f = 0; f < act.figures().size(); f++) {
-                remarks(show, act.figures().get(f).remarks(), At.figure(a, f) + ".", findings);
+        EveryRemark.in(show, (path, remark) -> {
+            String of = "the remark " + Written.quoted(remark.id());
+            if (!path.startsWith("gaps.")) {
+                named(show, of, remark.speaker(), path, findings);
+            }
+            translated(show, of, remark.translation(), path, findings);
+        });
+        List<Piece> pieces = show.gaps().pieces();
+        for (int p = 0; p < pieces.size(); p++) {
+            String of = "the piece " + Written.quoted(pieces.get(p).title());
+            named(show, of, pieces.get(p).speaker(), EveryRemark.piece(p), findings);
+            for (int i = 0; i < pieces.get(p).parts().size(); i++) {
+                named(
+                        show,
+                        "a part of " + of,
+                        pieces.get(p).parts().get(i).speaker(),
+                        EveryRemark.part(p, i),
+                        findings);
             }
         }
     }
 
-    private static void remarks(Show show, List<Remark> remarks, String path, Consumer<Finding> findings) {
-        for (int r = 0; r < remarks.size(); r++) {
-            Remark remark = remarks.get(r);
-            named(
-                    show,
-                    remark,
-                    remark.speaker(),
-                    " is for ",
-                    "so whoever sits at the console says it",
-                    path + "remarks[" + r + "].speaker",
-                    findings);
-            Translation other = remark.translation();
-            named(
-                    show,
-                    remark,
-                    other == null ? null : other.speaker(),
-                    " has words in another language for ",
-                    "so nobody says them",
-                    path + "remarks[" + r + "].otherLanguage.speaker",
-                    findings);
-        }
+    private static void named(
+            Show show, String what, @Nullable String speaker, String path, Consumer<Finding> findings) {
+        named(show, what + " is for ", speaker, "so whoever sits at the console says it", path + ".speaker", findings);
+    }
+
+    private static void translated(
+            Show show, String what, @Nullable Translation other, String path, Consumer<Finding> findings) {
+        named(
+                show,
+                what + " has words in another language for ",
+                other == null ? null : other.speaker(),
+                "so nobody says them",
+                path + ".otherLanguage.speaker",
+                findings);
     }
 
     private static void named(
-            Show show,
-            Remark remark,
-            @Nullable String speaker,
-            String what,
-            String so,
-            String path,
-            Consumer<Finding> findings) {
+            Show show, String what, @Nullable String speaker, String so, String path, Consumer<Finding> findings) {
         if (speaker != null && show.speakers().find(speaker).isEmpty()) {
             String near = Nearest.hint(
                     speaker, show.speakers().all().stream().map(Speaker::name).toList());
             findings.accept(new Finding(
                     Severity.WARNING,
                     "speaker-unknown",
-                    "the remark " + Written.quoted(remark.id()) + what + Written.quoted(speaker)
+                    what + Written.quoted(speaker)
                             + ", who is not among the speakers of the show, " + so
                             + (near.isEmpty() ? "; add the speaker, or name one who is there" : near),
                     path));

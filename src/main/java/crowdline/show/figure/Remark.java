@@ -114,12 +114,41 @@ public record Remark(
         return shortForm && shortText != null ? shortText : text;
     }
 
-    /** The same in other words. */
+    /** The same in other words; those of its other language stay, and are then older. */
     public Remark worded(String words, @Nullable String shorter) {
         RemarkCopy copy = new RemarkCopy(this);
         copy.text = words;
         copy.shortText = shorter;
-        return copy.made();
+        return copy.made().after(this);
+    }
+
+    /**
+     * The same as what became of an earlier one: words in another language that stayed while what they say was worded anew
+     * are older than it, and those that were worded themselves are not.
+     */
+    public Remark after(Remark before) {
+        Translation other = translation;
+        if (other == null) {
+            return this;
+        }
+        boolean stayed = other.isWordedAs(before.translation);
+        return translated(other.older(stayed && (other.older() || !saysSame(before))));
+    }
+
+    /** True if what is translated of it says the same; spaces say nothing. */
+    private boolean saysSame(Remark before) {
+        return isSame(text, before.text)
+                && (translation == null
+                        || translation.shortText() == null
+                        || isSame(
+                                Objects.requireNonNullElse(shortText, ""),
+                                Objects.requireNonNullElse(before.shortText, "")));
+    }
+
+    private static boolean isSame(String text, String other) {
+        return text.replaceAll("\\s+", " ")
+                .strip()
+                .equals(other.replaceAll("\\s+", " ").strip());
     }
 
     /** The same, tied to moments of its figure. */
@@ -163,6 +192,11 @@ public record Remark(
         RemarkCopy copy = new RemarkCopy(this);
         copy.translation = other;
         return copy.made();
+    }
+
+    /** True if its words in another language are older than its text. */
+    public boolean isOlderInTranslation() {
+        return translation != null && translation.older();
     }
 
     /** How often and when a duty is to be said: what somebody asked for, or once. */

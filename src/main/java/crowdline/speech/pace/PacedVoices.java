@@ -24,8 +24,8 @@ public final class PacedVoices implements Voices {
     /** A text at a pace. */
     private record Said(String text, Pace pace) {}
 
-    /** A translation at a pace. */
-    private record Foreign(Translation words, Pace pace) {}
+    /** Words in another language at a pace. */
+    private record Foreign(String language, String text, Pace pace) {}
 
     public PacedVoices(Show show, Paces paces) {
         speakers = show.speakers();
@@ -50,17 +50,26 @@ public final class PacedVoices implements Voices {
 
     /** Said if who is named for it is there; the console need not know the language. */
     @Override
-    public Optional<Interpreted> interpreted(Remark remark) {
+    public Optional<Interpreted> interpreted(Remark remark, boolean shortForm) {
         Translation words = remark.translation();
         if (words == null) {
             return Optional.empty();
         }
+        boolean inShort = shortForm && remark.shortText() != null;
         String named = words.speaker();
         String speaker = named == null ? remark.speaker() : named;
         return named == null || speakers.isHere(named)
                 ? Optional.of(new Interpreted(
-                        speakers.find(speaker).map(Speaker::name).orElse(""), words, foreign(words, pace(speaker))))
+                        speakers.find(speaker).map(Speaker::name).orElse(""),
+                        words,
+                        inShort,
+                        foreign(words.language(), words.words(inShort), pace(speaker))))
                 : Optional.empty();
+    }
+
+    @Override
+    public boolean isTimed(Speaker speaker) {
+        return paces.isTimed(speaker, speakers);
     }
 
     @Override
@@ -72,8 +81,10 @@ public final class PacedVoices implements Voices {
         return speakers.other(speaker, paces.own().name()).map(paces::of).orElse(paces.own());
     }
 
-    private SpokenTime foreign(Translation words, Pace pace) {
-        return translated.computeIfAbsent(new Foreign(words, pace), said -> pace.time(said.words()));
+    private SpokenTime foreign(String language, String text, Pace pace) {
+        return translated.computeIfAbsent(
+                new Foreign(language, text, pace),
+                said -> pace.time(new Translation(said.language(), said.text(), null)));
     }
 
     private SpokenTime time(String text, Pace pace) {

@@ -1,7 +1,9 @@
 package crowdline.speech.pace;
 
 import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The pace the console goes by, and those of everybody else who was timed.
@@ -19,9 +21,21 @@ public record Paces(Pace own, List<Pace> timed) {
 
     /** The pace of a speaker; the default for one who was not timed. */
     public Pace of(Speaker speaker) {
-        return timed.stream()
-                .filter(pace -> speaker.isCalled(pace.name()))
-                .findFirst()
-                .orElse(Pace.DEFAULT);
+        return find(speaker).orElse(Pace.DEFAULT);
+    }
+
+    /**
+     * True if a speaker goes by a pace that somebody timed.
+     *
+     * @param all who speaks at the show: whoever of them sits at the console goes by the pace that was chosen there
+     */
+    public boolean isTimed(Speaker speaker, Speakers all) {
+        return all.other(speaker.name(), own.name())
+                .map(other -> find(other).isPresent())
+                .orElse(!own.equals(Pace.DEFAULT));
+    }
+
+    private Optional<Pace> find(Speaker speaker) {
+        return timed.stream().filter(pace -> speaker.isCalled(pace.name())).findFirst();
     }
 }

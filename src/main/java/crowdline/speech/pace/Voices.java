@@ -1,6 +1,7 @@
 package crowdline.speech.pace;
 
 import crowdline.show.Interpreting;
+import crowdline.show.Speaker;
 import crowdline.show.figure.Remark;
 import java.util.Optional;
 
@@ -21,7 +22,7 @@ public interface Voices {
     /** How long a form of a remark takes, with its other language. */
     default SpokenTime time(Remark remark, boolean shortForm) {
         SpokenTime first = first(remark, shortForm);
-        return interpreted(remark)
+        return interpreted(remark, shortForm)
                 .map(other -> interpreting() == Interpreting.AFTER
                         ? first.plus(new SpokenTime(BREATH_S, BREATH_S, BREATH_S))
                                 .plus(other.time())
@@ -34,9 +35,14 @@ public interface Voices {
         return Optional.empty();
     }
 
-    /** The other language of a remark, if it is said today. */
-    default Optional<Interpreted> interpreted(Remark remark) {
+    /** What is said in the other language where a remark is said in a form, if anybody is there to say it today. */
+    default Optional<Interpreted> interpreted(Remark remark, boolean shortForm) {
         return Optional.empty();
+    }
+
+    /** True if a speaker goes by a pace that was timed, and not by the usual one. */
+    default boolean isTimed(Speaker speaker) {
+        return true;
     }
 
     /** When that is said. */

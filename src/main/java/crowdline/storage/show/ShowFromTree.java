@@ -90,11 +90,15 @@ final class ShowFromTree {
     }
 
     private static Piece piece(Fields f) {
-        List<Piece.Part> parts = f.list("parts", part -> new Piece.Part(part.text("text"), part.number("answerS", 0)));
+        List<Piece.Part> parts = f.list("parts", ShowFromTree::part);
         if (parts.isEmpty()) {
             throw new Refusals.Noted(); // the form asks for a part, so one was refused
         }
-        return new Piece(f.text("id"), f.text("title"), f.textOrNull("beforeAct"), parts);
+        return new Piece(f.text("id"), f.text("title"), f.textOrNull("beforeAct"), f.textOrNull("speaker"), parts);
+    }
+
+    private static Piece.Part part(Fields f) {
+        return new Piece.Part(f.text("text"), f.number("answerS", 0), f.textOrNull("speaker"), translation(f));
     }
 
     private static LocalDate date(String text) {
@@ -213,11 +217,20 @@ final class ShowFromTree {
                 f.flag("draft"),
                 f.has("duty") ? duty(f.group("duty")) : null,
                 f.textOrNull("speaker"),
-                f.has("otherLanguage") ? translation(f.group("otherLanguage")) : null);
+                translation(f));
     }
 
-    private static Translation translation(Fields f) {
-        return new Translation(f.text("language"), f.text("text"), f.textOrNull("speaker"));
+    private static @Nullable Translation translation(Fields of) {
+        if (!of.has("otherLanguage")) {
+            return null;
+        }
+        Fields f = of.group("otherLanguage");
+        return new Translation(
+                f.text("language"),
+                f.text("text"),
+                f.textOrNull("shortText"),
+                f.textOrNull("speaker"),
+                f.flag("older"));
     }
 
     private static DutyTimes duty(Fields f) {

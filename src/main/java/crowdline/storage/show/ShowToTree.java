@@ -96,14 +96,31 @@ final class ShowToTree {
         return keys().text("id", piece.id())
                 .text("title", piece.title())
                 .text("beforeAct", piece.beforeAct())
-                .list(
-                        "parts",
-                        piece.parts(),
-                        true,
-                        part -> keys().text("text", part.text())
-                                .number("answerS", part.answerS(), 0)
-                                .node())
+                .text("speaker", piece.speaker())
+                .list("parts", piece.parts(), true, this::part)
                 .node();
+    }
+
+    private JsonNode part(Piece.Part part) {
+        ObjectKeys keys = keys().text("text", part.text())
+                .number("answerS", part.answerS(), 0)
+                .text("speaker", part.speaker());
+        translation(keys, part.translation());
+        return keys.node();
+    }
+
+    private void translation(ObjectKeys keys, @Nullable Translation other) {
+        if (other != null) {
+            keys.group(
+                    "otherLanguage",
+                    keys().text("language", other.language())
+                            .text("text", other.text())
+                            .text("shortText", other.shortText())
+                            .text("speaker", other.speaker())
+                            .flag("older", other.older())
+                            .node(),
+                    false);
+        }
     }
 
     private JsonNode announcement(Announcement announcement) {
@@ -280,16 +297,7 @@ final class ShowToTree {
             keys.group("duty", duty(duty), false);
         }
         keys.text("speaker", remark.speaker());
-        Translation other = remark.translation();
-        if (other != null) {
-            keys.group(
-                    "otherLanguage",
-                    keys().text("language", other.language())
-                            .text("text", other.text())
-                            .text("speaker", other.speaker())
-                            .node(),
-                    false);
-        }
+        translation(keys, remark.translation());
         return keys.node();
     }
 

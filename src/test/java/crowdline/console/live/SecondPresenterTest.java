@@ -139,25 +139,29 @@ class SecondPresenterTest {
     private static final Translation FRENCH = new Translation("fr", "Quatre fois son poids.", "Claire");
 
     /** The first remark is also said in French by Claire, in two seconds; everything else is the console's. */
-    private record InFrench(Interpreting interpreting) implements Voices {
+    private record InFrench(Interpreting interpreting, Translation words) implements Voices {
         @Override
         public SpokenTime time(String text) {
             return new SpokenTime(3, 3, 3);
         }
 
         @Override
-        public Optional<Interpreted> interpreted(Remark remark) {
+        public Optional<Interpreted> interpreted(Remark remark, boolean shortForm) {
             return remark.equals(REMARKS.get(0))
-                    ? Optional.of(new Interpreted("Claire", FRENCH, new SpokenTime(2, 2, 2)))
+                    ? Optional.of(new Interpreted("Claire", words, shortForm, new SpokenTime(2, 2, 2)))
                     : Optional.empty();
         }
     }
 
     private static SecondView french(double nowS, Interpreting when, @Nullable String reader) {
+        return french(nowS, when, reader, FRENCH);
+    }
+
+    private static SecondView french(double nowS, Interpreting when, @Nullable String reader, Translation said) {
         Show show = SmallShow.show()
                 .withSpeakers(new Speakers(List.of(new Speaker("Ann", false), new Speaker("Claire", false)), when));
-        ShowLookup words =
-                new ShowLookup(show, new Catalogue(List.of()), new InFrench(when), (act, variant) -> ActSheet.NONE);
+        ShowLookup words = new ShowLookup(
+                show, new Catalogue(List.of()), new InFrench(when, said), (act, variant) -> ActSheet.NONE);
         Plan plan = new Plan(List.of(placed(0, 101, 5.5), placed(1, 115, 3)), List.of(), 0, 9, true);
         LiveMoment moment = SmallShow.moment(nowS, plan, SmallShow.after(new FlightEvent.ActStarted(95)));
         return SecondPresenter.of(moment, new LivePresenter(words).view(moment), words, reader);
@@ -182,6 +186,19 @@ class SecondPresenterTest {
         assertThat(now.live().say().caption()).isEqualTo("Say now, in French");
         assertThat(now.live().say().saidShare()).isBetween(0.2, 0.8);
         assertThat(now.speakers()).containsExactly("Ann", "Claire");
+    }
+
+    @Test
+    void wordsThatAreOlderThanTheTextSaySoWhereTheyAreRead() {
+        SecondView now = french(105, Interpreting.AFTER, "Claire", FRENCH.older(true));
+        assertThat(now.live().say().kind()).isEqualTo("2 s to say, older than the text");
+        assertThat(french(105, Interpreting.AFTER, "Claire").live().say().kind())
+                .isEqualTo("2 s to say");
+        assertThat(french(90, Interpreting.AFTER, "Ann", FRENCH.older(true))
+                        .live()
+                        .say()
+                        .kind())
+                .doesNotContain("older");
     }
 
     @Test

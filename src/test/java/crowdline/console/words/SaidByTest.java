@@ -31,10 +31,10 @@ class SaidByTest {
         }
 
         @Override
-        public Optional<Interpreted> interpreted(Remark remark) {
+        public Optional<Interpreted> interpreted(Remark remark, boolean shortForm) {
             return Optional.ofNullable(remark.translation())
                     .filter(words -> !"Cleo".equals(words.speaker()))
-                    .map(words -> new Interpreted("Ben", words, new SpokenTime(4, 3, 5)));
+                    .map(words -> new Interpreted("Ben", words, shortForm, new SpokenTime(4, 3, 5)));
         }
 
         @Override
@@ -109,21 +109,59 @@ class SaidByTest {
         model.choosePlace("a1", "f1");
         model.choose(1);
         String text = page().draft().text();
-        type(text, "", new OtherDraft("fr", "", ""));
+        type(text, "", new OtherDraft("fr", "", "", ""));
         assertThat(first().translation()).as("nothing to say in it yet").isNull();
-        type(text, "", new OtherDraft("fr", "Quatre fois son poids.", "Ben"));
+        type(text, "", new OtherDraft("fr", "Quatre fois son poids.", "", "Ben"));
         assertThat(first().translation()).isEqualTo(new Translation("fr", "Quatre fois son poids.", "Ben"));
         assertThat(Objects.requireNonNull(page().other()).word())
                 .isEqualTo("French: 4.0 s (3.0 to 5.0), after the remark");
-        type(text, "", new OtherDraft("french", "Quatre fois.", "Ben"));
+        type(text, "", new OtherDraft("french", "Quatre fois.", "", "Ben"));
         assertThat(page().problems())
                 .containsExactly(
                         "The other language is \"french\"; write a code such as fr for French or ar for Arabic.");
         assertThat(Objects.requireNonNull(first().translation()).text()).isEqualTo("Quatre fois son poids.");
-        type(text, "", new OtherDraft("fr", "Quatre fois.", "Cleo"));
+        type(text, "", new OtherDraft("fr", "Quatre fois.", "", "Cleo"));
         assertThat(Objects.requireNonNull(page().other()).word()).isEqualTo("Nobody is there to say the French");
-        type(text, "", new OtherDraft("", " ", ""));
+        type(text, "", new OtherDraft("", " ", "", ""));
         assertThat(first().translation()).isNull();
         assertThat(page().other()).isNull();
+    }
+
+    private WordsView.RemarkRow row() {
+        return model.view().remarks().get(1);
+    }
+
+    @Test
+    void wordsInAnotherLanguageAreOlderOnceTheTextIsTypedAnewUntilTheyAreTypedOrAccepted() {
+        model.choosePlace("a1", "f1");
+        model.choose(1);
+        OtherDraft french = new OtherDraft("fr", "Quatre fois son poids.", "Quatre fois.", "Ben");
+        type(page().draft().text(), "", french);
+        assertThat(page().acceptable()).isFalse();
+        type(page().draft().text() + " ", "", french);
+        assertThat(page().acceptable()).as("a space says nothing").isFalse();
+        type("Five times her weight.", "", french);
+        assertThat(Objects.requireNonNull(page().other()).word())
+                .endsWith("It is older than the text: edit it, or press Ctrl+Enter if it still fits");
+        assertThat(Objects.requireNonNull(row().draft()).word()).isEqualTo("Older");
+        type("Five times her weight, all in her arms.", "", french);
+        assertThat(Objects.requireNonNull(first().translation()).older()).isTrue();
+        model.accept();
+        assertThat(page().acceptable()).isFalse();
+        assertThat(Objects.requireNonNull(first().translation()).older()).isFalse();
+        type("Six times her weight.", "", french);
+        type("Six times her weight.", "", new OtherDraft("fr", "Six fois son poids.", "Quatre fois.", "Ben"));
+        assertThat(Objects.requireNonNull(first().translation()).older()).isFalse();
+        assertThat(row().draft()).isNull();
+    }
+
+    @Test
+    void aShortFormAloneInAnotherLanguageIsNothingYet() {
+        model.choosePlace("a1", "f1");
+        model.choose(1);
+        type(page().draft().text(), "", new OtherDraft("fr", "", "Quatre fois.", ""));
+        assertThat(first().translation()).isNull();
+        assertThat(page().problems())
+                .containsExactly("The other language has a short form only; write all of it too, or nobody says it.");
     }
 }

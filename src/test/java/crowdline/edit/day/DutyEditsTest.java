@@ -11,6 +11,8 @@ import crowdline.edit.act.Edit;
 import crowdline.show.Gaps;
 import crowdline.show.Piece;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
@@ -76,7 +78,7 @@ class DutyEditsTest {
         make(AskedDuties.words(duty().id(), "Thank the dairy, again."), "Words of the duty");
         make(AskedDuties.shortWords(duty().id(), "The dairy."), "Short words");
         assertThat(duty().speaker()).isEqualTo("Ben");
-        assertThat(duty().translation()).isEqualTo(french);
+        assertThat(duty().translation()).as("kept, and now older").isEqualTo(french.older(true));
     }
 
     @Test
@@ -125,6 +127,65 @@ class DutyEditsTest {
         make(GapPieces.remove(id), "Remove the piece");
         assertThat(show.gaps().pieces()).isEmpty();
         assertThat(show.gaps().talkPercent()).isEqualTo(35);
+    }
+
+    @Test
+    void whoSaysAPartAndWhatItIsInAnotherLanguageAreTypedWithIt() throws CannotBe {
+        show = show.withSpeakers(
+                new Speakers(List.of(new Speaker("Ann Loder", false), new Speaker("Ben Varley", false))));
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        make(GapPieces.saidBy(id, "Ben Varley"), "Who says the piece “Interview”");
+        String typed = "ann loder: Who are you: \nthe tower? [30 s]\n[fr, Claire] Qui \u00eates-vous ?\nVous ?\n\n"
+                + "Note: at four o'clock.\n\n[a] aside, she said: Ben Varley: yes.";
+        make(GapPieces.parts(id, typed), "Words of the piece");
+        Piece piece = show.gaps().pieces().get(0);
+        assertThat(piece.parts())
+                .containsExactly(
+                        new Piece.Part(
+                                "Who are you: \nthe tower?",
+                                30,
+                                "Ann Loder",
+                                new Translation("fr", "Qui \u00eates-vous ?\nVous ?", "Claire")),
+                        new Piece.Part("Note: at four o'clock.", 0),
+                        new Piece.Part("[a] aside, she said: Ben Varley: yes.", 0));
+        assertThat(piece.remarks())
+                .extracting(Remark::speaker)
+                .containsExactly("Ann Loder", "Ben Varley", "Ben Varley");
+        assertThat(GapPieces.parts(id, GapPieces.typed(piece)).of(show).show()).isEqualTo(show);
+        refused(
+                () -> GapPieces.parts(id, "Well.\n\n[fr] Bonjour.").of(show),
+                "has words in another language alone; write before it what it says in the first");
+    }
+
+    /** Who has left the list of speakers stands in the piece all the same. */
+    @Test
+    void aPartKeepsASpeakerWhoIsNotInTheShow() throws CannotBe {
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        Piece gone = new Piece(id, "Interview", null, List.of(new Piece.Part("Hello.", 0, "Cleo", null)));
+        show = show.withGaps(new Gaps(50, List.of(gone)));
+        make(GapPieces.parts(id, GapPieces.typed(gone).replace("Hello", "Good morning")), "Words of the piece");
+        assertThat(show.gaps().pieces().get(0).parts())
+                .containsExactly(new Piece.Part("Good morning.", 0, "Cleo", null));
+    }
+
+    @Test
+    void anotherLanguageOfAPartIsOlderOnceItIsWordedAnewUntilTheMarkIsTakenOut() throws CannotBe {
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        make(GapPieces.parts(id, "Hello.\n[fr] Bonjour.\n\nGoodbye.\n[fr] Au revoir."), "Words");
+        make(GapPieces.parts(id, "Hello you.\n[fr] Bonjour.\n\nGoodbye.\n[fr] Au revoir."), "Words");
+        String marked = "Hello you.\n[fr; older than the text] Bonjour.\n\nGoodbye.\n[fr] Au revoir.";
+        assertThat(GapPieces.typed(show.gaps().pieces().get(0))).isEqualTo(marked);
+        make(GapPieces.parts(id, marked + "\n\nThanks."), "Words");
+        assertThat(GapPieces.typed(show.gaps().pieces().get(0))).as("it stays").startsWith(marked);
+        Show older = show;
+        make(GapPieces.parts(id, marked.replace("; older than the text", "")), "Words");
+        assertThat(GapPieces.typed(show.gaps().pieces().get(0))).doesNotContain("older");
+        show = older;
+        make(GapPieces.parts(id, marked.replace("; older than the text] Bonjour", "] Bonjour, vous")), "Words");
+        assertThat(GapPieces.typed(show.gaps().pieces().get(0))).doesNotContain("older");
     }
 
     @Test

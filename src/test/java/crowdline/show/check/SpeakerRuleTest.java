@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
 import crowdline.show.DayAir;
+import crowdline.show.Gaps;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
@@ -13,6 +15,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
+import crowdline.show.figure.Translation;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -23,7 +26,14 @@ import org.junit.jupiter.api.Test;
 
 class SpeakerRuleTest {
     private static List<String> found(String speaker, String... speakers) {
-        Remark remark = Remark.of("hello", RemarkKind.FACT, "Good afternoon.").saidBy(speaker);
+        return found(
+                new SpeakerRule(),
+                Remark.of("hello", RemarkKind.FACT, "Good afternoon.").saidBy(speaker),
+                List.of(),
+                speakers);
+    }
+
+    private static List<String> found(ShowRule rule, Remark remark, List<Piece> pieces, String... speakers) {
         Figure figure =
                 new Figure("loop", "loop", null, null, null, 10.0, null, null, null, false, List.of(), List.of(remark));
         Act act = new Act(
@@ -49,15 +59,15 @@ class SpeakerRuleTest {
                         List.of(),
                         Map.of(),
                         null)
+                .withGaps(new Gaps(50, pieces))
                 .withSpeakers(new Speakers(List.of(speakers).stream()
                         .map(name -> new Speaker(name, false))
                         .toList()));
         List<String> found = new ArrayList<>();
-        new SpeakerRule()
-                .check(
-                        show,
-                        new Catalogue(List.of()),
-                        f -> found.add(f.severity() + " " + f.code() + " " + f.path() + ": " + f.message()));
+        rule.check(
+                show,
+                new Catalogue(List.of()),
+                f -> found.add(f.severity() + " " + f.code() + " " + f.path() + ": " + f.message()));
         return found;
     }
 
@@ -85,5 +95,50 @@ class SpeakerRuleTest {
         assertThat(found("Ben", "Ben", "ben"))
                 .containsExactly("WARNING speaker-twice speakers[1].name: two speakers are called \"ben\", so only the"
                         + " first of them is found; give each a name of their own");
+    }
+
+    @Test
+    void aPieceAndItsPartsAreForWhoIsThereToo() {
+        Piece piece = new Piece(
+                "p",
+                "The tower",
+                null,
+                "Bem",
+                List.of(
+                        new Piece.Part("Hello.", 0),
+                        new Piece.Part("And?", 0, "Cleo", new Translation("fr", "Et ?", "Claire"))));
+        List<String> found = found(
+                new SpeakerRule(),
+                Remark.of("hello", RemarkKind.FACT, "Good afternoon."),
+                List.of(piece),
+                "Ann",
+                "Ben");
+        assertThat(found)
+                .as("who says the piece is said once")
+                .hasSize(3)
+                .anyMatch(f -> f.contains("gaps.pieces[0].speaker: the piece \"The tower\" is for \"Bem\""))
+                .anyMatch(f -> f.contains(
+                        "gaps.pieces[0].parts[1].speaker: a part of the piece \"The tower\" is for" + " \"Cleo\""))
+                .anyMatch(f -> f.contains("gaps.pieces[0].parts[1].otherLanguage.speaker"));
+    }
+
+    @Test
+    void anotherLanguageThatIsOlderOrHasNoShortFormIsFoundWhereItStands() {
+        Remark remark = new Remark("hello", RemarkKind.FACT, "Good afternoon to you.", "Hello.", null, null, 1, false);
+        Translation french = new Translation("fr", "Bonjour \u00e0 vous.", "Bonjour.", null, false);
+        assertThat(found(new LanguageRule(), remark.translated(french), List.of()))
+                .isEmpty();
+        assertThat(found(new LanguageRule(), remark.translated(french.older(true)), List.of()))
+                .hasSize(3)
+                .first()
+                .asString()
+                .startsWith("WARNING translation-older remarks[0].otherLanguage.older: the French of the remark"
+                        + " \"hello\" is older than the text");
+        assertThat(found(
+                        new LanguageRule(),
+                        remark.translated(new Translation("fr", "Bonjour \u00e0 vous.", null)),
+                        List.of()))
+                .hasSize(3)
+                .allMatch(f -> f.startsWith("NOTE translation-not-short"));
     }
 }

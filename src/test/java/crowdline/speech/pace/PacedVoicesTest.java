@@ -132,7 +132,7 @@ class PacedVoicesTest {
     void theOtherLanguageComesAfterABreathAtItsOwnSpeakersPace() {
         Voices voices = both(AT_ANNS);
         double annS = voices.time(REMARK, false).seconds();
-        Interpreted bens = voices.interpreted(inFrench("Ben")).orElseThrow();
+        Interpreted bens = voices.interpreted(inFrench("Ben"), false).orElseThrow();
         assertThat(bens.speaker()).isEqualTo("Ben");
         assertThat(bens.time()).isEqualTo(BEN.time(FRENCH));
         SpokenTime all = voices.time(inFrench("Ben"), false);
@@ -143,7 +143,7 @@ class PacedVoicesTest {
         assertThat(voices.other(inFrench("Ben")))
                 .as("the remark stays at the console")
                 .isEmpty();
-        assertThat(voices.interpreted(inFrench(null)).orElseThrow().time())
+        assertThat(voices.interpreted(inFrench(null), false).orElseThrow().time())
                 .as("in two languages by one who knows both")
                 .isEqualTo(ANN.time(FRENCH));
     }
@@ -160,10 +160,46 @@ class PacedVoicesTest {
     }
 
     @Test
+    void theShortFormHasItsOwnWordsOrElseAllOfThem() {
+        Voices voices = both(AT_ANNS);
+        Remark both = REMARK.translated(new Translation("fr", "Quatre fois son poids.", "Quatre fois.", "Ben", false));
+        Interpreted said = voices.interpreted(both, true).orElseThrow();
+        assertThat(said.text()).isEqualTo("Quatre fois.");
+        assertThat(said.time()).isEqualTo(BEN.time(new Translation("fr", "Quatre fois.", null)));
+        assertThat(said.note()).isEmpty();
+        assertThat(voices.time(both, true).seconds())
+                .isCloseTo(
+                        voices.time(REMARK, true).seconds()
+                                + Voices.BREATH_S
+                                + said.time().seconds(),
+                        within(1e-9));
+        Interpreted all = voices.interpreted(inFrench("Ben"), true).orElseThrow();
+        assertThat(all.text()).isEqualTo("Quatre fois son poids.");
+        assertThat(all.note()).isEqualTo("all of it, as it has no short form");
+        Remark alone = Remark.of("r", RemarkKind.FACT, "Four times.").translated(FRENCH.older(true));
+        assertThat(voices.interpreted(alone, true).orElseThrow().note())
+                .as("a remark without a short form is said whole itself")
+                .isEqualTo("older than the text");
+    }
+
+    @Test
+    void whoWasNeverTimedIsKnown() {
+        Speakers all = new Speakers(List.of(new Speaker("Ann", false), new Speaker("Ben", false)));
+        Speaker ann = all.all().get(0);
+        Speaker ben = all.all().get(1);
+        assertThat(AT_ANNS.isTimed(ben, all)).isTrue();
+        assertThat(new Paces(ANN, List.of(ANN)).isTimed(ben, all)).isFalse();
+        assertThat(Paces.DEFAULT.isTimed(ann, all)).isFalse();
+        assertThat(new Paces(pace("Zed", 2), List.of()).isTimed(ann, all))
+                .as("sits at the console, where Zed's pace was chosen")
+                .isTrue();
+    }
+
+    @Test
     void nobodyWhoIsAwayOrUnknownInterprets() {
         Voices voices = voices(AT_ANNS, new Speaker("Ann", false), new Speaker("Ben", true));
         for (String speaker : List.of("Ben", "Cleo")) {
-            assertThat(voices.interpreted(inFrench(speaker))).isEmpty();
+            assertThat(voices.interpreted(inFrench(speaker), false)).isEmpty();
             assertThat(voices.time(inFrench(speaker), false)).isEqualTo(voices.time(REMARK, false));
         }
     }

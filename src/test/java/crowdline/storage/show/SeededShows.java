@@ -2,9 +2,11 @@ package crowdline.storage.show;
 
 import crowdline.show.Act;
 import crowdline.show.DayAir;
+import crowdline.show.Gaps;
 import crowdline.show.Incident;
 import crowdline.show.Interpreting;
 import crowdline.show.Performer;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
@@ -75,7 +77,24 @@ final class SeededShows {
                         some(i -> entry()),
                         chance() ? Map.of() : Map.of("Quillan", text(), text(), text()),
                         chance() ? null : incident())
-                .withSpeakers(new Speakers(some(i -> new Speaker(text(), chance())), pick(Interpreting.values())));
+                .withSpeakers(new Speakers(some(i -> new Speaker(text(), chance())), pick(Interpreting.values())))
+                .withGaps(new Gaps(within(0, 100), some(i -> piece())));
+    }
+
+    private Piece piece() {
+        List<Piece.Part> parts = new ArrayList<>();
+        parts.add(part());
+        parts.addAll(some(i -> part()));
+        return new Piece(id(), text(), or(this::text), or(this::text), parts);
+    }
+
+    private Piece.Part part() {
+        return new Piece.Part(text(), chance() ? 0 : within(0, 1800), or(this::text), or(this::translation));
+    }
+
+    private Translation translation() {
+        return new Translation(
+                pick(new String[] {"fr", "ar", "pt-BR"}), text(), or(this::text), or(this::text), chance());
     }
 
     private Venue venue() {
@@ -228,7 +247,7 @@ final class SeededShows {
                 chance(),
                 null,
                 or(this::text),
-                or(() -> new Translation(pick(new String[] {"fr", "ar", "pt-BR"}), text(), or(this::text))));
+                or(this::translation));
     }
 
     private CatalogueEntry entry() {

@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Interpreting;
+import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
@@ -68,6 +69,40 @@ class SpeakersGoldenTest {
                             .at(part));
         }
         assertThat(read("show-1-speakers.json").speakers().interpreting()).isEqualTo(Interpreting.AFTER);
+    }
+
+    @Test
+    void whoSaysAPieceAndShortAndOlderWordsAreReadAndWrittenAsTheyLieThere() {
+        Show show = read("show-1-voices.json");
+        assertThat(show.remarks())
+                .extracting(Remark::translation)
+                .containsExactly(new Translation("fr", "Bonjour \u00e0 tous.", "Bonjour.", "Ben Varley", true));
+        assertThat(show.gaps().pieces())
+                .extracting(Piece::speaker)
+                .as("whole pieces")
+                .containsExactly("Ben Varley", null);
+        assertThat(show.gaps().remarks())
+                .extracting(Remark::speaker)
+                .as("a part without a name is said by whoever says the piece")
+                .containsExactly("Ben Varley", "Ann Loder", "Ben Varley", null);
+        assertThat(show.gaps().remarks())
+                .extracting(Remark::translation)
+                .containsExactly(
+                        null, null, null, new Translation("fr", "Elle vole depuis ses seize ans.", "Ben Varley"));
+        JsonMapper mapper = new JsonMapper();
+        for (String part : List.of("/gaps", "/remarks")) {
+            assertThat(mapper.readTree(new ShowFile().bytes(show, null)).at(part))
+                    .isEqualTo(
+                            mapper.readTree(Golden.bytes("show-1-voices.json")).at(part));
+        }
+    }
+
+    @Test
+    void aShowFromBeforeHasNothingOlderAndItsPiecesAreWhoeversSitsAtTheConsole() {
+        assertThat(read("show-1-languages.json").remarks())
+                .extracting(Remark::translation)
+                .allMatch(other -> other == null || (!other.older() && other.shortText() == null));
+        assertThat(read("show-1-gaps.json").gaps().remarks()).allMatch(part -> part.speaker() == null);
     }
 
     @Test

@@ -3,6 +3,7 @@ package crowdline.app.window.edit;
 import crowdline.console.words.WordsBasis;
 import crowdline.loaded.LoadedShow;
 import crowdline.show.Interpreting;
+import crowdline.show.Speaker;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Interpreted;
@@ -57,8 +58,13 @@ public final class BasisForWords {
             }
 
             @Override
-            public Optional<Interpreted> interpreted(Remark remark) {
-                return newest.get().interpreted(remark);
+            public Optional<Interpreted> interpreted(Remark remark, boolean shortForm) {
+                return newest.get().interpreted(remark, shortForm);
+            }
+
+            @Override
+            public boolean isTimed(Speaker speaker) {
+                return newest.get().isTimed(speaker);
             }
 
             @Override

@@ -11,6 +11,8 @@ import crowdline.edit.act.FirstDraft;
 import crowdline.list.ListReader;
 import crowdline.list.line.FigureList;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Paces;
@@ -48,6 +50,11 @@ public final class PrepareKeeper implements PrepareHost {
         this.catalogue = catalogue;
         this.paces = paces;
         this.work = work;
+    }
+
+    @Override
+    public String noteOn(Speaker speaker, Speakers all) {
+        return speaker.note(paces.get().isTimed(speaker, all));
     }
 
     @Override

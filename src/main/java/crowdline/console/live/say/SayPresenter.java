@@ -135,7 +135,7 @@ public final class SayPresenter {
         String kind = words.sort(turn.remark())
                 + (turn.shortForm() ? ", short form" : "")
                 + (turn.remark().draft() ? ", draft" : "")
-                + other(turn.remark(), words);
+                + other(turn, words);
         return new SayView(
                 waits ? What.WAITING : What.WORDS,
                 caption,
@@ -155,8 +155,8 @@ public final class SayPresenter {
     }
 
     /** The other language only as the time it takes: whoever says it has the words in the second window. */
-    private static String other(Remark remark, ShowLookup words) {
-        return words.interpreted(remark)
+    private static String other(Turn turn, ShowLookup words) {
+        return words.interpreted(turn.remark(), turn.shortForm())
                 .map(said -> words.voices().interpreting() == Interpreting.AFTER
                         ? ", then " + said.words().languageName() + " "
                                 + Seconds.left(said.time().seconds())

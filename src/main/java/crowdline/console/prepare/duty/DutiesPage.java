@@ -43,8 +43,8 @@ public final class DutiesPage extends JPanel implements PrepareCard {
             new Choices<>("Duties and pieces", e -> e.sort().name() + e.id(), Entry::words, this::chosen);
     private final ShowForm form;
     private final JTextField talk;
-    private final DutyCard duty;
-    private final PieceCard piece;
+    private final ThingCard duty;
+    private final ThingCard piece;
     private final JTextArea nothing = PlainText.wrapped("What to do first", BEGIN);
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
@@ -66,8 +66,8 @@ public final class DutiesPage extends JPanel implements PrepareCard {
         form = new ShowForm(tools);
         talk = form.line(
                 "Talk in gaps, % at most", show -> Numbers.text(show.gaps().talkPercent()), GapPieces::talk);
-        duty = new DutyCard(tools, () -> id(Sort.DUTY));
-        piece = new PieceCard(tools, () -> id(Sort.PIECE));
+        duty = ThingCards.duty(tools, () -> id(Sort.DUTY));
+        piece = ThingCards.piece(tools, () -> id(Sort.PIECE));
         stage.add(nothing, Sort.NOTHING.name());
         stage.add(duty, Sort.DUTY.name());
         stage.add(piece, Sort.PIECE.name());
@@ -137,7 +137,7 @@ public final class DutiesPage extends JPanel implements PrepareCard {
             List<Remark> all = show.remarks();
             entries.chooseNext(Sort.DUTY.name() + all.get(all.size() - 1).id());
             edited(show);
-            duty.write();
+            duty.begin();
         });
     }
 
@@ -148,7 +148,7 @@ public final class DutiesPage extends JPanel implements PrepareCard {
                 List<Piece> all = show.gaps().pieces();
                 entries.chooseNext(Sort.PIECE.name() + all.get(all.size() - 1).id());
                 edited(show);
-                piece.name();
+                piece.begin();
             });
         }
     }

@@ -10,6 +10,8 @@ import crowdline.edit.day.Aircrafts;
 import crowdline.edit.day.Days;
 import crowdline.list.line.FigureList;
 import crowdline.show.Show;
+import crowdline.show.Speaker;
+import crowdline.show.Speakers;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Pace;
@@ -116,6 +118,11 @@ public interface PrepareHost {
     /** Edits what flies. */
     default Aircrafts aircrafts() {
         return new Aircrafts(catalogue());
+    }
+
+    /** What is to be known of a speaker before anything is given to them, in a few words; empty if nothing. */
+    default String noteOn(Speaker speaker, Speakers all) {
+        return speaker.note(true);
     }
 
     /** Words to begin an incident page with, agreed with nobody; what must be done before they are used. */

@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -38,6 +39,9 @@ import org.jspecify.annotations.Nullable;
 public final class PeoplePage extends JPanel implements PrepareCard {
     private static final String NOBODY = "Nobody yet. Whoever flies an act appears here by name. Ins adds somebody.";
 
+    private static final String SPEAKERS =
+            "Who speaks: whoever sits at the console first; \u201caway\u201d for who is not there today";
+
     private static final String HERE = "here";
     private static final String AWAY = "away";
 
@@ -50,8 +54,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final PairTable speakers;
     private final JTextArea factsTitle = PlainText.wrapped("Heading", "What is known, each with who vouches for it");
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
-    private final JTextArea speakersTitle = PlainText.wrapped(
-            "Heading", "Who speaks: whoever sits at the console first; \u201caway\u201d for who is not there today");
+    private final JTextArea speakersTitle = PlainText.wrapped("Heading", SPEAKERS);
     private final JCheckBox beside = new JCheckBox("Both languages at once");
     private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
     private final JPanel person = new JPanel();
@@ -141,6 +144,13 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         speakers.show(show.speakers().all().stream()
                 .map(s -> new PairTable.Pair(s.name(), s.away() ? AWAY : HERE))
                 .toList());
+        String untimed = show.speakers().all().stream()
+                .filter(s -> !s.away()
+                        && !tools.host().get().noteOn(s, show.speakers()).isEmpty())
+                .map(Speaker::name)
+                .collect(Collectors.joining(", "));
+        speakersTitle.setText(
+                untimed.isEmpty() ? SPEAKERS : SPEAKERS + ". Never timed, so at the usual pace: " + untimed);
         beside.setSelected(show.speakers().interpreting() == Interpreting.BESIDE);
         nobody.setVisible(show.performers().isEmpty());
         person.setVisible(!show.performers().isEmpty());
