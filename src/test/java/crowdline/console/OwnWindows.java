@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JColorChooser;
@@ -40,7 +41,7 @@ import javax.swing.ProgressMonitor;
 import org.jspecify.annotations.Nullable;
 
 /** Every window the console can open over its own, by the class that makes it, and how a hand at the keys opens it. */
-public final class OwnWindows {
+final class OwnWindows {
     private static final Class<?>[] THINGS_IN_FRONT = {
         Window.class,
         JFileChooser.class,
@@ -57,12 +58,12 @@ public final class OwnWindows {
 
     private final RealWindow window;
 
-    private OwnWindows(RealWindow window) {
+    OwnWindows(RealWindow window) {
         this.window = window;
     }
 
     /** Classes of the program that make something which stands in front of the console, but for the console itself. */
-    public static Set<String> makers() {
+    static Set<String> makers() {
         return ProgramClasses.imported().stream()
                 .<JavaCall<?>>flatMap(c ->
                         Stream.concat(c.getConstructorCallsFromSelf().stream(), c.getMethodCallsFromSelf().stream()))
@@ -86,49 +87,49 @@ public final class OwnWindows {
         return !console && ((made && inFront) || printing);
     }
 
-    public static Map<String, Map<String, Runnable>> of(RealWindow window) {
-        OwnWindows own = new OwnWindows(window);
-        Map<String, Map<String, Runnable>> all = new LinkedHashMap<>();
-        all.put("crowdline.console.Windows", Map.of("a show to open", () -> own.in(Place.LIVE, KeyEvent.VK_O)));
-        Map<String, Runnable> plain = new LinkedHashMap<>(Map.of(
+    /** How each of them is opened, by its name under the class that makes it. */
+    static Map<String, Map<String, Consumer<OwnWindows>>> all() {
+        Map<String, Map<String, Consumer<OwnWindows>>> all = new LinkedHashMap<>();
+        all.put("crowdline.console.Windows", Map.of("a show to open", own -> own.in(Place.LIVE, KeyEvent.VK_O)));
+        Map<String, Consumer<OwnWindows>> plain = new LinkedHashMap<>(Map.of(
                 "messages",
-                own::messages,
+                OwnWindows::messages,
                 "METAR",
-                () -> own.in(Place.PREPARE, KeyEvent.VK_M),
+                own -> own.in(Place.PREPARE, KeyEvent.VK_M),
                 "cells",
-                own::cells,
+                OwnWindows::cells,
                 "help",
-                () -> own.in(Place.WORDS, KeyEvent.VK_F1),
+                own -> own.in(Place.WORDS, KeyEvent.VK_F1),
                 "print",
-                own::preview,
+                OwnWindows::preview,
                 "receiver",
-                () -> own.in(Place.LIVE, KeyEvent.VK_R),
+                own -> own.in(Place.LIVE, KeyEvent.VK_R),
                 "pace",
-                () -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
+                own -> own.in(Place.GLOSSARY, KeyEvent.VK_U),
                 "pace, while a speaker is timed",
-                own::timing));
-        plain.put("a practice flight", () -> own.in(Place.LIVE, KeyEvent.VK_G));
-        plain.put("what the pilot changed", own::spotting);
+                OwnWindows::timing));
+        plain.put("a practice flight", own -> own.in(Place.LIVE, KeyEvent.VK_G));
+        plain.put("what the pilot changed", OwnWindows::spotting);
         all.put("crowdline.console.window.OwnWindow", plain);
-        all.put("crowdline.console.pedals.PortPart", Map.of("pedals", () -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
-        all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", own::flightLog));
+        all.put("crowdline.console.pedals.PortPart", Map.of("pedals", own -> own.in(Place.DEBRIEF, KeyEvent.VK_B)));
+        all.put("crowdline.console.receiver.ReceiverDialog", Map.of("a flight log", OwnWindows::flightLog));
         all.put(
                 "crowdline.console.edit.EditQuestions",
                 Map.of(
-                        "save as", own::saveAs,
-                        "replace a file", () -> own.replace(own::saveAs),
-                        "leave without saving", own::unsaved));
+                        "save as", OwnWindows::saveAs,
+                        "replace a file", own -> own.replace(own::saveAs),
+                        "leave without saving", OwnWindows::unsaved));
         all.put(
                 "crowdline.console.debrief.DebriefPlace",
                 Map.of(
                         "save the debrief",
-                        own::saveDebrief,
+                        OwnWindows::saveDebrief,
                         "replace the debrief",
-                        () -> own.replace(own::saveDebrief)));
+                        own -> own.replace(own::saveDebrief)));
         all.put(
                 "crowdline.console.preview.PreviewWindow",
-                Map.of("save a PDF", own::savePdf, "replace a PDF", () -> own.replace(own::savePdf)));
-        all.put("crowdline.app.window.paper.PaperKeeper", Map.of("a printer", own::print));
+                Map.of("save a PDF", OwnWindows::savePdf, "replace a PDF", own -> own.replace(own::savePdf)));
+        all.put("crowdline.app.window.paper.PaperKeeper", Map.of("a printer", OwnWindows::print));
         return all;
     }
 
@@ -310,7 +311,12 @@ public final class OwnWindows {
         return component == null ? null : component.getClass();
     }
 
-    static boolean choosesFile(Window shown) {
+    /** Whether the window in front has a component that can have the keys, of a kind that is not among those walked. */
+    static boolean hasAnother(RealWindow window, Set<Class<?>> walked) {
+        return RealWindow.focusable(window.inFront()).stream().anyMatch(c -> !walked.contains(c.getClass()));
+    }
+
+    private static boolean choosesFile(Window shown) {
         return RealWindow.all(shown).stream().anyMatch(JFileChooser.class::isInstance);
     }
 
