@@ -165,12 +165,9 @@ final class PathMoments {
         return most;
     }
 
-    /** When the nose, falling, is as good as level; near a sample where it is almost so. */
-    private double flatS(int near) {
-        int k = near;
-        while (k > 0 && pathDeg[k - 1] <= FLAT_DEG) {
-            k--;
-        }
+    /** When the nose, falling, is as good as level: from the first sample on where it climbs no longer. */
+    private double flatS(int from) {
+        int k = from;
         while (k < run.size() - 1 && pathDeg[k] > FLAT_DEG && pathDeg[k + 1] < pathDeg[k]) {
             k++;
         }

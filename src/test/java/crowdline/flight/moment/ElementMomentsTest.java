@@ -11,6 +11,7 @@ import crowdline.show.figure.MomentKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** What is told of rolls that turn at rates a test gives, each threshold from both sides; common practice, no source. */
@@ -80,6 +81,42 @@ class ElementMomentsTest {
         assertThat(ElementMoments.of(roll(360, 2.6, 0), rolling(0, 0, 2.6, 360)).seen())
                 .extracting(FigureMoments.Seen::kind)
                 .containsExactly(MomentKind.ROLLS, MomentKind.UPSIDE_DOWN, MomentKind.ROLL_ENDS);
+    }
+
+    /** A barrel roll of three seconds, as high as a test gives at each tenth of a second. */
+    private static List<MomentKind> barrel(DoubleUnaryOperator heightM) {
+        Element.Roll barrel = new Element.Roll(Element.RollStyle.BARREL, Element.Side.CROWD, 360, 3.0, 0, 0, 1);
+        List<Sample> samples = new ArrayList<>();
+        for (int i = -10; i <= 40; i++) {
+            double tS = i * STEP_S;
+            samples.add(new Sample(
+                    tS,
+                    new Vec(50 * tS, 0, heightM.applyAsDouble(tS)),
+                    50,
+                    new Vec(1, 0, 0),
+                    new Vec(0, 0, 1),
+                    1,
+                    0,
+                    0));
+        }
+        return ElementMoments.of(new ElementFlight(0, barrel, 0, 0, 3, LEVEL, LEVEL), samples).seen().stream()
+                .map(FigureMoments.Seen::kind)
+                .toList();
+    }
+
+    @Test
+    void barrelRollGoesOverTheTopUnlessItIsHighestWhereItBeginsOrEnds() {
+        assertThat(barrel(tS -> 300 - Math.abs(tS - 1.5)))
+                .containsExactly(MomentKind.ROLLS, MomentKind.OVER_THE_TOP, MomentKind.ROLL_ENDS);
+        assertThat(barrel(tS -> 300 - Math.abs(tS - 0.3)))
+                .containsExactly(MomentKind.ROLLS, MomentKind.OVER_THE_TOP, MomentKind.ROLL_ENDS);
+        assertThat(barrel(tS -> 300 - Math.abs(tS - 2.7)))
+                .containsExactly(MomentKind.ROLLS, MomentKind.OVER_THE_TOP, MomentKind.ROLL_ENDS);
+        for (double top : new double[] {-1, 0, 0.05, 2.95, 3, 4}) {
+            assertThat(barrel(tS -> 300 - Math.abs(tS - top)))
+                    .as("highest at %s s", top)
+                    .containsExactly(MomentKind.ROLLS, MomentKind.ROLL_ENDS);
+        }
     }
 
     @Test

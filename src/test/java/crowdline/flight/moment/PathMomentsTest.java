@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.body.Attitude;
-import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.MomentKind;
@@ -18,40 +17,9 @@ import org.junit.jupiter.api.Test;
  * and each threshold from both sides. The words are those of somebody who points at it: common practice, no source.
  */
 class PathMomentsTest {
-    private static final double STEP_S = 0.1;
     private static final Attitude LEVEL = new Attitude(0, 0);
 
-    /** A nose that turns evenly from knot to knot, up to and beyond straight up; the pilot's up turns with it. */
-    private record Nose(boolean inverted, Knots knots) {
-        double deg(double tS) {
-            return knots.deg(tS);
-        }
-
-        double endS() {
-            return knots.endS();
-        }
-
-        List<Sample> samples() {
-            List<Sample> samples = new ArrayList<>();
-            for (int i = 0; i <= Math.round(endS() / STEP_S); i++) {
-                double tS = i * STEP_S;
-                double rad = Math.toRadians(deg(tS));
-                Vec up = new Vec(-Math.sin(rad), 0, Math.cos(rad));
-                samples.add(new Sample(
-                        tS,
-                        new Vec(50 * tS, 0, 300),
-                        50,
-                        new Vec(Math.cos(rad), 0, Math.sin(rad)),
-                        inverted ? up.times(-1) : up,
-                        1,
-                        0,
-                        0));
-            }
-            return samples;
-        }
-    }
-
-    private static List<FigureMoments.Seen> seen(Nose nose, ElementFlight... elements) {
+    static List<FigureMoments.Seen> seen(Nose nose, ElementFlight... elements) {
         List<Sample> samples = nose.samples();
         List<ElementFlight> flown = List.of(elements);
         List<FigureMoments.Seen> all = new ArrayList<>();
@@ -77,18 +45,10 @@ class PathMomentsTest {
         }
     }
 
-    private static Nose upright(double... knots) {
-        return new Nose(false, new Knots(knots));
-    }
-
-    private static Nose inverted(double... knots) {
-        return new Nose(true, new Knots(knots));
-    }
-
     @Test
     void loopPullsUpGoesOverAndPullsOut() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 9, 360, 10, 360)),
+                seen(Nose.upright(0, 0, 1, 0, 9, 360, 10, 360)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -100,7 +60,7 @@ class PathMomentsTest {
     @Test
     void outsideLoopPushesUpAndOutTheSameWay() {
         isSeen(
-                seen(inverted(0, 0, 1, 0, 9, 360, 10, 360)),
+                seen(Nose.inverted(0, 0, 1, 0, 9, 360, 10, 360)),
                 MomentKind.PUSHES_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -112,7 +72,7 @@ class PathMomentsTest {
     @Test
     void halfLoopIsAtItsTopWhereItIsAsGoodAsLevel() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 5, 180, 9, 180)),
+                seen(Nose.upright(0, 0, 1, 0, 5, 180, 9, 180)),
                 MomentKind.PULLS_UP,
                 1.0,
                 // 0.3 degrees before it at 45 a second.
@@ -123,13 +83,13 @@ class PathMomentsTest {
     @Test
     void steepClimbIsPushedOverAndAFlatOneLevelsOff() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 31, 4, 31, 5, 0, 8, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 31, 4, 31, 5, 0, 8, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.PUSHES_OVER,
                 4.0);
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 30, 4, 30, 5, 0, 8, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 30, 4, 30, 5, 0, 8, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.LEVELS_OFF,
@@ -139,7 +99,7 @@ class PathMomentsTest {
     @Test
     void climbThatGoesOnSteeperInItsMiddleIsPushedOverAllTheSame() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 45, 3, 45, 4, 20, 6, 20, 7, 0, 9, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 45, 3, 45, 4, 20, 6, 20, 7, 0, 9, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.PUSHES_OVER,
@@ -148,9 +108,9 @@ class PathMomentsTest {
 
     @Test
     void noseThatRisesALittleIsNoClimb() {
-        isSeen(seen(upright(0, 0, 1, 0, 2, 14.9, 4, 14.9, 5, 0, 6, 0)));
+        isSeen(seen(Nose.upright(0, 0, 1, 0, 2, 14.9, 4, 14.9, 5, 0, 6, 0)));
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 15.1, 4, 15.1, 5, 0, 7, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 15.1, 4, 15.1, 5, 0, 7, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.LEVELS_OFF,
@@ -161,7 +121,7 @@ class PathMomentsTest {
     void climbThatOnlyGetsFlatterGoesOn() {
         // Level again is flatter than six degrees; ten degrees are still the same climb.
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 25, 3, 25, 4, 10, 6, 10, 7, 25, 8, 25, 9, 0, 11, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 25, 3, 25, 4, 10, 6, 10, 7, 25, 8, 25, 9, 0, 11, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.LEVELS_OFF,
@@ -171,13 +131,13 @@ class PathMomentsTest {
     @Test
     void diveHeadsDownAndIsPulledOrPushedOut() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, -45, 4, -45, 5, 0, 7, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, -45, 4, -45, 5, 0, 7, 0)),
                 MomentKind.HEADS_DOWN,
                 1.0,
                 MomentKind.PULLS_OUT,
                 4.0);
         isSeen(
-                seen(inverted(0, 0, 1, 0, 2, -45, 4, -45, 5, 0, 7, 0)),
+                seen(Nose.inverted(0, 0, 1, 0, 2, -45, 4, -45, 5, 0, 7, 0)),
                 MomentKind.HEADS_DOWN,
                 1.0,
                 MomentKind.PUSHES_OUT,
@@ -187,7 +147,7 @@ class PathMomentsTest {
     @Test
     void diveOutOfWhichItClimbsAtOncePullsOutAndThenUp() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, -40, 4, -40, 6, 40, 8, 40)),
+                seen(Nose.upright(0, 0, 1, 0, 2, -40, 4, -40, 6, 40, 8, 40)),
                 MomentKind.HEADS_DOWN,
                 1.0,
                 MomentKind.PULLS_OUT,
@@ -199,7 +159,7 @@ class PathMomentsTest {
     @Test
     void climbThatIsPushedThroughLevelIntoADiveGoesOverTheTop() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 45, 3, 45, 5, -45, 7, -45, 8, 0, 9, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 45, 3, 45, 5, -45, 7, -45, 8, 0, 9, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -208,7 +168,7 @@ class PathMomentsTest {
                 7.0);
         // A moment level on the way through changes nothing.
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 45, 3, 45, 4, 0, 4.3, 0, 5.3, -45, 7, -45, 8, 0, 9, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 45, 3, 45, 4, 0, 4.3, 0, 5.3, -45, 7, -45, 8, 0, 9, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -220,7 +180,7 @@ class PathMomentsTest {
     @Test
     void climbPushedToLevelAndSomeTimeLaterIntoADiveIsTwoThings() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, 45, 3, 45, 4, 0, 6, 0, 7, -45, 9, -45, 10, 0, 11, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, 45, 3, 45, 4, 0, 6, 0, 7, -45, 9, -45, 10, 0, 11, 0)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.PUSHES_OVER,
@@ -235,7 +195,7 @@ class PathMomentsTest {
     void topThatIsHeldForSomeTimeHeadsDownAfterwards() {
         // Half a loop, held upside down for two seconds, then pulled on down.
         isSeen(
-                seen(upright(0, 0, 1, 0, 5, 180, 7, 180, 9, 270, 11, 360, 12, 360)),
+                seen(Nose.upright(0, 0, 1, 0, 5, 180, 7, 180, 9, 270, 11, 360, 12, 360)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -246,7 +206,7 @@ class PathMomentsTest {
                 9.0);
         // Held for half a second, it is one way down.
         isSeen(
-                seen(upright(0, 0, 1, 0, 5, 180, 5.5, 180, 7.5, 270, 9.5, 360, 10, 360)),
+                seen(Nose.upright(0, 0, 1, 0, 5, 180, 5.5, 180, 7.5, 270, 9.5, 360, 10, 360)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -258,7 +218,7 @@ class PathMomentsTest {
     @Test
     void straightUpAndDownIsToldWhereItIsHeldForMoreThanAMoment() {
         isSeen(
-                seen(upright(0, 0, 1, 0, 3, 90, 3.8, 90, 5.8, 180, 8, 180)),
+                seen(Nose.upright(0, 0, 1, 0, 3, 90, 3.8, 90, 5.8, 180, 8, 180)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
@@ -266,19 +226,19 @@ class PathMomentsTest {
                 MomentKind.STRAIGHT_UP,
                 3.0);
         isSeen(
-                seen(upright(0, 0, 1, 0, 3, 90, 3.6, 90, 5.6, 180, 8, 180)),
+                seen(Nose.upright(0, 0, 1, 0, 3, 90, 3.6, 90, 5.6, 180, 8, 180)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.OVER_THE_TOP,
                 5.6 - 0.3 / 45);
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, -79, 4, -79, 5, 0, 6, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, -79, 4, -79, 5, 0, 6, 0)),
                 MomentKind.HEADS_DOWN,
                 1.0,
                 MomentKind.PULLS_OUT,
                 4.0);
         isSeen(
-                seen(upright(0, 0, 1, 0, 2, -81, 4, -81, 5, 0, 6, 0)),
+                seen(Nose.upright(0, 0, 1, 0, 2, -81, 4, -81, 5, 0, 6, 0)),
                 MomentKind.HEADS_DOWN,
                 1.0,
                 MomentKind.PULLS_OUT,
@@ -299,7 +259,7 @@ class PathMomentsTest {
     void whatBeginsWithAnElementBeginsExactlyThere() {
         isSeen(
                 seen(
-                        upright(0, 0, 1.04, 0, 2.04, 45, 4.07, 45, 5.07, 0, 7, 0),
+                        Nose.upright(0, 0, 1.04, 0, 2.04, 45, 4.07, 45, 5.07, 0, 7, 0),
                         flown(line(), 0, 0, 1.04),
                         flown(line(), 1.04, 1.04, 4.07),
                         flown(line(), 4.07, 4.07, 7)),
@@ -309,7 +269,7 @@ class PathMomentsTest {
                 4.07);
         // Held straight from within a step on: where the element began that holds it.
         isSeen(
-                seen(upright(0, 0, 1, 0, 3.06, 90, 5, 90), flown(line(), 0, 0, 3.06), flown(line(), 3.06, 3.06, 5)),
+                seen(Nose.upright(0, 0, 1, 0, 3.06, 90, 5, 90), flown(line(), 0, 0, 3.06), flown(line(), 3.06, 3.06, 5)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.STRAIGHT_UP,
@@ -320,7 +280,7 @@ class PathMomentsTest {
     void whileItTumblesTheNoseTellsNothingAndAfterwardsItDoesAgain() {
         Element tumble = new Element.Tumble(Element.Side.CROWD, 1, 1);
         List<FigureMoments.Seen> seen = seen(
-                upright(0, 0, 1, 0, 2, 45, 3, 45, 4, -60, 5, 60, 6, -45, 8, -45, 9, 0, 10, 0),
+                Nose.upright(0, 0, 1, 0, 2, 45, 3, 45, 4, -60, 5, 60, 6, -45, 8, -45, 9, 0, 10, 0),
                 flown(line(), 0, 0, 3),
                 flown(tumble, 3, 3, 6),
                 flown(line(), 6, 6, 10));
