@@ -96,7 +96,7 @@ class IncidentSizesTest {
             pane.go(Place.LIVE);
             pane.showLive(live);
         });
-        Snapshot.of(window, wide, tall);
+        Snapshot.layOut(window, wide, tall);
         return window;
     }
 
@@ -211,7 +211,7 @@ class IncidentSizesTest {
                     pane.go(Place.LIVE);
                     pane.foot().stand(0, List.of(new Mark(Form.STOP, Tone.CAUTION, message)));
                 });
-                Snapshot.of(window, wide, tall);
+                Snapshot.layOut(window, wide, tall);
                 FootBar bar = WordsOnSurface.find(window, FootBar.class);
                 List<Written> foot = WordsOnSurface.written(bar);
                 String where = theme.id() + " at " + zoom + " %";

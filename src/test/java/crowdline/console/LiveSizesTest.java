@@ -50,7 +50,7 @@ class LiveSizesTest {
             pane.go(Place.LIVE);
             pane.showLive(LongAndShort.all().values().iterator().next());
         });
-        Snapshot.of(window, wide, tall);
+        Snapshot.layOut(window, wide, tall);
         return WordsOnSurface.find(window, LivePanel.class);
     }
 

@@ -10,10 +10,7 @@ public final class Snapshot {
     private Snapshot() {}
 
     public static BufferedImage of(Component component, int widthPx, int heightPx) {
-        component.setSize(widthPx, heightPx);
-        // Wrapping text knows its height only once it has its width, so the second time settles what the first moved.
-        layOut(component);
-        layOut(component);
+        layOut(component, widthPx, heightPx);
         BufferedImage image = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
         Graphics2D g = image.createGraphics();
         try {
@@ -22,6 +19,14 @@ public final class Snapshot {
             g.dispose();
         }
         return image;
+    }
+
+    /** Gives everything its place and size, and paints nothing. */
+    public static void layOut(Component component, int widthPx, int heightPx) {
+        component.setSize(widthPx, heightPx);
+        // Wrapping text knows its height only once it has its width, so the second time settles what the first moved.
+        layOut(component);
+        layOut(component);
     }
 
     private static void layOut(Component component) {

@@ -39,16 +39,16 @@ class DebriefOnScreenTest {
 
     /** Two minutes late: 14:32 to 14:34, a duty ticked a minute into it, a note. */
     private static void fly(ConsoleOnScreen screen) throws Exception {
-        screen.at(180);
+        screen.jump(180);
         screen.press("SPACE");
-        screen.at(240);
+        screen.jump(240);
         screen.press("U");
         screen.press("S");
         screen.press("ESCAPE");
         screen.press("J");
         screen.type("gusty");
         screen.press("ENTER");
-        screen.at(300);
+        screen.jump(300);
         screen.press("E");
         screen.press("F6");
         assertThat(screen.isIn(Place.DEBRIEF)).isTrue();
@@ -137,9 +137,9 @@ class DebriefOnScreenTest {
     @Test
     void lastYearsDayIsChosenByKeysAndStandsBesideThisOne() throws Exception {
         try (ConsoleOnScreen then = new ConsoleOnScreen(folder, SHOW, BEFORE.minus(365, ChronoUnit.DAYS))) {
-            then.at(60);
+            then.jump(60);
             then.press("SPACE");
-            then.at(360);
+            then.jump(360);
             then.press("E");
         }
         Path journal;

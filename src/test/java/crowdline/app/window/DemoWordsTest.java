@@ -14,7 +14,9 @@ import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -24,10 +26,14 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DemoWordsTest {
     private List<LoadedShow> shows = List.of();
+    private final Map<LoadedShow, List<ActPlans.Planned>> plans = new HashMap<>();
 
     @BeforeAll
     void load() throws ShowFileException {
         shows = List.of(loaded("fenmarsh-air-day"), loaded("wrackenholt-evening"));
+        shows.forEach(loaded -> plans.put(
+                loaded,
+                ActPlans.of(loaded, loaded.show().acts(), act -> act.variants().get(0))));
     }
 
     private static LoadedShow loaded(String name) throws ShowFileException {
@@ -40,8 +46,8 @@ class DemoWordsTest {
                 .loaded());
     }
 
-    private static List<ActPlans.Planned> plans(LoadedShow loaded) {
-        return ActPlans.of(loaded, loaded.show().acts(), act -> act.variants().get(0));
+    private List<ActPlans.Planned> plans(LoadedShow loaded) {
+        return Objects.requireNonNull(plans.get(loaded));
     }
 
     @Test

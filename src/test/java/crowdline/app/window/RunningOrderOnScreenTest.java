@@ -62,7 +62,7 @@ class RunningOrderOnScreenTest {
             screen.press("R");
             assertThat(said(order())).containsExactly("Next 14:30 " + SOLO, "Waiting 14:50 " + GLIDER);
 
-            screen.at(61);
+            screen.jump(61);
             screen.press("SPACE");
             assertThat(screen.strip().timeInAct()).as("Space steps as ever").startsWith("0:0");
             assertThat(said(order()).get(0)).isEqualTo("Flying 14:30 " + SOLO);
@@ -88,7 +88,7 @@ class RunningOrderOnScreenTest {
             assertThat(said(order()).get(1)).startsWith("Waiting 15:01 11 min later " + GLIDER);
             screen.press("alt UP");
 
-            screen.at(300);
+            screen.jump(300);
             screen.press("E");
             screen.press("ESCAPE");
             assertThat(order()).as("closed").isEmpty();
@@ -98,7 +98,7 @@ class RunningOrderOnScreenTest {
             screen.press("SPACE");
             assertThat(screen.now().name()).isEqualTo("A wave for Kim");
             assertThat(screen.strip().timeInAct()).isEqualTo("0:00 of 4:00");
-            screen.at(400);
+            screen.jump(400);
             screen.press("E");
 
             screen.press("R");

@@ -269,7 +269,10 @@ class PathMomentsTest {
                 4.07);
         // Held straight from within a step on: where the element began that holds it.
         isSeen(
-                seen(Nose.upright(0, 0, 1, 0, 3.06, 90, 5, 90), flown(line(), 0, 0, 3.06), flown(line(), 3.06, 3.06, 5)),
+                seen(
+                        Nose.upright(0, 0, 1, 0, 3.06, 90, 5, 90),
+                        flown(line(), 0, 0, 3.06),
+                        flown(line(), 3.06, 3.06, 5)),
                 MomentKind.PULLS_UP,
                 1.0,
                 MomentKind.STRAIGHT_UP,
