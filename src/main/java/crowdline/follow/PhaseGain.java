@@ -17,7 +17,6 @@ final class PhaseGain {
     private static final double LEAP = 2.0625;
 
     private final Bins bins;
-    private final double[] means;
     private final double[][] kernels;
 
     /**
@@ -26,15 +25,14 @@ final class PhaseGain {
      */
     PhaseGain(Bins bins, double[] rate, double[] variance) {
         this.bins = bins;
-        means = new double[Lanes.TEMPOS * bins.figures];
         kernels = new double[Lanes.TEMPOS * bins.figures * 2][];
         for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
             for (int f = 0; f < bins.figures; f++) {
                 int k = tempo * bins.figures + f;
-                means[k] = bounded(rate[f] * Lanes.tempo(tempo) * Motion.STEP_S / Bins.WIDTH_S);
+                double mean = rate[f] * Lanes.tempo(tempo) * Motion.STEP_S / Bins.WIDTH_S;
                 double v = variance[f] * Motion.STEP_S / (Bins.WIDTH_S * Bins.WIDTH_S);
-                kernels[2 * k] = kernel(means[k], v);
-                kernels[2 * k + 1] = elastic(means[k]);
+                kernels[2 * k] = kernel(mean, v);
+                kernels[2 * k + 1] = elastic(mean);
             }
         }
     }
@@ -70,10 +68,5 @@ final class PhaseGain {
     double[] of(int lane, int bin) {
         int k = lane % Lanes.TEMPOS * bins.figures + bins.figure[bin];
         return kernels[bins.elastic[bin] || bins.way(bins.figure[bin]) != null ? 2 * k + 1 : 2 * k];
-    }
-
-    /** Mean number of bins gained in a step. */
-    double mean(int lane, int f) {
-        return means[lane % Lanes.TEMPOS * bins.figures + f];
     }
 }
