@@ -19,7 +19,6 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -55,18 +54,8 @@ public final class ShowArranging {
     /** A show with no act yet, a place nothing is known of, and an incident page agreed with nobody. */
     public static Show empty(String title, LocalDate date, ZoneId zone, @Nullable Incident incident) {
         Venue venue = new Venue("our airfield", null, null, null, null, null, zone, Venue.Limits.NONE);
-        return new Show(
-                title,
-                date,
-                venue,
-                DayAir.STANDARD,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Map.of(),
-                incident);
+        return new Show(title, date, venue, DayAir.STANDARD, List.of(), List.of(), List.of(), List.of())
+                .withIncident(incident);
     }
 
     /**

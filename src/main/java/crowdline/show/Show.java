@@ -111,7 +111,7 @@ public record Show(
         announcements = List.copyOf(announcements);
     }
 
-    /** A show that says nothing of the gaps between its acts. */
+    /** A show of which no more is known; {@code with…} makes of it one of which there is. */
     public Show(
             String title,
             LocalDate date,
@@ -120,12 +120,7 @@ public record Show(
             List<Aircraft> airframes,
             List<Performer> performers,
             List<Act> acts,
-            List<Remark> remarks,
-            List<CatalogueEntry> figures,
-            List<Term> terms,
-            Map<String, String> sayAs,
-            @Nullable Incident incident,
-            List<Announcement> announcements) {
+            List<Remark> remarks) {
         this(
                 title,
                 date,
@@ -135,46 +130,13 @@ public record Show(
                 performers,
                 acts,
                 remarks,
-                figures,
-                terms,
-                sayAs,
-                incident,
-                announcements,
+                List.of(),
+                List.of(),
+                Map.of(),
+                null,
+                List.of(),
                 Gaps.NONE,
                 Speakers.NONE);
-    }
-
-    /** A show without announcements. */
-    public Show(
-            String title,
-            LocalDate date,
-            Venue venue,
-            DayAir air,
-            List<Aircraft> airframes,
-            List<Performer> performers,
-            List<Act> acts,
-            List<Remark> remarks,
-            List<CatalogueEntry> figures,
-            List<Term> terms,
-            Map<String, String> sayAs,
-            @Nullable Incident incident) {
-        this(title, date, venue, air, airframes, performers, acts, remarks, figures, terms, sayAs, incident, List.of());
-    }
-
-    /** A show without terms of its own. */
-    public Show(
-            String title,
-            LocalDate date,
-            Venue venue,
-            DayAir air,
-            List<Aircraft> airframes,
-            List<Performer> performers,
-            List<Act> acts,
-            List<Remark> remarks,
-            List<CatalogueEntry> figures,
-            Map<String, String> sayAs,
-            @Nullable Incident incident) {
-        this(title, date, venue, air, airframes, performers, acts, remarks, figures, List.of(), sayAs, incident);
     }
 
     /** The same with other entries of its own in the glossary. */

@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -99,10 +98,7 @@ public final class FigureAlone {
                 List.of(airframe),
                 List.of(),
                 List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                List.of());
         Flight flight = new Predictor(show, catalogue, act, variant).predict();
         if (!flight.figures().get(0).completed()) {
             return new Outcome(

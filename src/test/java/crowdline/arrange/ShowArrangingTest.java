@@ -27,7 +27,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import org.assertj.core.api.Assertions;
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
@@ -37,9 +36,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShowArrangingTest {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
     private static final String MAIL = """
-            take-off, dive in from the left, loop, stall turn right end, slow roll, half Cuban, four point roll, \
-            humpty bump, spin 2 turns, low pass
-            """;
+        take-off, dive in from the left, loop, stall turn right end, slow roll, half Cuban, four point roll, \
+        humpty bump, spin 2 turns, low pass
+        """;
 
     private static ShowArranging.Made made(Show show, String kindName, String text) {
         Kind kind = KindsFile.shipped().named(kindName);
@@ -90,18 +89,7 @@ class ShowArrangingTest {
     private static List<FlightFinding> found(Venue.Limits limits, String kind, String text) {
         Show bare = empty();
         Venue venue = new Venue("Here", 52.0, 1.0, 100.0, 90.0, 150.0, ZoneOffset.UTC, limits);
-        Show show = new Show(
-                bare.title(),
-                bare.date(),
-                venue,
-                bare.air(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+        Show show = new Show(bare.title(), bare.date(), venue, bare.air(), List.of(), List.of(), List.of(), List.of());
         ShowArranging.Made made = made(show, kind, text);
         Act act = made.act();
         return new Predictor(made.show(), CATALOGUE, act, act.variants().get(0))

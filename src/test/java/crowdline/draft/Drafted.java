@@ -30,7 +30,6 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** Acts made from lists, with a first draft of their words. */
 public record Drafted(Show show, Act act, Flight flight) {
@@ -55,10 +54,7 @@ public record Drafted(Show show, Act act, Flight flight) {
                 List.of(),
                 List.of(new Performer("p", performer, null, sourced)),
                 List.of(),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                List.of());
     }
 
     static Drafted of(Show before, String kind, String performer, String list) {

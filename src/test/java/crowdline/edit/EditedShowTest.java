@@ -17,18 +17,7 @@ class EditedShowTest {
             ShowArranging.empty("Day 0", LocalDate.of(2026, 5, 2), ZoneId.of("Europe/London"), null);
 
     private static Show day(int number) {
-        return new Show(
-                "Day " + number,
-                FIRST.date(),
-                FIRST.venue(),
-                FIRST.air(),
-                FIRST.airframes(),
-                FIRST.performers(),
-                FIRST.acts(),
-                FIRST.remarks(),
-                FIRST.figures(),
-                FIRST.sayAs(),
-                FIRST.incident());
+        return FIRST.called("Day " + number, FIRST.date());
     }
 
     private static Change to(int number) {

@@ -21,7 +21,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -54,10 +53,7 @@ class TimedFlightTest {
                 List.of(aircraft),
                 List.of(),
                 List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                List.of());
         return new Predictor(show, CatalogueFile.shipped(), act, act.variants().get(0));
     }
 

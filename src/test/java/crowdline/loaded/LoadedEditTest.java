@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
@@ -204,31 +205,9 @@ class LoadedEditTest {
                 v.crowdToLineM(),
                 v.timeZone(),
                 v.limits());
-        Show moved = new Show(
-                show.title(),
-                show.date(),
-                higher,
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                show.acts(),
-                show.remarks(),
-                show.figures(),
-                show.sayAs(),
-                show.incident());
+        Show moved = show.withVenue(higher);
         assertThat(anewAfter(moved)).containsExactlyInAnyOrderElementsOf(everyVariant());
-        Show later = new Show(
-                show.title(),
-                show.date().plusMonths(4),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                show.acts(),
-                show.remarks(),
-                show.figures(),
-                show.sayAs(),
-                show.incident());
+        Show later = show.called(show.title(), show.date().plusMonths(4));
         assertThat(anewAfter(later)).as("the sun stands elsewhere").isEqualTo(everyVariant());
     }
 
@@ -240,18 +219,7 @@ class LoadedEditTest {
 
     @Test
     void namesThatAreSaidOtherwiseAreTimedAnew() {
-        Show said = new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                show.acts(),
-                show.remarks(),
-                show.figures(),
-                java.util.Map.of("Xy", "a very long name that is said slowly"),
-                show.incident());
+        Show said = show.withSayAs(Map.of("Xy", "a very long name that is said slowly"));
         assertThat(loaded.with(said).voices().time("Xy").seconds())
                 .isGreaterThan(loaded.voices().time("Xy").seconds() + 1);
         assertThat(loaded.with(show).voices()).isSameAs(loaded.voices());

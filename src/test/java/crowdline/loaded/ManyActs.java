@@ -26,18 +26,7 @@ final class ManyActs {
                 acts.add(again(act, i));
             }
         }
-        Show many = new Show(
-                demo.title(),
-                demo.date(),
-                demo.venue(),
-                demo.air(),
-                demo.airframes(),
-                demo.performers(),
-                acts,
-                demo.remarks(),
-                demo.figures(),
-                demo.sayAs(),
-                demo.incident());
+        Show many = demo.withActs(acts, demo.remarks());
         LoadedShow loaded = new LoadedShow(many, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, 1);
         loaded.predictAll((number, all) -> {});
         double totalS = 0;

@@ -67,17 +67,15 @@ class PracticeScoreTest {
                 List.of(new Variant("full", null, PLAN)),
                 List.of(Remark.of("duty", RemarkKind.DUTY, "Please stay behind the rope.")));
         Show show = new Show(
-                "A day",
-                LocalDate.of(2026, 6, 6),
-                new Venue("A field", null, null, null, null, null, ZoneId.of("UTC"), Venue.Limits.NONE),
-                DayAir.STANDARD,
-                List.of(),
-                List.of(new Performer("p", "A pilot", null, List.of())),
-                List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                new Incident("the director", List.of("Breathe."), List.of("It has stopped."), List.of()));
+                        "A day",
+                        LocalDate.of(2026, 6, 6),
+                        new Venue("A field", null, null, null, null, null, ZoneId.of("UTC"), Venue.Limits.NONE),
+                        DayAir.STANDARD,
+                        List.of(),
+                        List.of(new Performer("p", "A pilot", null, List.of())),
+                        List.of(act),
+                        List.of())
+                .withIncident(new Incident("the director", List.of("Breathe."), List.of("It has stopped."), List.of()));
         return new ShowLookup(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (a, v) -> ActSheet.NONE);
     }

@@ -146,10 +146,7 @@ class DayByRobotTest {
                         List.of(),
                         List.of(),
                         acts,
-                        remarks,
-                        List.of(),
-                        Map.of(),
-                        null)
+                        remarks)
                 .withGaps(new Gaps(60, pieces));
     }
 

@@ -138,18 +138,7 @@ class ActPictureTest {
     }
 
     private Show with(Venue venue, DayAir air, Act act) {
-        return new Show(
-                SHOW.title(),
-                SHOW.date(),
-                venue,
-                air,
-                SHOW.airframes(),
-                SHOW.performers(),
-                List.of(act),
-                SHOW.remarks(),
-                SHOW.figures(),
-                SHOW.sayAs(),
-                SHOW.incident());
+        return SHOW.withVenue(venue).withAir(air).withActs(List.of(act), SHOW.remarks());
     }
 
     @Test

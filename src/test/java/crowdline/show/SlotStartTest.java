@@ -28,18 +28,7 @@ class SlotStartTest {
                     one.variants(),
                     one.remarks()));
         }
-        Show show = new Show(
-                small.title(),
-                small.date(),
-                small.venue(),
-                small.air(),
-                small.airframes(),
-                small.performers(),
-                acts,
-                small.remarks(),
-                small.figures(),
-                small.sayAs(),
-                small.incident());
+        Show show = small.withActs(acts, small.remarks());
         return acts.stream().map(show::slotStart).toList();
     }
 

@@ -24,7 +24,6 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleFunction;
 
 /** Flights for tests: written down from closed forms, or predicted from single elements. */
@@ -98,10 +97,7 @@ final class Flown {
                 List.of(airframe),
                 List.of(),
                 List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                List.of());
     }
 
     private static Act act(Airframe airframe, double heightFt, double kt, List<Figure> figures) {

@@ -7,7 +7,6 @@ import crowdline.show.Venue;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 
 /** Shows with nothing in them but words. */
 final class Shows {
@@ -22,10 +21,7 @@ final class Shows {
                         List.of(),
                         List.of(),
                         List.of(),
-                        List.of(),
-                        List.of(),
-                        Map.of(),
-                        null)
+                        List.of())
                 .withGlossary(List.of(), terms);
     }
 }

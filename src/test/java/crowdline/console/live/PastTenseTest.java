@@ -56,18 +56,7 @@ class PastTenseTest {
                 figures,
                 one.variants(),
                 one.remarks());
-        return new Show(
-                small.title(),
-                small.date(),
-                small.venue(),
-                small.air(),
-                small.airframes(),
-                small.performers(),
-                List.of(act),
-                small.remarks(),
-                small.figures(),
-                small.sayAs(),
-                small.incident());
+        return small.withActs(List.of(act), small.remarks());
     }
 
     private static Figure with(Figure figure, Remark remark) {

@@ -42,7 +42,6 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /** A made-up show of one act with three figures of ten seconds, and moments of it reached by events. */
 public final class SmallShow {
@@ -95,17 +94,15 @@ public final class SmallShow {
                         new Variant("flat", null, List.of("f3"))),
                 List.of(Remark.of("r-fact-act", RemarkKind.FACT, "Rosa built it herself.")));
         return new Show(
-                "Marram Field Air Day",
-                LocalDate.of(2026, 6, 6),
-                new Venue("Marram Field", 52, 1, 30, 240, 230, ZoneId.of("UTC"), Venue.Limits.NONE),
-                DayAir.STANDARD,
-                List.of(airframe()),
-                List.of(new Performer("p1", "Rosa Vent", null, List.of())),
-                List.of(act),
-                List.of(Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin.")),
-                List.of(),
-                Map.of(),
-                new Incident(
+                        "Marram Field Air Day",
+                        LocalDate.of(2026, 6, 6),
+                        new Venue("Marram Field", 52, 1, 30, 240, 230, ZoneId.of("UTC"), Venue.Limits.NONE),
+                        DayAir.STANDARD,
+                        List.of(airframe()),
+                        List.of(new Performer("p1", "Rosa Vent", null, List.of())),
+                        List.of(act),
+                        List.of(Remark.of("r-fill", RemarkKind.FILLER, "The smoke is only paraffin.")))
+                .withIncident(new Incident(
                         "the director, 2 May", List.of("Breathe."), List.of("The display has stopped."), List.of()));
     }
 
@@ -144,18 +141,7 @@ public final class SmallShow {
         Show show = show();
         List<Remark> remarks = new ArrayList<>(show.remarks());
         remarks.add(Remark.of("r-duty", RemarkKind.DUTY, "Please stay behind the rope."));
-        return words(new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                show.acts(),
-                remarks,
-                show.figures(),
-                show.sayAs(),
-                show.incident()));
+        return words(show.withActs(show.acts(), remarks));
     }
 
     /** The same with a low pass that is called a loop, as the first figure is. */
@@ -178,18 +164,7 @@ public final class SmallShow {
                 figures,
                 act.variants(),
                 act.remarks());
-        return words(new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                List.of(again),
-                show.remarks(),
-                show.figures(),
-                show.sayAs(),
-                show.incident()));
+        return words(show.withActs(List.of(again), show.remarks()));
     }
 
     /** The same with something to see 4 s and 8 s into every figure. */

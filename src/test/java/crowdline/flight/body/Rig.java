@@ -25,7 +25,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 
 /** Flies single elements and legs for tests, in air and with bodies made for the purpose. */
@@ -238,17 +237,7 @@ public final class Rig {
                 List.of());
         Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
         Show show = new Show(
-                "Test",
-                LocalDate.of(2027, 6, 1),
-                venue,
-                air,
-                List.of(airframe),
-                List.of(),
-                List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                "Test", LocalDate.of(2027, 6, 1), venue, air, List.of(airframe), List.of(), List.of(act), List.of());
         return new Predictor(show, catalogue, act, act.variants().get(0));
     }
 }

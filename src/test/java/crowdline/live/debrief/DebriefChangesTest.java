@@ -242,18 +242,7 @@ class DebriefChangesTest {
     private static Show withADuty(Show show) {
         List<Remark> remarks = new ArrayList<>(show.remarks());
         remarks.add(Remark.of("r-duty", RemarkKind.DUTY, "Please stay behind the rope."));
-        return new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                show.acts(),
-                remarks,
-                show.figures(),
-                show.sayAs(),
-                show.incident());
+        return show.withActs(show.acts(), remarks);
     }
 
     private static Run run(int run, FigureRun... figures) {

@@ -9,10 +9,8 @@ import crowdline.live.state.Played;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
 import crowdline.show.Act;
-import crowdline.show.DayAir;
+import crowdline.show.HarbourDay;
 import crowdline.show.Show;
-import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
@@ -21,11 +19,8 @@ import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -40,34 +35,17 @@ class DutiesAheadTest {
                     new FigureTime("spin", 18, 20, 19, 21),
                     new FigureTime("pass", 38, 6, 5, 7)));
 
-    private static final Act ACT = new Act(
+    private static final Act ACT = HarbourDay.act(
             "first",
-            "First",
-            "who",
-            "what",
             LocalTime.NOON,
-            10,
-            null,
             Played.FIGURES.stream().map(id -> Figure.of(id, "loop")).toList(),
-            List.of(new Variant("full", null, Played.FIGURES)),
-            List.of(Remark.of("act-say", RemarkKind.FACT, "A word on the act.")));
+            Remark.of("act-say", RemarkKind.FACT, "A word on the act."));
 
     /** The show's duty is asked for twice, ten minutes apart. */
     private static PlanAhead ahead(boolean inActs) {
         Remark duty = Remark.of("sponsor", RemarkKind.DUTY, "Thank you.")
                 .asked(new DutyTimes(2, 10.0, null, null, null, inActs));
-        Show show = new Show(
-                "Harbour Day",
-                LocalDate.of(2027, 6, 1),
-                new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
-                DayAir.STANDARD,
-                List.of(),
-                List.of(),
-                List.of(ACT),
-                List.of(duty),
-                List.of(),
-                Map.of(),
-                null);
+        Show show = HarbourDay.of(List.of(ACT), duty);
         return new PlanAhead(show, text -> new SpokenTime(4, 3, 5));
     }
 

@@ -14,20 +14,15 @@ import crowdline.live.event.TalkEvent;
 import crowdline.live.now.DutyNow.Told;
 import crowdline.live.state.Played;
 import crowdline.show.Act;
-import crowdline.show.DayAir;
+import crowdline.show.HarbourDay;
 import crowdline.show.Show;
-import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -40,34 +35,15 @@ class DutiesTest {
     }
 
     private static Show show(LocalTime first, DutyTimes asked) {
-        Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
         Remark duty = Remark.of("duty", RemarkKind.DUTY, "Thank you.").asked(asked);
-        return new Show(
-                "Harbour Day",
-                LocalDate.of(2027, 6, 1),
-                venue,
-                DayAir.STANDARD,
-                List.of(),
-                List.of(),
+        return HarbourDay.of(
                 List.of(act("first", first), act("second", first.plusMinutes(20)), act("third", first.plusMinutes(40))),
-                List.of(Remark.of("fact", RemarkKind.FACT, "Well."), duty),
-                List.of(),
-                Map.of(),
-                null);
+                Remark.of("fact", RemarkKind.FACT, "Well."),
+                duty);
     }
 
     private static Act act(String id, LocalTime slot) {
-        return new Act(
-                id,
-                id,
-                "who",
-                "what",
-                slot,
-                10,
-                null,
-                List.of(),
-                List.of(new Variant("full", null, List.of())),
-                List.of());
+        return HarbourDay.act(id, slot, List.of());
     }
 
     private static DutyTimes asked(int times, double apartMinutes, @Nullable LocalTime by) {

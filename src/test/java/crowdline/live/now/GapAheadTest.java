@@ -13,12 +13,10 @@ import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
-import crowdline.show.DayAir;
 import crowdline.show.Gaps;
+import crowdline.show.HarbourDay;
 import crowdline.show.Piece;
 import crowdline.show.Show;
-import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
@@ -27,11 +25,9 @@ import crowdline.speech.pace.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -56,37 +52,21 @@ class GapAheadTest {
     private static final Piece TO_SECOND =
             new Piece("second", "Who comes next", "second", List.of(new Piece.Part("Now for the second.", 0)));
 
-    private static final Show SHOW = new Show(
-                    "Harbour Day",
-                    LocalDate.of(2027, 6, 1),
-                    new Venue("Nowhere", 52, 0, 0, 90, 200, UTC, Venue.Limits.NONE),
-                    DayAir.STANDARD,
-                    List.of(),
-                    List.of(),
+    private static final Show SHOW = HarbourDay.of(
                     List.of(act("first", LocalTime.of(14, 0)), act("second", LocalTime.of(14, 20))),
-                    List.of(
-                            Remark.of("fact", RemarkKind.FACT, "It is dry."),
-                            Remark.of("joke", RemarkKind.FILLER, "The one about the hangar."),
-                            Remark.of("duty", RemarkKind.DUTY, "Thank you.")),
-                    List.of(),
-                    Map.of(),
-                    null)
+                    Remark.of("fact", RemarkKind.FACT, "It is dry."),
+                    Remark.of("joke", RemarkKind.FILLER, "The one about the hangar."),
+                    Remark.of("duty", RemarkKind.DUTY, "Thank you."))
             .withGaps(new Gaps(50, List.of(TO_SECOND, INTERVIEW)));
 
     private final PlanAhead ahead = new PlanAhead(SHOW, text -> new SpokenTime(4, 3, 5));
 
     private static Act act(String id, LocalTime slot) {
-        return new Act(
+        return HarbourDay.act(
                 id,
-                id,
-                "who",
-                "what",
                 slot,
-                10,
-                null,
                 Played.FIGURES.stream().map(figure -> Figure.of(figure, "loop")).toList(),
-                List.of(new Variant("full", null, Played.FIGURES)),
-                List.of(Remark.of(id + "-say", RemarkKind.FACT, "A word on the act.")));
+                Remark.of(id + "-say", RemarkKind.FACT, "A word on the act."));
     }
 
     private static LiveEvent chosen(double atS, String id, int minute) {

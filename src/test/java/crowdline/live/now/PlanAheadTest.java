@@ -19,10 +19,9 @@ import crowdline.patter.Slot;
 import crowdline.patter.Speaking;
 import crowdline.patter.SpokenLength;
 import crowdline.show.Act;
-import crowdline.show.DayAir;
+import crowdline.show.HarbourDay;
 import crowdline.show.Show;
 import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentKind;
 import crowdline.show.figure.MomentName;
@@ -34,13 +33,10 @@ import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -343,22 +339,10 @@ class PlanAheadTest {
     }
 
     private static Show show(@Nullable RemarkKind more) {
-        Venue venue = new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE);
         Remark once = new Remark("once", RemarkKind.FACT, "Once only.", null, null, null, 1, true);
         Remark again = Remark.of("again", RemarkKind.FACT, "As often as you like.");
         Remark joke = Remark.of("joke", RemarkKind.FILLER, "The one about the hangar.");
-        return new Show(
-                "Harbour Day",
-                LocalDate.of(2027, 6, 1),
-                venue,
-                DayAir.STANDARD,
-                List.of(),
-                List.of(),
-                List.of(act("first", more), act("second", more)),
-                List.of(once, again, joke),
-                List.of(),
-                Map.of(),
-                null);
+        return HarbourDay.of(List.of(act("first", more), act("second", more)), once, again, joke);
     }
 
     private static Act act(String id, @Nullable RemarkKind more) {

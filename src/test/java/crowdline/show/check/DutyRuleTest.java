@@ -3,20 +3,15 @@ package crowdline.show.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
-import crowdline.show.DayAir;
+import crowdline.show.HarbourDay;
 import crowdline.show.Show;
-import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -25,32 +20,11 @@ class DutyRuleTest {
     private static final Remark DUTY = Remark.of("thanks", RemarkKind.DUTY, "Thank the stewards.");
 
     private static Act act(String id, LocalTime slot, Remark... remarks) {
-        return new Act(
-                id,
-                id,
-                "ada",
-                "wren",
-                slot,
-                10,
-                null,
-                List.of(),
-                List.of(new Variant("full", null, List.of())),
-                List.of(remarks));
+        return HarbourDay.act(id, slot, List.of(), remarks);
     }
 
     private static List<String> found(List<Act> acts, Remark... remarks) {
-        Show show = new Show(
-                "Harbour Day",
-                LocalDate.of(2027, 6, 1),
-                new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
-                DayAir.STANDARD,
-                List.of(),
-                List.of(),
-                acts,
-                List.of(remarks),
-                List.of(),
-                Map.of(),
-                null);
+        Show show = HarbourDay.of(acts, remarks);
         List<String> found = new ArrayList<>();
         new DutyRule()
                 .check(
@@ -78,7 +52,8 @@ class DutyRuleTest {
         assertThat(of(9, 10.0, null, null, null))
                 .containsExactly(
                         "WARNING duty-does-not-fit remarks[0].duty: the duty \"thanks\" is asked for 9 times, 10"
-                                + " minutes apart, and there are only 70 minutes for it; ask for fewer, or closer together");
+                                + " minutes apart, and there are only 70 minutes for it; ask for fewer, or closer"
+                                + " together");
         assertThat(of(5, null, null, null, null)).isEmpty();
         assertThat(of(6, null, null, null, null)).hasSize(1);
     }
@@ -115,8 +90,8 @@ class DutyRuleTest {
                         + " \"solo\"?");
         assertThat(of(1, null, null, null, "x"))
                 .containsExactly(
-                        "WARNING duty-names-no-act remarks[0].duty.beforeAct: the duty \"thanks\" names the act"
-                                + " \"x\", which the show does not have, so Live takes no notice of it; name one that is there");
+                        "WARNING duty-names-no-act remarks[0].duty.beforeAct: the duty \"thanks\" names the act \"x\","
+                                + " which the show does not have, so Live takes no notice of it; name one that is there");
     }
 
     @Test
@@ -125,11 +100,12 @@ class DutyRuleTest {
         Remark own = Remark.of("own", RemarkKind.DUTY, "Thanks.").asked(DutyTimes.ONCE);
         assertThat(found(List.of(act("solo", LocalTime.NOON, own)), DUTY, fact))
                 .containsExactly(
-                        "NOTE duty-without-meaning remarks[1].duty: the remark \"fact\" is no duty, so how often it is to be"
-                                + " said means nothing; only a duty among the remarks of the show is said so often a day",
-                        "NOTE duty-without-meaning acts[0].remarks[0].duty: the remark \"own\" belongs to an act, not to"
-                                + " the day, so how often it is to be said means nothing; only a duty among the remarks of the"
-                                + " show is said so often a day");
+                        "NOTE duty-without-meaning remarks[1].duty: the remark \"fact\" is no duty, so how often it is"
+                                + " to be said means nothing; only a duty among the remarks of the show is said so often a"
+                                + " day",
+                        "NOTE duty-without-meaning acts[0].remarks[0].duty: the remark \"own\" belongs to an act, not"
+                                + " to the day, so how often it is to be said means nothing; only a duty among the remarks"
+                                + " of the show is said so often a day");
     }
 
     @Test

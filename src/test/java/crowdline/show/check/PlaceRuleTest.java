@@ -10,7 +10,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -25,10 +24,7 @@ class PlaceRuleTest {
                 List.of(),
                 List.of(),
                 List.of(),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                List.of());
         List<String> found = new ArrayList<>();
         new PlaceRule().check(show, new Catalogue(List.of()), finding -> found.add(finding.message()));
         return found;

@@ -96,17 +96,17 @@ public class ShowRulesTest {
         Performer ada = new Performer(
                 "ada", "Ada Quillan", null, List.of(new Performer.SourcedFact("She glides.", "her letter")));
         return new Show(
-                "Air day",
-                LocalDate.of(2027, 6, 12),
-                new Venue("Harrowmere", 52, -1, 300, 245, 230, ZoneId.of("Europe/London"), limits),
-                DayAir.STANDARD,
-                List.of(wren("wren")),
-                List.of(ada),
-                acts,
-                remarks,
-                own,
-                sayAs,
-                incident);
+                        "Air day",
+                        LocalDate.of(2027, 6, 12),
+                        new Venue("Harrowmere", 52, -1, 300, 245, 230, ZoneId.of("Europe/London"), limits),
+                        DayAir.STANDARD,
+                        List.of(wren("wren")),
+                        List.of(ada),
+                        acts,
+                        remarks)
+                .withGlossary(own, List.of())
+                .withSayAs(sayAs)
+                .withIncident(incident);
     }
 
     private static List<String> found(Show show) {
@@ -188,10 +188,10 @@ public class ShowRulesTest {
         Variant odd = new Variant("odd", null, List.of("one", "onne", "one"));
         assertThat(foundIn(act(List.of(figure("one", "loop")), odd)))
                 .containsExactly(
-                        "ERROR unknown-figure-id acts[0].variants[0].order[1]: the figure id \"onne\" is not in this act;"
-                                + " did you mean \"one\"?",
-                        "ERROR figure-twice acts[0].variants[0].order[2]: the variant \"odd\" flies \"one\" twice; give the"
-                                + " second time a figure with an id of its own");
+                        "ERROR unknown-figure-id acts[0].variants[0].order[1]: the figure id \"onne\" is not in this"
+                                + " act; did you mean \"one\"?",
+                        "ERROR figure-twice acts[0].variants[0].order[2]: the variant \"odd\" flies \"one\" twice;"
+                                + " give the second time a figure with an id of its own");
     }
 
     @Test
@@ -220,13 +220,13 @@ public class ShowRulesTest {
         Variant none = new Variant("any", null, List.of("one"));
         assertThat(foundIn(act(figures, high, low))).isEmpty();
         assertThat(foundIn(act(figures, high, same)))
-                .containsExactly(
-                        "WARNING variants-alike acts[0].variants[1].minCloudBaseFt: the variants \"full\" and"
-                                + " \"rolling\" have the same minCloudBaseFt, 3000.0, so the cloud base cannot choose between them");
+                .containsExactly("WARNING variants-alike acts[0].variants[1].minCloudBaseFt: the variants \"full\" and"
+                        + " \"rolling\" have the same minCloudBaseFt, 3000.0, so the cloud base cannot choose"
+                        + " between them");
         assertThat(foundIn(act(figures, low, high)))
                 .containsExactly(
-                        "WARNING variants-out-of-order acts[0].variants[1].minCloudBaseFt: the variant \"full\""
-                                + " needs a higher cloud base, 3000.0, than the one before it, 1000.0; put the highest first");
+                        "WARNING variants-out-of-order acts[0].variants[1].minCloudBaseFt: the variant \"full\" needs"
+                                + " a higher cloud base, 3000.0, than the one before it, 1000.0; put the highest first");
         assertThat(foundIn(act(figures, high, none)))
                 .containsExactly("WARNING variant-without-cloud-base acts[0].variants[1]: the variant \"any\" has no"
                         + " minCloudBaseFt, so the cloud base cannot choose between it and the others");
@@ -268,11 +268,12 @@ public class ShowRulesTest {
         Incident bare = new Incident(null, List.of(), List.of("Words."), List.of());
         assertThat(found(show(List.of(act), List.of(DUTY), List.of(), Map.of(), LIMITS, bare)))
                 .containsExactly(
-                        "WARNING incident-not-agreed incident: the incident page is not agreed with anyone; agree it with"
-                                + " the display director and write who and when into agreedWith",
+                        "WARNING incident-not-agreed incident: the incident page is not agreed with anyone; agree it"
+                                + " with the display director and write who and when into agreedWith",
                         "WARNING incident-without-steps incident: the incident page does not say what to do first; add"
                                 + " firstSteps",
-                        "WARNING incident-without-contacts incident: the incident page names nobody to reach; add contacts");
+                        "WARNING incident-without-contacts incident: the incident page names nobody to reach; add"
+                                + " contacts");
     }
 
     @Test
@@ -286,11 +287,12 @@ public class ShowRulesTest {
                 .containsExactlyInAnyOrder(
                         "ERROR duplicate-id announcements[1].id: the announcement \"fog\" is already at"
                                 + " announcements[0].id; each announcement needs a name of its own in the show",
-                        "WARNING announcement-not-agreed announcements[1]: the announcement \"Lost child\" is not agreed"
-                                + " with anyone; agree it with the organiser and write who and when into agreedWith",
-                        "WARNING announcement-with-a-loose-bracket announcements[1].words: the announcement \"Lost child\""
-                                + " has a square bracket that belongs to no other, or nothing between two; write what is to"
-                                + " be filled in between [ and ]");
+                        "WARNING announcement-not-agreed announcements[1]: the announcement \"Lost child\" is not"
+                                + " agreed with anyone; agree it with the organiser and write who and when into"
+                                + " agreedWith",
+                        "WARNING announcement-with-a-loose-bracket announcements[1].words: the announcement \"Lost"
+                                + " child\" has a square bracket that belongs to no other, or nothing between two; write"
+                                + " what is to be filled in between [ and ]");
     }
 
     @Test
@@ -303,15 +305,15 @@ public class ShowRulesTest {
         assertThat(found(show(
                         List.of(act), List.of(timed), List.of(), Map.of("Zed", "zee"), Venue.Limits.NONE, INCIDENT)))
                 .containsExactly(
-                        "NOTE no-limits venue: no limits are given, so no figure is checked against any; enter those the"
-                                + " display director gave you",
+                        "NOTE no-limits venue: no limits are given, so no figure is checked against any; enter those"
+                                + " the display director gave you",
                         "NOTE figure-without-remarks acts[0].figures[0]: \"Loop\" has no remarks; Live has only the"
                                 + " catalogue's sentence for it",
                         "NOTE figure-without-call acts[0].figures[1].remarks: \"Loop\" has no call",
                         "NOTE time-without-figure remarks[0]: the remark \"filler\" belongs to no figure, so its at,"
                                 + " until, earliestS and latestS mean nothing",
-                        "NOTE no-duties remarks: no remark is a duty; if somebody must be thanked or told something today,"
-                                + " mark that remark as one",
+                        "NOTE no-duties remarks: no remark is a duty; if somebody must be thanked or told something"
+                                + " today, mark that remark as one",
                         "NOTE unused-say-as sayAs: \"Zed\" has a way to say it but occurs nowhere in the show");
     }
 

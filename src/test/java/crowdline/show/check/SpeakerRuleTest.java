@@ -3,25 +3,20 @@ package crowdline.show.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Act;
-import crowdline.show.DayAir;
 import crowdline.show.Gaps;
+import crowdline.show.HarbourDay;
 import crowdline.show.Piece;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
-import crowdline.show.Variant;
-import crowdline.show.Venue;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.Translation;
-import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class SpeakerRuleTest {
@@ -36,29 +31,8 @@ class SpeakerRuleTest {
     private static List<String> found(ShowRule rule, Remark remark, List<Piece> pieces, String... speakers) {
         Figure figure =
                 new Figure("loop", "loop", null, null, null, 10.0, null, null, null, false, List.of(), List.of(remark));
-        Act act = new Act(
-                "a",
-                "a",
-                "ada",
-                "wren",
-                LocalTime.of(14, 0),
-                10,
-                null,
-                List.of(figure),
-                List.of(new Variant("full", null, List.of("loop"))),
-                List.of(remark));
-        Show show = new Show(
-                        "Harbour Day",
-                        LocalDate.of(2027, 6, 1),
-                        new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
-                        DayAir.STANDARD,
-                        List.of(),
-                        List.of(),
-                        List.of(act),
-                        List.of(remark),
-                        List.of(),
-                        Map.of(),
-                        null)
+        Act act = HarbourDay.act("a", LocalTime.of(14, 0), List.of(figure), remark);
+        Show show = HarbourDay.of(List.of(act), remark)
                 .withGaps(new Gaps(50, pieces))
                 .withSpeakers(new Speakers(List.of(speakers).stream()
                         .map(name -> new Speaker(name, false))

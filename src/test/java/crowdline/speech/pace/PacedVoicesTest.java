@@ -3,19 +3,15 @@ package crowdline.speech.pace;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import crowdline.show.DayAir;
+import crowdline.show.HarbourDay;
 import crowdline.show.Interpreting;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
 import crowdline.show.Speakers;
-import crowdline.show.Venue;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.Translation;
-import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
@@ -44,19 +40,7 @@ class PacedVoicesTest {
     }
 
     private static Show show(Speaker... speakers) {
-        return new Show(
-                        "Harbour Day",
-                        LocalDate.of(2027, 6, 1),
-                        new Venue("Nowhere", 52, 0, 0, 90, 200, ZoneId.of("UTC"), Venue.Limits.NONE),
-                        DayAir.STANDARD,
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        List.of(),
-                        Map.of(),
-                        null)
-                .withSpeakers(new Speakers(List.of(speakers)));
+        return HarbourDay.of(List.of()).withSpeakers(new Speakers(List.of(speakers)));
     }
 
     private static Voices both(Paces paces) {

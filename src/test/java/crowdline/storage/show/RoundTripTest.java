@@ -46,18 +46,7 @@ class RoundTripTest {
                 change.apply(new ArrayList<>(a.figures())),
                 a.variants(),
                 a.remarks());
-        return new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                List.of(changed),
-                show.remarks(),
-                show.figures(),
-                show.sayAs(),
-                show.incident());
+        return show.withActs(List.of(changed), show.remarks());
     }
 
     private static Figure titled(Figure f, String title, List<Element> elements) {

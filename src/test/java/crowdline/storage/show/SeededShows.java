@@ -73,10 +73,10 @@ final class SeededShows {
                         some(i -> aircraft()),
                         some(i -> performer()),
                         some(i -> act()),
-                        some(i -> remark()),
-                        some(i -> entry()),
-                        chance() ? Map.of() : Map.of("Quillan", text(), text(), text()),
-                        chance() ? null : incident())
+                        some(i -> remark()))
+                .withGlossary(some(i -> entry()), List.of())
+                .withSayAs(chance() ? Map.of() : Map.of("Quillan", text(), text(), text()))
+                .withIncident(chance() ? null : incident())
                 .withSpeakers(new Speakers(some(i -> new Speaker(text(), chance())), pick(Interpreting.values())))
                 .withGaps(new Gaps(within(0, 100), some(i -> piece())));
     }

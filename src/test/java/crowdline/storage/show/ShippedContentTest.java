@@ -24,7 +24,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -138,10 +137,7 @@ class ShippedContentTest {
                 List.of(strong),
                 show.performers(),
                 List.of(act),
-                List.of(),
-                List.of(),
-                Map.of(),
-                null);
+                List.of());
         return new Predictor(bare, CATALOGUE, act, act.variants().get(0)).predict();
     }
 

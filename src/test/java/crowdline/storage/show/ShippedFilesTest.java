@@ -28,19 +28,7 @@ class ShippedFilesTest {
         Catalogue shipped = CatalogueFile.shipped();
         assertThat(shipped.entries()).hasSizeGreaterThanOrEqualTo(48);
         Show s = Objects.requireNonNull(Fixture.read(Fixture.FULL).show());
-        Show withAll = new Show(
-                s.title(),
-                s.date(),
-                s.venue(),
-                s.air(),
-                s.airframes(),
-                s.performers(),
-                s.acts(),
-                s.remarks(),
-                shipped.entries(),
-                TermsFile.shipped(),
-                s.sayAs(),
-                s.incident());
+        Show withAll = s.withGlossary(shipped.entries(), TermsFile.shipped());
         ShowReading reading = Fixture.read(new ShowFile().bytes(withAll, null));
         assertThat(reading.findings()).isEmpty();
         assertThat(reading.show()).isEqualTo(withAll);

@@ -110,18 +110,7 @@ class EditKeeperTest {
 
     private Show withFact(String text) throws ShowFileException {
         Show s = inFile(file());
-        return new Show(
-                s.title(),
-                s.date(),
-                s.venue(),
-                s.air(),
-                s.airframes(),
-                s.performers(),
-                s.acts(),
-                List.of(Remark.of("new-fact", RemarkKind.FACT, text)),
-                s.figures(),
-                s.sayAs(),
-                s.incident());
+        return s.withActs(s.acts(), List.of(Remark.of("new-fact", RemarkKind.FACT, text)));
     }
 
     private EditKeeper keeper(Consumer<Consumer<ConsoleFrame>> window, Executor io) {
@@ -361,18 +350,7 @@ class EditKeeperTest {
                 act.figures(),
                 act.variants(),
                 act.remarks());
-        Show other = new Show(
-                show.title(),
-                show.date(),
-                show.venue(),
-                show.air(),
-                show.airframes(),
-                show.performers(),
-                List.of(longer),
-                show.remarks(),
-                show.figures(),
-                show.sayAs(),
-                show.incident());
+        Show other = show.withActs(List.of(longer), show.remarks());
         assertThat(ShowRemarks.none(other)).isNotEqualTo(ShowRemarks.none(show));
     }
 }
