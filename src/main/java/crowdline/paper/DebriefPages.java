@@ -11,8 +11,10 @@ import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.chart.ChartPainter;
 import crowdline.sheet.chart.DayChart;
+import crowdline.sheet.day.DayBeside;
 import crowdline.sheet.day.DayCharts;
 import crowdline.sheet.day.DayWords;
+import crowdline.sheet.day.OtherDay;
 import crowdline.sheet.ink.Ink;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Flow;
@@ -66,16 +68,27 @@ final class DebriefPages {
             flow.text("change", "Nothing stands out.", type.words());
         }
         changes();
+        OtherDay other = flown.other();
         if (debrief.day().span() != null) {
             section("The day as a chart", 0);
-            flow.text("how", DayWords.HOW + " Talk is told for every five minutes.", type.small());
-            chart();
+            flow.text(
+                    "how",
+                    DayWords.HOW + " Talk is told for every five minutes."
+                            + (other == null ? "" : " " + DayWords.how(other)),
+                    type.small());
+            chart(DayCharts.day(debrief, flown.hour(), other));
+        }
+        if (other != null) {
+            section("The day beside " + other.name(), 0);
+            DayBeside.sentences(debrief.day(), flown.hour(), other).forEach(this::beside);
         }
         if (!debrief.day().duties().isEmpty()) {
             section("Duties of the day", 0);
             debrief.day().duties().forEach(this::duty);
         }
-        debrief.runs().forEach(this::run);
+        for (int i = 0; i < debrief.runs().size(); i++) {
+            run(i);
+        }
         List<RemarkRun> told = debrief.remarks().stream()
                 .filter(r -> r.told() != Told.NOT_MARKED)
                 .toList();
@@ -127,7 +140,8 @@ final class DebriefPages {
         return HOUR.format(flown.hour().apply(sessionS));
     }
 
-    private void run(Run run) {
+    private void run(int number) {
+        Run run = debrief.runs().get(number);
         Double endS = run.sessionEndS();
         section(run.title() + (run.run() > 1 ? ", run " + run.run() : ""), 0);
         flow.text(
@@ -136,6 +150,13 @@ final class DebriefPages {
                         + (endS == null ? ", still in the air. " : " to " + hour(endS) + ". ")
                         + DebriefSheet.total(run),
                 type.words());
+        OtherDay other = flown.other();
+        if (other != null) {
+            DayBeside.sentences(run, other).forEach(this::beside);
+            if (DayBeside.isFlown(run, other)) {
+                chart(DayCharts.run(debrief, flown.hour(), number, other));
+            }
+        }
         flow.gap(type.pt(6));
         figureHead();
         for (FigureRun figure : run.figures()) {
@@ -212,8 +233,12 @@ final class DebriefPages {
         return cells;
     }
 
-    private void chart() {
-        DayChart chart = DayCharts.day(debrief, flown.hour(), null);
+    private void beside(String sentence) {
+        flow.gap(type.pt(3));
+        flow.text("beside", sentence, type.words());
+    }
+
+    private void chart(DayChart chart) {
         double height = Math.min(
                 flow.room().height() - type.pt(60), chart.lines() * type.small().sizePt());
         ChartPainter painter = new ChartPainter(

@@ -3,6 +3,7 @@ package crowdline.paper;
 import crowdline.live.debrief.Debrief;
 import crowdline.loaded.LoadedShow;
 import crowdline.measure.Measures;
+import crowdline.sheet.day.OtherDay;
 import crowdline.show.Act;
 import crowdline.show.Variant;
 import java.time.LocalTime;
@@ -37,8 +38,12 @@ public record Wanted(
      * What was flown.
      *
      * @param hour the clock at the venue at a second of the session
+     * @param other another day to set beside it, or null
      */
-    public record Flown(Debrief debrief, DoubleFunction<LocalTime> hour) {}
+    public record Flown(
+            Debrief debrief,
+            DoubleFunction<LocalTime> hour,
+            @Nullable OtherDay other) {}
 
     Type type() {
         return new Type(large ? Type.LARGE : 1);

@@ -3,6 +3,7 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.WordsOnSurface.Written;
+import crowdline.console.debrief.Charts;
 import crowdline.console.debrief.DebriefPanel;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.debrief.DebriefView.Line;
@@ -87,7 +88,7 @@ class RowSizesTest {
                 List.of(),
                 List.of(line("Odd"), line(LONG)),
                 "",
-                List.of()));
+                Charts.NONE));
         return List.of(passes, glossary, (JPanel) prepare.component(), debrief);
     }
 

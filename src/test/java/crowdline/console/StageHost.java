@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.debrief.Charts;
 import crowdline.console.debrief.DayChoice;
 import crowdline.console.debrief.DebriefHost;
 import crowdline.console.debrief.DebriefView;
@@ -106,7 +107,7 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
                 List.of(),
                 List.of(),
                 "",
-                List.of());
+                Charts.NONE);
     }
 
     @Override

@@ -47,7 +47,7 @@ class PaperTest {
     private static final List<SheetKind> KINDS =
             List.of(SheetKind.CARDS, SheetKind.RUNNING, SheetKind.PILOT, SheetKind.GLOSSARY, SheetKind.INCIDENT);
 
-    private static Pages pages(SheetKind kind, Wanted wanted) throws NothingOnPaper {
+    static Pages pages(SheetKind kind, Wanted wanted) throws NothingOnPaper {
         return Paper.of(kind, wanted, Counting.UNHEARD);
     }
 
@@ -103,7 +103,7 @@ class PaperTest {
         }
     }
 
-    private static List<String> wrongOn(SheetKind kind, Pages pages) {
+    static List<String> wrongOn(SheetKind kind, Pages pages) {
         List<String> wrong = new ArrayList<>();
         for (Page page : pages.pages()) {
             Area printable = page.size().area().inset(EDGE_PT);
@@ -140,12 +140,12 @@ class PaperTest {
                 .toList();
     }
 
-    private static List<Block> blocks(Pages pages) {
+    static List<Block> blocks(Pages pages) {
         return pages.pages().stream().flatMap(p -> p.blocks().stream()).toList();
     }
 
     /** All that is said in the blocks of a name, without white space, which is lost where a line ends. */
-    private static String said(List<Block> blocks, String name) {
+    static String said(List<Block> blocks, String name) {
         return blocks.stream()
                 .filter(b -> b.name().equals(name))
                 .flatMap(b -> words(b).stream())
@@ -201,7 +201,7 @@ class PaperTest {
                 act -> act.variants().get(0),
                 false,
                 true,
-                new Wanted.Flown(debrief, second -> LocalTime.NOON),
+                new Wanted.Flown(debrief, second -> LocalTime.NOON, null),
                 Measures.USUAL);
         Pages told = pages(SheetKind.DEBRIEF, wanted);
         Pages asked = pages(SheetKind.QUESTIONS, wanted);

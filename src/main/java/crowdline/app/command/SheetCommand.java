@@ -12,6 +12,7 @@ import crowdline.paper.NothingOnPaper;
 import crowdline.paper.Paper;
 import crowdline.paper.SheetKind;
 import crowdline.paper.Wanted;
+import crowdline.sheet.day.OtherDay;
 import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.PagePdf;
 import crowdline.sheet.page.Pages;
@@ -66,6 +67,12 @@ public final class SheetCommand implements Callable<Integer> {
     @Option(names = "--large", description = "Large type throughout.")
     private boolean large;
 
+    @Option(
+            names = "--beside",
+            paramLabel = "JOURNAL",
+            description = "Set another day beside a debrief, such as last year's, from its journal.")
+    private @Nullable Path beside;
+
     @Mixin
     private final UnitsOption units = new UnitsOption();
 
@@ -105,10 +112,18 @@ public final class SheetCommand implements Callable<Integer> {
         List<Act> acts = choice.of(loaded.show());
         FlownDay flown =
                 known == SheetKind.DEBRIEF ? LastFlown.of(file, loaded, folders).orElse(null) : null;
+        if (known != SheetKind.DEBRIEF && beside != null) {
+            terminal.complain("--beside sets another day beside a debrief; leave it out, or give --kind debrief");
+            return ExitCode.UNUSABLE;
+        }
         if (known == SheetKind.DEBRIEF && flown == null) {
             terminal.complain(LastFlown.none(file, folders));
             return ExitCode.UNUSABLE;
         }
+        Path otherDay = beside;
+        OtherDay other = flown == null || otherDay == null
+                ? null
+                : LastFlown.in(otherDay, loaded, folders).beside();
         Pages pages;
         try {
             Wanted wanted = new Wanted(
@@ -117,7 +132,7 @@ public final class SheetCommand implements Callable<Integer> {
                     choice::variant,
                     choice.named(),
                     large,
-                    flown == null ? null : new Wanted.Flown(flown.debrief(), flown::hour),
+                    flown == null ? null : new Wanted.Flown(flown.debrief(), flown::hour, other),
                     measures);
             pages = Paper.of(known, wanted, Counting.UNHEARD);
         } catch (NothingOnPaper e) {

@@ -9,12 +9,12 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import org.jspecify.annotations.Nullable;
 
 /** The charts of a debrief one after the other: first the day, then each act flown; what each shows stands beside it in words. */
 final class ChartPage extends JPanel {
     private static final String KEYS =
-            "G acts and words   ← → day and acts   ↑ ↓ up and down   O another day beside it   D saves the day   Ctrl+P prints";
+            "G acts and words   ← → day and acts   ↑ ↓ up and down   O another day beside it   D saves the day  "
+                    + " Ctrl+P prints";
 
     private static final String CHART = "chart";
     private static final String DAYS = "days";
@@ -26,8 +26,9 @@ final class ChartPage extends JPanel {
     private final DayChooser days;
     private final CardLayout cards = new CardLayout();
     private final JPanel stage = new JPanel(cards);
-    private transient List<ChartView> charts = List.of();
+    private transient Charts charts = Charts.NONE;
     private int chosen;
+    private boolean made;
 
     ChartPage(Appearance appearance, DayChooser.Asked asked) {
         chart = new ChartSurface(appearance);
@@ -39,31 +40,36 @@ final class ChartPage extends JPanel {
         wear(appearance);
     }
 
-    /** Shows charts; the one that was chosen stays chosen. */
-    void show(List<ChartView> next) {
+    /**
+     * Has other charts; the one that was chosen stays chosen.
+     *
+     * @param seen whether anybody looks at it: otherwise it is made when somebody does
+     */
+    void show(Charts next, boolean seen) {
         if (!next.equals(charts)) {
-            charts = List.copyOf(next);
-            chosen = Math.min(chosen, Math.max(0, charts.size() - 1));
-            turn();
+            charts = next;
+            chosen = Math.min(chosen, Math.max(0, charts.count() - 1));
+            made = false;
+            if (seen) {
+                turn();
+            }
         }
     }
 
     /** To the chart before or after. */
     void step(int by) {
         int to = chosen + by;
-        if (to >= 0 && to < charts.size()) {
+        if (to >= 0 && to < charts.count()) {
             chosen = to;
             turn();
         }
     }
 
-    @Nullable
-    ChartView shown() {
-        return chart.shown();
-    }
-
     /** Shows the chart, and gives it the keys. */
     void toChart() {
+        if (!made) {
+            turn();
+        }
         cards.show(stage, CHART);
         chart.requestFocusInWindow();
     }
@@ -75,8 +81,9 @@ final class ChartPage extends JPanel {
     }
 
     private void turn() {
-        if (!charts.isEmpty()) {
-            ChartView view = charts.get(chosen);
+        if (charts.count() > 0) {
+            ChartView view = charts.chart(chosen);
+            made = true;
             title.setText(view.title());
             words.setText(String.join("\n\n", view.words()));
             words.setCaretPosition(0);

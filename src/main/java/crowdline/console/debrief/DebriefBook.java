@@ -14,6 +14,7 @@ final class DebriefBook extends JPanel {
     private final DebriefPanel acts;
     private final ChartPage charts;
     private boolean charted;
+    private boolean flown;
 
     DebriefBook(Appearance appearance, DayChooser.Asked asked) {
         setLayout(cards);
@@ -26,15 +27,16 @@ final class DebriefBook extends JPanel {
 
     void show(DebriefView view) {
         acts.show(view);
-        charts.show(view.charts());
-        if (charted && view.charts().isEmpty()) {
+        flown = view.charts().count() > 0;
+        charts.show(view.charts(), charted);
+        if (charted && !flown) {
             turn(false);
         }
     }
 
     /** Turns to the charts, or back to the acts. */
     void turn() {
-        turn(!charted && charts.shown() != null);
+        turn(!charted && flown);
     }
 
     private void turn(boolean toCharts) {
@@ -47,7 +49,7 @@ final class DebriefBook extends JPanel {
 
     /** Asks which of these days is to stand beside. */
     void offer(List<DayChoice> days) {
-        if (charts.shown() != null) {
+        if (flown) {
             turn(true);
             charts.offer(days);
         }
@@ -55,7 +57,7 @@ final class DebriefBook extends JPanel {
 
     /** Shows the charts. */
     void toCharts() {
-        turn(charts.shown() != null);
+        turn(flown);
     }
 
     /** To the act, or the chart, before or after. */

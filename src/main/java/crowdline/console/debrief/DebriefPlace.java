@@ -174,7 +174,7 @@ public final class DebriefPlace implements PlaceScreen {
 
     /** Shows a debrief, or how to open a show if there is none. */
     public void show(@Nullable DebriefView view) {
-        charted = view != null && !view.charts().isEmpty();
+        charted = view != null && view.charts().count() > 0;
         place.show(view);
     }
 

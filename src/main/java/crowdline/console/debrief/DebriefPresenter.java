@@ -18,9 +18,6 @@ import crowdline.live.event.Source;
 import crowdline.loaded.ShowLookup;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
-import crowdline.sheet.day.DayBeside;
-import crowdline.sheet.day.DayCharts;
-import crowdline.sheet.day.DayWords;
 import crowdline.sheet.day.OtherDay;
 import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
@@ -68,48 +65,10 @@ public final class DebriefPresenter {
                         ? "No act has been flown yet. Press F5 for Live and Space as each figure begins; what was flown"
                                 + " and what you marked with S then appear here beside the plan."
                         : "",
-                charts(debrief, hour, other));
+                new FlownCharts(debrief, hour, other));
     }
 
-    private static List<ChartView> charts(Debrief debrief, DoubleFunction<LocalTime> hour, @Nullable OtherDay other) {
-        List<ChartView> charts = new ArrayList<>();
-        if (!debrief.runs().isEmpty()) {
-            List<String> words = new ArrayList<>();
-            if (other != null) {
-                words.addAll(DayBeside.sentences(debrief.day(), hour, other));
-            }
-            words.addAll(DayWords.day(debrief, hour));
-            charts.add(new ChartView(
-                    "The day" + beside(other), DayCharts.day(debrief, hour, other), withHow(words, other)));
-        }
-        for (int i = 0; i < debrief.runs().size(); i++) {
-            Run run = debrief.runs().get(i);
-            List<String> words = new ArrayList<>(DayWords.run(debrief, hour, i));
-            if (other != null) {
-                words.addAll(1, DayBeside.sentences(run, other));
-            }
-            charts.add(new ChartView(
-                    run.title() + ", " + when(run, hour),
-                    DayCharts.run(debrief, hour, i, other),
-                    withHow(words, other)));
-        }
-        return charts;
-    }
-
-    private static String beside(@Nullable OtherDay other) {
-        return other == null ? "" : " beside " + other.name();
-    }
-
-    private static List<String> withHow(List<String> words, @Nullable OtherDay other) {
-        List<String> all = new ArrayList<>(words);
-        all.add(DayWords.HOW);
-        if (other != null) {
-            all.add(DayWords.how(other));
-        }
-        return all;
-    }
-
-    private static String when(Run run, DoubleFunction<LocalTime> hour) {
+    static String when(Run run, DoubleFunction<LocalTime> hour) {
         Double endS = run.sessionEndS();
         return run.variant()
                 + (run.run() > 1 ? ", run " + run.run() : "")

@@ -21,7 +21,7 @@ public record DebriefView(
         List<String> incidents,
         List<Line> changes,
         String empty,
-        List<ChartView> charts) {
+        Charts charts) {
 
     /**
      * An act as it was flown.
@@ -53,6 +53,5 @@ public record DebriefView(
         runs = List.copyOf(runs);
         incidents = List.copyOf(incidents);
         changes = List.copyOf(changes);
-        charts = List.copyOf(charts);
     }
 }

@@ -90,6 +90,11 @@ public final class DayBeside {
         return "began " + day[0] + ", lasted " + day[1] + ", talk " + day[2];
     }
 
+    /** True if an act flown was flown in that variant on another day, so that it can be set beside it. */
+    public static boolean isFlown(Run run, OtherDay other) {
+        return RunChart.same(run, other.debrief()).isPresent();
+    }
+
     /** What another day says of an act flown, in sentences. */
     public static List<String> sentences(Run run, OtherDay other) {
         Run then = RunChart.same(run, other.debrief()).orElse(null);

@@ -44,7 +44,7 @@ class DebriefPanelTest {
                 List.of("Incident page: from 14:38:20 to 14:39:12, 0:52"),
                 List.of(new Line(MARK, "Begin the loop later.", "")),
                 "",
-                List.of()));
+                Charts.NONE));
         var unused = Snapshot.of(panel, 1280, 700);
         JTextArea keys = (JTextArea) all(panel)
                 .filter(c -> "Keys".equals(c.getAccessibleContext().getAccessibleName()))

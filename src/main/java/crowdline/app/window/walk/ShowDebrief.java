@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.DoubleFunction;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -48,6 +49,9 @@ final class ShowDebrief implements DebriefHost {
     private final Consumer<Mark> say;
     private final JournalShelf journals;
     private final Runnable changed;
+    /** One and the same, so that what was made by it can be told from what was not. */
+    private final DoubleFunction<LocalTime> hour = this::hour;
+
     private volatile @Nullable OtherDay other;
     /** The wall clock at second 0 of the session, to the second, so that no hour shown flickers. */
     private final Instant zero;
@@ -83,7 +87,7 @@ final class ShowDebrief implements DebriefHost {
 
     @Override
     public DebriefView view() {
-        return DebriefPresenter.view(debrief(), this::hour, other);
+        return DebriefPresenter.view(debrief(), hour, other);
     }
 
     @Override
@@ -118,7 +122,7 @@ final class ShowDebrief implements DebriefHost {
 
     @Override
     public void saveText(Path file) {
-        save(file, DebriefSheet.lines(debrief(), this::hour));
+        save(file, DebriefSheet.lines(debrief(), hour));
     }
 
     @Override
@@ -128,7 +132,7 @@ final class ShowDebrief implements DebriefHost {
 
     @Override
     public void saveDay(Path file) {
-        save(file, DaySheet.table(debrief(), this::hour));
+        save(file, DaySheet.table(debrief(), hour));
     }
 
     @Override
@@ -149,6 +153,6 @@ final class ShowDebrief implements DebriefHost {
 
     /** What was flown so far. */
     Wanted.Flown flown() {
-        return new Wanted.Flown(debrief(), this::hour);
+        return new Wanted.Flown(debrief(), hour, other);
     }
 }
