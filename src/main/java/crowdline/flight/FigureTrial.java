@@ -42,6 +42,8 @@ public final class FigureTrial {
      * @param seconds how long it took
      * @param box the space it took
      * @param closes false where a loop ends further on than it began, as it had not the speed for more
+     * @param low what it lacks where it comes out lower than it began though it was to come out there, in a sentence that
+     *     follows the figure's name; null if it does not
      * @param lack what is missing to fly it, in a sentence that follows the figure's name; null if it was flown
      */
     public record Outcome(
@@ -50,6 +52,7 @@ public final class FigureTrial {
             double seconds,
             Box box,
             boolean closes,
+            @Nullable String low,
             @Nullable String lack) {
         public Outcome {
             elements = List.copyOf(elements);
@@ -57,7 +60,7 @@ public final class FigureTrial {
 
         /** Whether it was flown as people expect to see it. */
         public boolean isWell() {
-            return flown() && closes;
+            return flown() && closes && low == null;
         }
 
         /** Whether it was flown to its end. */
@@ -125,12 +128,12 @@ public final class FigureTrial {
      * it.
      */
     public Outcome drawn(List<Element> elements, FlightState from) {
-        return drawn(() -> shaper.shape(elements, from), elements, from);
+        return drawn(() -> shaper.shape(elements, from), elements, from, true);
     }
 
     /** The same sooner: what is missing does not say how much more speed would do. */
     public Outcome drawnIfItCan(List<Element> elements, FlightState from) {
-        return drawn(() -> shaper.shapeIfItCan(elements, from), elements, from);
+        return drawn(() -> shaper.shapeIfItCan(elements, from), elements, from, false);
     }
 
     /** Draws a figure. */
@@ -138,13 +141,14 @@ public final class FigureTrial {
         Shaped shaped() throws CannotFly;
     }
 
-    private static Outcome drawn(Draws draws, List<Element> elements, FlightState from) {
+    private Outcome drawn(Draws draws, List<Element> elements, FlightState from, boolean saysWhatWouldDo) {
         try {
             Shaped shaped = draws.shaped();
             boolean closes = !Shaper.isOneLoop(elements) || shaped.topShare() >= LoopShape.CLOSES_DOWN_TO;
-            return outcome(shaped.elements(), from, shaped.end(), shaped.extremes(), closes);
+            String low = shaped.isLow() ? shaper.low(shaped, elements, from, saysWhatWouldDo) : null;
+            return outcome(shaped.elements(), from, shaped.end(), shaped.extremes(), closes, low);
         } catch (CannotFly e) {
-            return new Outcome(elements, from, 0, nothing(from), false, e.why());
+            return new Outcome(elements, from, 0, nothing(from), false, null, e.why());
         }
     }
 
@@ -167,9 +171,9 @@ public final class FigureTrial {
             for (Element element : elements) {
                 at = flyer.fly(element, at);
             }
-            return outcome(elements, from, at, extremes, true);
+            return outcome(elements, from, at, extremes, true, null);
         } catch (CannotFly e) {
-            return new Outcome(elements, from, 0, nothing(from), false, e.why());
+            return new Outcome(elements, from, 0, nothing(from), false, null, e.why());
         }
     }
 
@@ -194,7 +198,12 @@ public final class FigureTrial {
     }
 
     private static Outcome outcome(
-            List<Element> elements, FlightState from, FlightState end, Extremes e, boolean closes) {
+            List<Element> elements,
+            FlightState from,
+            FlightState end,
+            Extremes e,
+            boolean closes,
+            @Nullable String low) {
         Box box = new Box(
                 Math.min(e.leastAlongM(), from.place().x()),
                 Math.max(e.greatestAlongM(), from.place().x()),
@@ -204,7 +213,7 @@ public final class FigureTrial {
                 Math.max(e.highestM(), from.place().z()),
                 Math.min(e.leastMps(), from.speedMps()),
                 Math.max(e.greatestMps(), from.speedMps()));
-        return new Outcome(elements, end, end.tS() - from.tS(), box, closes, null);
+        return new Outcome(elements, end, end.tS() - from.tS(), box, closes, low, null);
     }
 
     private static Box nothing(FlightState from) {

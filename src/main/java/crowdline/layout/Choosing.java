@@ -32,7 +32,7 @@ final class Choosing {
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
-    /** What a loop is worth that ends where it began, as it may against the wind and not with it, seconds. */
+    /** What a loop is worth that ends where it began, as it may against the wind and not with it, or as high; seconds. */
     private static final double OPEN_S = 30;
 
     /** A figure that comes this far towards the crowd is begun so much further away, metres. */
@@ -239,7 +239,7 @@ final class Choosing {
         double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);
         double farOut = entry.awayM() - Math.max(-m.nearM(), 0) - 0.15 * ground.area.spreadM();
         double outsideS = ground.area.halfGiven() ? OUTSIDE_S_PER_M : OFF_S_PER_M;
-        double open = m.closes() ? 0 : OPEN_S;
+        double open = m.isWell() ? 0 : OPEN_S;
         return OFF_S_PER_M * Math.max(from - free, 0)
                 + FAR_OUT_S_PER_M * Math.max(farOut, 0)
                 + outsideS * outside

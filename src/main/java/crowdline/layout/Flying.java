@@ -153,7 +153,7 @@ final class Flying {
             Entry better = i < MOST_CORRECTIONS ? corrected(wish, wanted, there, out, low) : null;
             boolean leaves = better == null && out.flown() && low > 0 && isGivenUp(wish);
             if (better == null && !leaves) {
-                begun(wish, wanted, there, out.flown() ? out : wish.flown(ground.trial, there));
+                begun(wish, wanted, there, out.isWell() ? out : wish.flown(ground.trial, there));
                 return;
             }
             pieces.subList(pieceCount, pieces.size()).clear();
@@ -204,14 +204,18 @@ final class Flying {
 
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
     private @Nullable Entry corrected(Wish wish, Entry to, FlightState there, FigureTrial.Outcome out, double lowM) {
-        boolean could = ground.measured(wish, there.toRight()).closes();
-        if (!out.flown() || (!out.closes() && could)) {
+        boolean could = ground.measured(wish, there.toRight()).isWell();
+        Entry better = to;
+        if (!out.flown() || (!out.isWell() && could)) {
             double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, mostMps());
-            return wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : null;
+            better = wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : to;
         }
         double base = wish.heightFt() != null ? ground.floorM() : ground.area.baseM();
         double low = Math.max(base - Shortfalls.NOTICED_M - out.box().lowestM(), lowM);
-        return low > 0 && !ground.joining.sinks() ? to.raised(low + Ground.MARGIN_M) : null;
+        if (out.flown() && low > 0 && !ground.joining.sinks()) {
+            better = better.raised(low + Ground.MARGIN_M);
+        }
+        return better.equals(to) ? null : better;
     }
 
     /** How far a figure and the way to it come below what they may, metres; a climb from below is no matter. */

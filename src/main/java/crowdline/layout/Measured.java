@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param end where it leaves the aircraft, the right way up again, beginning at nothing
  * @param seconds how long it takes until then
  * @param closes false where a loop ends further on than it began
+ * @param isLow whether it comes out lower than it began though it was to come out there
  * @param lack why it cannot be flown, or null
  */
 record Measured(
@@ -38,6 +39,7 @@ record Measured(
         FlightState end,
         double seconds,
         boolean closes,
+        boolean isLow,
         @Nullable String lack) {
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
@@ -69,7 +71,12 @@ record Measured(
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
         Measured flown = first;
         for (int i = 1; i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most; i++) {
-            Measured faster = at(usual + i * Units.mpsFromKt(MORE_KT), wish, trial, toRight, heightM);
+            double mps = usual + i * Units.mpsFromKt(MORE_KT);
+            if (first.isOnlyLow() && trial.climbs(usual, heightM) >= 0 && trial.climbs(mps, heightM) < 0) {
+                // To begin higher takes less than to dive for more speed than the engine holds.
+                break;
+            }
+            Measured faster = at(mps, wish, trial, toRight, heightM);
             if (faster.isWell()) {
                 return faster;
             } else if (flown.lack() != null) {
@@ -104,6 +111,7 @@ record Measured(
                     from(mps, right, heightM),
                     seconds,
                     closes,
+                    isLow,
                     lack);
         }
         if (isWell() && wish.kt() == null && mps == usualMps(wish, trial, heightM)) {
@@ -153,7 +161,7 @@ record Measured(
 
     private Measured between(double slowest, double fastest) {
         return new Measured(
-                mps, slowest, fastest, toRight, leftM, rightM, nearM, downM, upM, end, seconds, closes, lack);
+                mps, slowest, fastest, toRight, leftM, rightM, nearM, downM, upM, end, seconds, closes, isLow, lack);
     }
 
     private static double usualMps(Wish wish, FigureTrial trial, double heightM) {
@@ -193,11 +201,17 @@ record Measured(
                 end,
                 end.tS(),
                 out.closes(),
+                out.low() != null,
                 out.lack());
     }
 
-    private boolean isWell() {
-        return lack == null && closes;
+    /** Whether it is flown as people expect to see it. */
+    boolean isWell() {
+        return lack == null && closes && !isLow;
+    }
+
+    private boolean isOnlyLow() {
+        return lack == null && closes && isLow;
     }
 
     /** Whether it leaves the other way than it came. */

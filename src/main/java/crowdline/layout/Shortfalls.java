@@ -37,6 +37,7 @@ final class Shortfalls {
 
     List<LaidOut.Finding> said() {
         closed();
+        asHigh();
         speed();
         height();
         room();
@@ -57,6 +58,14 @@ final class Shortfalls {
                             tens(further),
                             Units.ktFromMps(from.speedMps())),
                     true));
+        }
+    }
+
+    /** Says where it comes out lower than it began, as it has not won the height for its way down. */
+    private void asHigh() {
+        if (out.low() != null) {
+            findings.add(new LaidOut.Finding(
+                    wish.id(), wish.name() + " " + out.low() + "; it begins that much higher", true));
         }
     }
 
@@ -85,8 +94,8 @@ final class Shortfalls {
                     wish.id(),
                     String.format(
                             Locale.UK,
-                            "%s begins at %,.0f ft, as near as it comes to the %,.0f ft it was told; tell it about %,.0f ft,"
-                                    + " or leave its height open",
+                            "%s begins at %,.0f ft, as near as it comes to the %,.0f ft it was told; tell it about"
+                                    + " %,.0f ft, or leave its height open",
                             wish.name(),
                             tens(has),
                             told,
@@ -103,8 +112,8 @@ final class Shortfalls {
                     wish.id(),
                     String.format(
                             Locale.UK,
-                            "%s begins at %.0f kt, as near as it comes to the %.0f kt it was told; tell it about %.0f kt,"
-                                    + " or leave its speed open",
+                            "%s begins at %.0f kt, as near as it comes to the %.0f kt it was told; tell it about %.0f"
+                                    + " kt, or leave its speed open",
                             wish.name(),
                             has,
                             told,

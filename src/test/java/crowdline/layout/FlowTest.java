@@ -99,9 +99,15 @@ class FlowTest {
 
     @Test
     void whatIsTooHardAtItsUsualSpeedIsBegunMoreSlowly() {
-        assertThat(LayoutTest.laid("old trainer", a("loop"), a("45 degree down-line with flick"))
-                        .findings())
-                .isEmpty();
+        LaidOut laid = LayoutTest.laid("old trainer", a("loop"), a("45 degree down-line with flick"));
+
+        assertThat(laid.pieces()).allMatch(piece -> piece.lack() == null);
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .singleElement()
+                .satisfies(message -> assertThat(message)
+                        .matches("45 degree down-line with flick comes out \\d+ ft lower than it began, and more speed"
+                                + " at its start would not help; it begins that much higher"));
     }
 
     @Test
@@ -157,5 +163,18 @@ class FlowTest {
                         .matches("split S is told 1,500 ft, and comes below the ground from there: it begins"
                                 + " at [\\d,]+ ft"));
         assertThat(laid.pieces()).allMatch(piece -> piece.lowestM() >= 0);
+    }
+
+    /** Its whole roll straight down takes more height than it wins on its way up, at any speed it may have. */
+    @Test
+    void whatComesOutLowerThanItBeganSaysSoAndBeginsHigher() {
+        LaidOut laid = LayoutTest.laid(
+                "aerobatic two-seater", new Venue.Limits(600.0, null, null, null), a("vertical roll down"));
+
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .containsExactly("vertical roll down comes out 480 ft lower than it began, and more speed at its start"
+                        + " would not help; it begins that much higher");
+        assertThat(laid.pieces().get(laid.pieces().size() - 1).lowestM()).isGreaterThan(Units.mFromFt(600.0) - 0.5);
     }
 }

@@ -222,10 +222,9 @@ class LayoutTest {
         LaidOut laid = laid(BIPLANE, limits, a("loop"));
         assertThat(laid.findings())
                 .singleElement()
-                .satisfies(
-                        f -> assertThat(f.message())
-                                .matches(
-                                        "loop tops \\d+ ft above the ceiling; it needs a ceiling \\d+ ft higher, or to be left out"));
+                .satisfies(f -> assertThat(f.message())
+                        .matches("loop tops \\d+ ft above the ceiling; it needs a ceiling \\d+ ft higher, or to"
+                                + " be left out"));
     }
 
     @Test

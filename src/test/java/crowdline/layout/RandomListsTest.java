@@ -130,9 +130,10 @@ class RandomListsTest {
             int turns = 0;
             boolean on = false;
             for (Piece piece : act.pieces()) {
-                turns = piece.isTransit() ? turns + (piece.transit() == Transit.TURNS_BACK ? 1 : 0) : 0;
+                boolean turnsBack = piece.transit() == Transit.TURNS_BACK;
+                turns = piece.isTransit() ? turns + (turnsBack ? 1 : 0) : 0;
                 ways += piece.isTransit() && !on ? 1 : 0;
-                twice += turns == 2 ? 1 : 0;
+                twice += turnsBack && turns == 2 ? 1 : 0;
                 on = piece.isTransit();
             }
         }

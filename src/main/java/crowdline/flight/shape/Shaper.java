@@ -10,6 +10,7 @@ import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Usual;
 import crowdline.show.figure.Element;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 
 /**
@@ -30,11 +31,9 @@ public final class Shaper {
     private static final double[] HARDEST_G = {1, 1.5};
     /** Of a loop that does not close anyway. */
     private static final double[] ANY_HARDER_G = {1.5, 2, 2.5};
-    /** Enough to see whether more speed would do. */
-    private static final double[] FEW = {1, LoopShape.CLOSES_DOWN_TO, 0.5};
-
+    /** Enough to see whether more speed would close it. */
     private static final double[] FEW_CLOSING = {0.92, LoopShape.ROUND_DOWN_TO};
-    private static final double[] FEW_HARDER_G = {0, 1};
+
     private static final double[] OVER_STALLS = {1.4, 1.6, 1.8, 2.1, 2.5};
     /** How hard a loop is pulled beyond what is usual so that it closes, g, step by step. */
     private static final double MOST_CLOSING_G = 2.5;
@@ -111,6 +110,24 @@ public final class Shaper {
         }
         Fault fault = Objects.requireNonNull(tries.fault, "nothing was tried");
         throw new CannotFly(saysWhatWouldDo ? lack(fault, elements, from) : fault.why(), from);
+    }
+
+    /**
+     * What a figure lacks that comes out lower than it began, in words that follow its name.
+     *
+     * @param low one that {@link Shaped#isLow() is}
+     * @param saysWhatWouldDo whether it says how much more speed would do, which takes long to find
+     */
+    public String low(Shaped low, List<Element> elements, FlightState from, boolean saysWhatWouldDo) {
+        double feet = Units.ftFromM(from.place().z() - low.extremes().lowestM());
+        String comes = String.format(Locale.UK, "comes out %,.0f ft lower than it began", Math.rint(feet / 10) * 10);
+        if (!saysWhatWouldDo) {
+            return comes;
+        }
+        int steps = stepsThatHelp(elements, from);
+        return steps == 0
+                ? comes + ", and more speed at its start would not help"
+                : comes + ", and needs " + Math.round(steps * MORE_KT) + " kt more to come out as high";
     }
 
     /** What came of all tries from one place. */
@@ -269,25 +286,24 @@ public final class Shaper {
         if (fault.kind() == Fault.Kind.NEVER) {
             return fault.why();
         }
-        double spareKt = Units.ktFromMps(0.95 * forces.body.neverExceedMps() - from.speedMps());
-        int most = (int) Math.floor(Math.min(MOST_MORE_KT, spareKt) / MORE_KT);
-        if (most < 1) {
-            return fault.why();
-        }
-        if (!helps(most, elements, from)) {
+        int steps = stepsThatHelp(elements, from);
+        if (steps == 0) {
             boolean slow = fault.kind() == Fault.Kind.ENERGY || fault.kind() == Fault.Kind.OVER;
             return slow ? fault.why() + ", and more speed at its start would not help" : fault.why();
         }
-        int least = 0;
-        while (most - least > 1) {
-            int middle = (least + most) / 2;
-            if (helps(middle, elements, from)) {
-                most = middle;
-            } else {
-                least = middle;
+        return "needs " + Math.round(steps * MORE_KT) + " kt more than it has here: as it is, it " + fault.why();
+    }
+
+    /** How many steps of more speed would do; 0 if none. */
+    private int stepsThatHelp(List<Element> elements, FlightState from) {
+        double spareKt = Units.ktFromMps(0.95 * forces.body.neverExceedMps() - from.speedMps());
+        int most = (int) Math.floor(Math.min(MOST_MORE_KT, spareKt) / MORE_KT);
+        for (int steps = 1; steps <= most; steps++) {
+            if (helps(steps, elements, from)) {
+                return steps;
             }
         }
-        return "needs " + Math.round(most * MORE_KT) + " kt more than it has here: as it is, it " + fault.why();
+        return 0;
     }
 
     /** Whether so many steps of more speed would do. */
@@ -295,12 +311,10 @@ public final class Shaper {
         double speed = from.speedMps() + Units.mpsFromKt(steps * MORE_KT);
         FlightState faster = new FlightState(from.tS(), from.place(), speed, from.direction(), from.up());
         Tries tries = new Tries();
-        if (elements.stream().noneMatch(Element::isOpen)) {
-            attempt(elements, faster, attempt(0, 1, false, SHARE_OF_LIMIT), tries);
-        } else if (closes(elements)) {
+        if (closes(elements)) {
             closed(elements, faster, FEW_CLOSING, 2 * CLOSING_STEP_G, tries);
         } else {
-            tried(elements, faster, FEW, FEW_HARDER_G, tries);
+            tries = tried(elements, faster);
         }
         return tries.shaped != null;
     }
