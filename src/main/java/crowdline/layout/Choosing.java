@@ -49,8 +49,8 @@ final class Choosing {
     record Choice(@Nullable Entry entry) {}
 
     /**
-     * How high each figure begins at least, so that those after it are not climbed to for long: what is lost in it and
-     * won again on the way to the next must do for the next.
+     * How high each figure begins: as low as it can, for a pass is to be a low one. Without an engine what is lost in it
+     * and on the way to the next must leave enough for the next.
      */
     private void lookAhead(List<Wish> wishes) {
         double next = Double.NEGATIVE_INFINITY;
@@ -62,7 +62,10 @@ final class Choosing {
             Measured m = ground.measured(wish, ground.measured(wish, true).lack() == null);
             double changed = m.end().place().z() - ground.area.baseM() - Ground.MARGIN_M;
             double needed = ground.area.baseM() - m.downM() + Ground.MARGIN_M;
-            double height = Math.max(needed, next - changed - ground.joining.wonM());
+            double height = needed;
+            if (ground.joining.sinks()) {
+                height = Math.max(needed, next - changed - ground.joining.wonM());
+            }
             Double ceiling = ground.area.ceilingM();
             if (ceiling != null) {
                 height = Math.max(needed, Math.min(height, ceiling - m.upM() - Ground.MARGIN_M));

@@ -48,7 +48,7 @@ final class Ground {
     Ground(FigureTrial trial, Area area) {
         this.trial = trial;
         this.area = area;
-        joining = new Joining(trial, area.baseM() + 100, area.halfGiven() ? area.halfM() : Double.POSITIVE_INFINITY);
+        joining = new Joining(trial, area.baseM(), area.halfGiven() ? area.halfM() : Double.POSITIVE_INFINITY);
     }
 
     /** Whether it can be flown at all. */
@@ -130,5 +130,15 @@ final class Ground {
         double pass = Units.mpsFromKt(trial.airframe().usual().passKt());
         double end = (toRight ? -1 : 1) * area.spreadM();
         return FlightState.along(new Vec(end, 0, area.baseM() + MARGIN_M + raisedM), pass, toRight);
+    }
+
+    /** As a show file writes it, so that it is flown again from the same place. */
+    static FlightState written(FlightState state) {
+        Vec place = new Vec(
+                Math.rint(state.place().x()),
+                Math.rint(state.place().y()),
+                Units.mFromFt(Math.rint(Units.ftFromM(state.place().z()))));
+        double kt = Math.max(Math.rint(Units.ktFromMps(state.speedMps()) * 10) / 10, 1);
+        return FlightState.along(place, Units.mpsFromKt(kt), state.toRight());
     }
 }

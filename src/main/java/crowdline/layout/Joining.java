@@ -50,6 +50,9 @@ final class Joining {
     /** About how long it is from one figure to the next, seconds. */
     private static final double BETWEEN_S = 25;
 
+    /** Above the base, where it climbs from figure to figure, metres. */
+    private static final double CLIMBS_AT_M = 100;
+
     private final FigureTrial trial;
     private final Climbing climbing;
     private final Fit fit;
@@ -57,13 +60,16 @@ final class Joining {
     final Straight straight;
     final Estimating estimating;
 
-    /** @param reachM how far left and right of the datum it may come, metres; infinite if nobody gave it */
-    Joining(FigureTrial trial, double heightM, double reachM) {
+    /**
+     * @param baseM where figures are flown, metres above the datum
+     * @param reachM how far left and right of the datum it may come, metres; infinite if nobody gave it
+     */
+    Joining(FigureTrial trial, double baseM, double reachM) {
         this.trial = trial;
-        climbing = Climbing.of(trial, heightM);
+        climbing = Climbing.of(trial, baseM + CLIMBS_AT_M);
         fit = new Fit(climbing.sinks());
         straight = new Straight(trial, climbing.sinks(), reachM);
-        leading = new Leading(trial, climbing, straight);
+        leading = new Leading(trial, climbing, straight, baseM);
         estimating = new Estimating(straight);
     }
 

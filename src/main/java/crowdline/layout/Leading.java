@@ -2,6 +2,7 @@ package crowdline.layout;
 
 import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 
 /**
@@ -13,6 +14,8 @@ final class Leading {
     private static final double DIVE = 0.2;
     /** Height for speed, with what drag takes. */
     private static final double DIVE_LOSS = 1.3;
+    /** Speed for height, less what drag takes. */
+    private static final double ZOOM_LOSS = 0.8;
     /** It turns well from so many stalling speeds on. */
     private static final double TURNS_STALLS = 1.6;
     /** Speeds to climb at, from the best one to the one that is wanted in the end. */
@@ -23,8 +26,11 @@ final class Leading {
     private final FigureTrial trial;
     private final Climbing climbing;
     private final Straight straight;
+    private final double leastM;
 
-    Leading(FigureTrial trial, Climbing climbing, Straight straight) {
+    /** @param leastM nothing is come round for lower, metres above the datum */
+    Leading(FigureTrial trial, Climbing climbing, Straight straight, double leastM) {
+        this.leastM = leastM;
         this.trial = trial;
         this.climbing = climbing;
         this.straight = straight;
@@ -47,12 +53,11 @@ final class Leading {
                     true);
         }
         if (comes > to.fastestMps()) {
-            double slowM = straight.slowM(comes, to) + 2 * comes;
-            double from = to.alongM() - to.way() * slowM;
+            double heightM = to.heightM() - zoomM(to, at, comes);
+            FlightState slowing = FlightState.along(new Vec(0, to.awayM(), heightM), comes, to.toRight());
+            double from = to.alongM() - to.way() * (straight.heightM(slowing, to) + 2 * comes);
             return new Lead(
-                    Entry.anyhow(from, to.awayM(), to.heightM(), comes, to.toRight())
-                            .within(0, 1.3),
-                    true);
+                    Entry.anyhow(from, to.awayM(), heightM, comes, to.toRight()).within(0, 1.3), true);
         }
         return new Lead(
                 new Entry(to.alongM(), to.awayM(), to.heightM(), comes, to.slowestMps(), to.fastestMps(), to.toRight()),
@@ -88,6 +93,13 @@ final class Leading {
         double energyM = up + (mps * mps - at.speedMps() * at.speedMps()) / (2 * Units.G_MPS2);
         double rate = Math.max(trial.climbs(mps, to.heightM()), Straight.LEAST_CLIMB) * mps;
         return Math.max(energyM, 0) / rate + high / DIVE / mps;
+    }
+
+    /** How much lower it comes round than a slow beginning is high, metres: the speed there is too much takes it up. */
+    private double zoomM(Entry to, FlightState at, double mps) {
+        double takesUpM = ZOOM_LOSS * (mps * mps - to.mps() * to.mps()) / (2 * Units.G_MPS2);
+        double room = to.heightM() - Math.max(at.place().z(), leastM);
+        return Math.max(Math.min(takesUpM, room), 0);
     }
 
     /** How much higher a dive begins that gives the speed of a beginning, metres. */

@@ -57,13 +57,18 @@ final class Straight {
         double dive = up < -Fit.HIGH_M ? -up * 3 : 0;
         double settled =
                 up > Fit.LEVEL_M ? settledM(v, up / Fit.LEVEL_M) : up < -Fit.HIGH_M ? settledM(v, -up / Fit.HIGH_M) : 0;
-        double slow = then < v ? slowM(v, to) : 0;
+        double slow = then < v ? slowM(afterClimbing(v, low, to), to) : 0;
         return Math.min(Math.max(Math.max(won, settled), Math.max(dive, slow)), 6_000);
     }
 
     /** How far it flies until it has come so many times nearer to a height. */
     private static double settledM(double mps, double times) {
         return mps * (HEIGHT_S * Math.log(times) + BENDS_S);
+    }
+
+    /** What is left of a speed that is too much after a climb, m/s; a climb slows down sooner than the air does. */
+    private static double afterClimbing(double mps, double upM, Entry to) {
+        return Math.sqrt(Math.max(mps * mps - 2 * Units.G_MPS2 * upM, Math.min(mps * mps, to.mps() * to.mps())));
     }
 
     /** How long a straight line it takes to slow down to a beginning, metres. */

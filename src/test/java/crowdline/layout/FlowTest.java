@@ -2,6 +2,7 @@ package crowdline.layout;
 
 import static crowdline.layout.LayoutTest.a;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.flight.FigureTrial;
 import crowdline.measure.Units;
@@ -176,5 +177,45 @@ class FlowTest {
                 .containsExactly("vertical roll down comes out 480 ft lower than it began, and more speed at its start"
                         + " would not help; it begins that much higher");
         assertThat(laid.pieces().get(laid.pieces().size() - 1).lowestM()).isGreaterThan(Units.mFromFt(600.0) - 0.5);
+    }
+
+    private static Piece figure(LaidOut laid, String name) {
+        return laid.pieces().stream()
+                .filter(p -> p.wish() != null && p.wish().name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The first try comes in fast and sinks further: what it is raised by is taken back as far as it may be. */
+    @Test
+    void whatIsRaisedIsRaisedNoFurtherThanItNeeds() {
+        LaidOut laid = LayoutTest.laid("fast jet", a("low pass"), a("split S").heightFt(5_000), a("loop"));
+        Piece split = figure(laid, "split S");
+        double takes = split.from().place().z() - split.lowestM();
+
+        assertThat(split.lowestM()).isBetween(0.0, 0.05 * takes + Ground.MARGIN_M);
+    }
+
+    @Test
+    void aPassIsLowHoweverHighTheFigureAfterItBegins() {
+        LaidOut laid = LayoutTest.laid("jet trainer", a("low pass"), a("split S"));
+        Piece pass = figure(laid, "low pass");
+
+        assertThat(figure(laid, "split S").from().place().z())
+                .isGreaterThan(2 * pass.from().place().z());
+        assertThat(pass.from().place().z()).isCloseTo(figure(laid, "split S").lowestM(), within(30.0));
+    }
+
+    /** It comes round low and fast and pulls up to where it is to be slow; at one height that took a minute and a half. */
+    @Test
+    void speedThatIsTooMuchIsClimbedWith() {
+        LaidOut laid = LayoutTest.laid("jet trainer", a("low pass"), a("split S"));
+        double between = laid.pieces().stream()
+                .filter(Piece::isTransit)
+                .mapToDouble(Piece::seconds)
+                .sum();
+
+        assertThat(between).isLessThan(100);
+        assertThat(laid.pieces().get(laid.pieces().size() - 2).transit()).isEqualTo(Transit.CLIMBS);
     }
 }

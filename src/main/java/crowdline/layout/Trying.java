@@ -1,0 +1,169 @@
+package crowdline.layout;
+
+import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
+import crowdline.measure.Units;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Flies to one figure and flies it, and begins it again higher, faster or lower until it comes out as it is to. */
+final class Trying {
+    /** How long an act runs in to its first figure, seconds. */
+    private static final double RUN_IN_S = 6;
+    /** How often a figure is begun anew, higher or faster. */
+    private static final int MOST_CORRECTIONS = 3;
+    /** How often one that was raised is begun lower again. */
+    private static final int MOST_LOWERED = 3;
+    /** Of the height a figure takes: begun higher than it needs by less is near enough. */
+    private static final double SPARE = 0.05;
+    /** So near to a limit it counts as beyond it, as it is flown a little differently step by step, metres. */
+    private static final double ROUGH_M = 0.3;
+
+    private static final double SHARE_OF_NEVER_EXCEED = 0.92;
+
+    private final Ground ground;
+
+    Trying(Ground ground) {
+        this.ground = ground;
+    }
+
+    /**
+     * What came of it.
+     *
+     * @param wanted where it was to begin in the end
+     * @param start where the way to it begins
+     * @param way what leads there
+     * @param from where the figure begins
+     * @param out the figure
+     * @param lowM how far figure or way come below what they may, metres; 0 or below if they do not
+     */
+    record Tried(
+            Entry wanted, FlightState start, List<Piece> way, FlightState from, FigureTrial.Outcome out, double lowM) {
+        /** How long the way and the figure take, seconds. */
+        double seconds() {
+            return way.stream().mapToDouble(Piece::seconds).sum() + out.seconds();
+        }
+    }
+
+    /**
+     * @param before where the aircraft is; null if the act begins with this figure
+     * @param first whether nothing was flown before
+     */
+    Tried of(Wish wish, Entry to, @Nullable FlightState before, boolean first) {
+        Entry found = inThinnerAir(wish, to, before);
+        Entry wanted = isFree(wish) && before != null ? ground.joining.fromHere(before, found) : found;
+        Tried tried = once(wish, wanted, before, first);
+        for (int i = 0; i < MOST_CORRECTIONS; i++) {
+            Entry better = corrected(wish, tried);
+            if (better == null) {
+                return i == 0 ? tried : lowered(wish, wanted, tried, before, first);
+            }
+            tried = once(wish, better, before, first);
+        }
+        return lowered(wish, wanted, tried, before, first);
+    }
+
+    private static boolean isFree(Wish wish) {
+        return wish.alongM() == null && wish.end() == null;
+    }
+
+    private Tried once(Wish wish, Entry wanted, @Nullable FlightState before, boolean first) {
+        FlightState start = before == null ? runIn(wanted) : before;
+        List<Piece> joined = ground.joining.from(start, isFree(wish) ? reached(start, wanted) : wanted, first);
+        List<Piece> way = joined == null ? List.of() : joined;
+        FlightState there = way.isEmpty() ? start : way.get(way.size() - 1).to();
+        FigureTrial.Outcome out = wish.flownIfItCan(ground.trial, there);
+        return new Tried(wanted, start, way, there, out, lowM(way, out));
+    }
+
+    /** The first try may have come in too fast: what was raised for it is begun lower again, as low as it may. */
+    private Tried lowered(Wish wish, Entry first, Tried raised, @Nullable FlightState before, boolean begins) {
+        Tried lowest = raised;
+        for (int i = 0; i < MOST_LOWERED; i++) {
+            double spare = lowest.out().box().lowestM() - leastM(wish) - Ground.MARGIN_M;
+            double down = Math.min(spare, lowest.wanted().heightM() - first.heightM());
+            double takes = lowest.from().place().z() - lowest.out().box().lowestM();
+            if (!lowest.out().flown() || down <= SPARE * takes) {
+                return lowest;
+            }
+            Tried lower = once(wish, lowest.wanted().raised(-down), before, begins);
+            boolean asGood = lower.lowM() <= 0 && lower.out().box().lowestM() >= leastM(wish);
+            if (!asGood
+                    || !lower.out().flown()
+                    || (lowest.out().isWell() && !lower.out().isWell())) {
+                return lowest;
+            }
+            lowest = lower;
+        }
+        return lowest;
+    }
+
+    /** So much further on that its speed is had by then, where there is room. */
+    private Entry reached(FlightState from, Entry wanted) {
+        Entry further = ground.joining.reached(from, wanted);
+        boolean isOutside = Math.abs(further.alongM()) > ground.farthestM();
+        return isOutside ? wanted : further;
+    }
+
+    /** The airspeeds were found at the base; a glider begins far above it, where it takes more of them for as much lift. */
+    private Entry inThinnerAir(Wish wish, Entry to, @Nullable FlightState from) {
+        if (!ground.joining.sinks() || wish.kt() != null) {
+            return to;
+        }
+        double heightM = from == null ? to.heightM() : from.place().z();
+        double base = ground.trial.stallMps(ground.area.baseM());
+        double thinner = Math.max(1, ground.trial.stallMps(heightM) / base);
+        return to.faster(Math.max(1, Math.min(thinner, mostMps() / to.mps())));
+    }
+
+    private double mostMps() {
+        return SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(ground.trial.airframe().neverExceedKt());
+    }
+
+    /** Where the act begins, so that it runs in to its first figure. */
+    FlightState runIn(Entry to) {
+        double runInM = to.alongM() - to.way() * RUN_IN_S * to.mps();
+        double within = ground.area.halfGiven()
+                ? Math.max(-ground.area.halfM(), Math.min(runInM, ground.area.halfM()))
+                : runInM;
+        boolean isPast = (to.alongM() - within) * to.way() < 0;
+        return Ground.written(FlightState.along(
+                new Vec(isPast ? to.alongM() : within, to.awayM(), to.heightM()), to.mps(), to.toRight()));
+    }
+
+    /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
+    private @Nullable Entry corrected(Wish wish, Tried tried) {
+        Entry to = tried.wanted();
+        FlightState there = tried.from();
+        FigureTrial.Outcome out = tried.out();
+        boolean could = ground.measured(wish, there.toRight()).isWell();
+        Entry better = to;
+        if (!out.flown() || (!out.isWell() && could)) {
+            double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, mostMps());
+            better = wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : to;
+        }
+        double low = Math.max(leastM(wish) - out.box().lowestM(), tried.lowM());
+        if (out.flown() && low > 0 && !ground.joining.sinks()) {
+            better = better.raised(low + Ground.MARGIN_M);
+        }
+        return better.equals(to) ? null : better;
+    }
+
+    /** How low a figure may come, metres above the datum. */
+    private double leastM(Wish wish) {
+        double base = wish.heightFt() != null ? ground.floorM() : ground.area.baseM();
+        return base - Shortfalls.NOTICED_M;
+    }
+
+    /** How far a figure and the way to it come below what they may, metres; a climb from below is no matter. */
+    private double lowM(List<Piece> way, FigureTrial.Outcome out) {
+        double lowest = out.box().lowestM();
+        for (Piece piece : way) {
+            if (piece.from().place().z() > ground.floorM()) {
+                lowest = Math.min(lowest, piece.lowestM());
+            }
+        }
+        return ground.floorM() + ROUGH_M - lowest;
+    }
+}
