@@ -5,6 +5,7 @@ import crowdline.glossary.Glossary;
 import crowdline.glossary.TextSearch;
 import crowdline.glossary.TextSearch.Searched;
 import crowdline.loaded.Found.Kind;
+import crowdline.measure.Hour;
 import crowdline.show.Act;
 import crowdline.show.Performer;
 import crowdline.show.Show;
@@ -14,12 +15,10 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Set;
 
@@ -27,8 +26,6 @@ import java.util.Set;
 public final class Finder {
     /** Finds nothing, as long as no show was looked through. */
     public static final Finder NOTHING = new Finder(List.of());
-
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
     private final TextSearch<Found> search;
 
@@ -103,7 +100,8 @@ public final class Finder {
                         act.title(),
                         "",
                         List.of(
-                                "Slot " + HOUR.format(act.slotStart()) + ", " + Math.round(act.slotMinutes()) + " min.",
+                                "Slot " + Hour.toTheMinute(act.slotStart()) + ", " + Math.round(act.slotMinutes())
+                                        + " min.",
                                 performer + ", " + aircraft + ".")),
                 List.of());
     }

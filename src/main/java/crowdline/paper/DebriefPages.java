@@ -7,6 +7,7 @@ import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.debrief.DutyRun;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Hour;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.chart.ChartPainter;
@@ -23,14 +24,12 @@ import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.page.Sign;
 import crowdline.sheet.page.Style;
 import crowdline.show.figure.RemarkKind;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What was flown and said, against the plan. */
 final class DebriefPages {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     /** Where each column of the figures ends, as a share of the width; the name takes what is between the first and these. */
     private static final double[] ENDS = {0.085, 0.165, 0.265, 0.65, 0.745, 0.84, 1};
 
@@ -137,7 +136,7 @@ final class DebriefPages {
     }
 
     private String hour(double sessionS) {
-        return HOUR.format(flown.hour().apply(sessionS));
+        return Hour.toTheSecond(flown.hour().apply(sessionS));
     }
 
     private void run(int number) {

@@ -7,6 +7,7 @@ import crowdline.loaded.ActPlans.Planned;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Hour;
 import crowdline.patter.Placed;
 import crowdline.sheet.page.Counting;
 import crowdline.show.Act;
@@ -15,10 +16,8 @@ import crowdline.show.Show;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.sight.SideView.Spot;
 import crowdline.timing.FigureTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -29,7 +28,6 @@ import java.util.Optional;
  */
 record PaperAct(
         int number, LoadedShow loaded, ShowLookup lookup, Planned planned, Flight flight, List<FigureTime> times) {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     PaperAct {
         times = List.copyOf(times);
@@ -110,7 +108,7 @@ record PaperAct(
     }
 
     String slot() {
-        return CLOCK.format(act().slotStart());
+        return Hour.toTheMinute(act().slotStart());
     }
 
     double totalS() {

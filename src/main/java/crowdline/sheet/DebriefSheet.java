@@ -10,9 +10,9 @@ import crowdline.live.event.Source;
 import crowdline.live.state.Announced;
 import crowdline.live.state.IncidentSpan;
 import crowdline.live.state.Note;
+import crowdline.measure.Hour;
 import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +22,6 @@ import org.jspecify.annotations.Nullable;
 
 /** A debrief as text, and what pages and screens say of it in the same words. */
 public final class DebriefSheet {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     /** What a debrief can know. */
     public static final String KNOWN =
             "A remark is marked when S was pressed for it; nothing else is known of what was said. Planned times are"
@@ -73,7 +72,7 @@ public final class DebriefSheet {
     /** What was noted and when, each with the figure that was flown then. */
     public static List<String> notes(Debrief debrief, DoubleFunction<LocalTime> hour) {
         return debrief.notes().stream()
-                .map(n -> "Note at " + HOUR.format(hour.apply(n.atS()))
+                .map(n -> "Note at " + Hour.toTheSecond(hour.apply(n.atS()))
                         + figure(debrief, n).map(name -> ", " + name).orElse("")
                         + (n.text().isEmpty() ? "" : ": " + n.text()))
                 .toList();
@@ -91,8 +90,8 @@ public final class DebriefSheet {
     private static void act(List<String> lines, Run run, DoubleFunction<LocalTime> hour) {
         Double endS = run.sessionEndS();
         lines.add(run.title() + ", " + run.variant() + (run.run() > 1 ? ", run " + run.run() : ""));
-        lines.add(HOUR.format(hour.apply(run.sessionStartS()))
-                + (endS == null ? ", still in the air. " : " to " + HOUR.format(hour.apply(endS)) + ". ")
+        lines.add(Hour.toTheSecond(hour.apply(run.sessionStartS()))
+                + (endS == null ? ", still in the air. " : " to " + Hour.toTheSecond(hour.apply(endS)) + ". ")
                 + total(run));
         lines.add("");
         lines.add(row("planned", "began", "late", "figure", "planned", "flown", "differs"));
@@ -161,18 +160,18 @@ public final class DebriefSheet {
 
     private static String announcement(Announced.Page page, DoubleFunction<LocalTime> hour) {
         Double readAtS = page.readAtS();
-        String shown = "Announcement: " + page.occasion() + ", shown " + HOUR.format(hour.apply(page.shownAtS()));
+        String shown = "Announcement: " + page.occasion() + ", shown " + Hour.toTheSecond(hour.apply(page.shownAtS()));
         return readAtS == null
                 ? shown + ", not marked as read"
-                : shown + ", read out " + HOUR.format(hour.apply(readAtS)) + ": " + String.join(" ", page.words());
+                : shown + ", read out " + Hour.toTheSecond(hour.apply(readAtS)) + ": " + String.join(" ", page.words());
     }
 
     private static String incident(IncidentSpan span, DoubleFunction<LocalTime> hour) {
         Double closedAtS = span.closedAtS();
-        String from = "Incident page: from " + HOUR.format(hour.apply(span.openedAtS()));
+        String from = "Incident page: from " + Hour.toTheSecond(hour.apply(span.openedAtS()));
         return closedAtS == null
                 ? from + ", still open"
-                : from + " to " + HOUR.format(hour.apply(closedAtS)) + ", "
+                : from + " to " + Hour.toTheSecond(hour.apply(closedAtS)) + ", "
                         + RunningSheet.minutes(closedAtS - span.openedAtS());
     }
 
@@ -181,7 +180,7 @@ public final class DebriefSheet {
         return String.format(
                 Locale.UK,
                 "  %-8s  %-17s  %-11s  %s",
-                atS == null ? "" : HOUR.format(hour.apply(atS)),
+                atS == null ? "" : Hour.toTheSecond(hour.apply(atS)),
                 word(remark.told()),
                 remark.kind().name().toLowerCase(Locale.ROOT),
                 remark.text());

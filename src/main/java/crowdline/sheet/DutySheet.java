@@ -2,16 +2,14 @@ package crowdline.sheet;
 
 import crowdline.live.debrief.DutyRun;
 import crowdline.live.now.DutyNow.Told;
+import crowdline.measure.Hour;
 import crowdline.show.figure.DutyTimes;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
 /** What an organiser is told of a duty that was asked for. */
 public final class DutySheet {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private DutySheet() {}
 
@@ -34,14 +32,14 @@ public final class DutySheet {
     }
 
     private static String when(Told told, DoubleFunction<LocalTime> hour) {
-        return (told.said() ? "" : "shown ") + HOUR.format(hour.apply(told.atS()));
+        return (told.said() ? "" : "shown ") + Hour.toTheMinute(hour.apply(told.atS()));
     }
 
     /** "asked for by 16:30", or empty where no hour was asked for. */
     public static String asked(DutyRun duty) {
         DutyTimes asked = duty.asked();
         LocalTime by = asked.by();
-        return by == null ? "" : "asked for by " + HOUR.format(by);
+        return by == null ? "" : "asked for by " + Hour.toTheMinute(by);
     }
 
     /** Everything on one line. */

@@ -5,6 +5,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.FlightFinding;
 import crowdline.flight.Spread;
+import crowdline.measure.Hour;
 import crowdline.measure.Measures;
 import crowdline.measure.Measures.Dimension;
 import crowdline.measure.SpeedUnit;
@@ -17,7 +18,6 @@ import crowdline.show.aircraft.Aircraft;
 import crowdline.timing.FigureTime;
 import crowdline.timing.LearnedFigure;
 import crowdline.timing.LearnedTimes;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,8 +32,6 @@ public final class RunningSheet {
     public static final String HEIGHTS = "Heights are above the display datum.";
 
     private static final int NAME_WIDE = 23;
-
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private final Measures measures;
     /** How much longer the unit of speeds is than usual; its columns take that room from the names, so that all of it still fits a page. */
@@ -78,7 +76,7 @@ public final class RunningSheet {
         String aircraft = show.aircraft(act.airframe()).map(Aircraft::name).orElse(act.airframe());
         lines.addAll(Columns.wrapped(act.title(), Columns.MOST));
         lines.addAll(Columns.wrapped(
-                pilot + ", " + aircraft + ". Slot " + CLOCK.format(act.slotStart()) + ", " + trim(act.slotMinutes())
+                pilot + ", " + aircraft + ". Slot " + Hour.toTheMinute(act.slotStart()) + ", " + trim(act.slotMinutes())
                         + " min. Variant \"" + flight.variant() + "\", " + lasts(flight, learned) + ".",
                 Columns.MOST));
         lines.add("");

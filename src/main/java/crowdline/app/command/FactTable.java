@@ -1,6 +1,7 @@
 package crowdline.app.command;
 
 import crowdline.flight.FigureFlight;
+import crowdline.measure.Hour;
 import crowdline.sheet.RunningSheet;
 import crowdline.sight.CrowdFact;
 import crowdline.sight.Daylight;
@@ -17,7 +18,6 @@ import org.jspecify.annotations.Nullable;
 /** The facts of an act as text: each with the number behind it, and under each figure where to look. */
 final class FactTable {
     private static final DateTimeFormatter BEGINS = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.UK);
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
 
     private FactTable() {}
 
@@ -54,8 +54,8 @@ final class FactTable {
     private static String daylight(Daylight day) {
         ZonedDateTime sunset = day.sunset();
         ZonedDateTime dusk = day.dusk();
-        return (sunset == null ? "" : " Sunset " + CLOCK.format(sunset) + ".")
-                + (dusk == null ? "" : " Civil twilight ends " + CLOCK.format(dusk) + ".");
+        return (sunset == null ? "" : " Sunset " + Hour.toTheMinute(sunset) + ".")
+                + (dusk == null ? "" : " Civil twilight ends " + Hour.toTheMinute(dusk) + ".");
     }
 
     private static String line(CrowdFact fact) {

@@ -16,12 +16,12 @@ import crowdline.live.debrief.Debrief.Told;
 import crowdline.live.debrief.DutyRun;
 import crowdline.live.event.Source;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Hour;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.day.OtherDay;
 import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,7 +30,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Says what the Debrief place shows. Pure. */
 public final class DebriefPresenter {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     private static final String UNKNOWN = "–";
 
     private DebriefPresenter() {}
@@ -72,8 +71,8 @@ public final class DebriefPresenter {
         Double endS = run.sessionEndS();
         return run.variant()
                 + (run.run() > 1 ? ", run " + run.run() : "")
-                + ", " + HOUR.format(hour.apply(run.sessionStartS()))
-                + (endS == null ? ", in the air" : " to " + HOUR.format(hour.apply(endS)));
+                + ", " + Hour.toTheSecond(hour.apply(run.sessionStartS()))
+                + (endS == null ? ", in the air" : " to " + Hour.toTheSecond(hour.apply(endS)));
     }
 
     private static Line duty(DutyRun duty, DoubleFunction<LocalTime> hour) {
@@ -135,7 +134,7 @@ public final class DebriefPresenter {
         return new Line(
                 mark,
                 ShowLookup.word(remark.kind()) + ": " + remark.text(),
-                atS == null ? "" : HOUR.format(hour.apply(atS)));
+                atS == null ? "" : Hour.toTheSecond(hour.apply(atS)));
     }
 
     private static String clock(@Nullable Double seconds) {

@@ -6,11 +6,11 @@ import crowdline.live.debrief.DayRun.Flight;
 import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.DutyRun;
+import crowdline.measure.Hour;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.RunningSheet;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +21,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Two days of one show beside each other: when each act began, how late, how long it took and how much of it was talk. */
 public final class DayBeside {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
     private static final String UNKNOWN = "–";
 
     private DayBeside() {}
@@ -103,7 +102,7 @@ public final class DayBeside {
                     + ", so nothing is set beside it.");
         }
         Double endS = then.sessionEndS();
-        String began = other.name() + ": began " + HOUR.format(other.hour().apply(then.sessionStartS())) + ", "
+        String began = other.name() + ": began " + Hour.toTheMinute(other.hour().apply(then.sessionStartS())) + ", "
                 + DebriefSheet.total(then);
         List<String> words = new ArrayList<>();
         words.add(
@@ -155,7 +154,7 @@ public final class DayBeside {
         }
         Flight flight = act.flights().get(0);
         Double endS = flight.endS();
-        String began = HOUR.format(hour.apply(flight.startS()));
+        String began = Hour.toTheMinute(hour.apply(flight.startS()));
         return endS == null
                 ? new String[] {began, UNKNOWN, UNKNOWN}
                 : new String[] {

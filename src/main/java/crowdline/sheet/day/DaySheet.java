@@ -6,9 +6,9 @@ import crowdline.live.debrief.DayRun.Flight;
 import crowdline.live.debrief.Debrief;
 import crowdline.live.debrief.DutyRun;
 import crowdline.live.now.DutyNow.Told;
+import crowdline.measure.Hour;
 import crowdline.sheet.CsvCell;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -17,7 +17,6 @@ import org.jspecify.annotations.Nullable;
 
 /** The day as a whole as comma-separated values. */
 public final class DaySheet {
-    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
     private static final String HEAD = "what,name,planned,begins,ends,lateMinutes,percent,state";
 
     private final DayRun day;
@@ -38,7 +37,7 @@ public final class DaySheet {
     private List<String> table() {
         List<String> lines = new ArrayList<>(List.of(HEAD));
         for (ActRun act : day.acts()) {
-            String planned = CLOCK.format(act.slot());
+            String planned = Hour.toTheSecond(act.slot());
             if (act.flights().isEmpty()) {
                 lines.add(line(
                         "act", act.title(), planned, "", "", null, null, act.cancelled() ? "cancelled" : "not-flown"));
@@ -80,7 +79,7 @@ public final class DaySheet {
     }
 
     private String clock(double sessionS) {
-        return CLOCK.format(hour.apply(sessionS));
+        return Hour.toTheSecond(hour.apply(sessionS));
     }
 
     private static String line(

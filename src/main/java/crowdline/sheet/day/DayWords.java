@@ -7,14 +7,13 @@ import crowdline.live.debrief.Debrief;
 import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.DutyRun;
+import crowdline.measure.Hour;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.RunningSheet;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.DoubleFunction;
 
 /** What a chart shows, in words. */
@@ -22,9 +21,6 @@ public final class DayWords {
     /** How a chart is read. */
     public static final String HOW =
             "Bars: planned above, flown below, and what was said in it. A disc was said, a ring only shown; a cross is owed.";
-
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.UK);
-    private static final DateTimeFormatter SECOND = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.UK);
 
     private final Debrief debrief;
     private final DayRun day;
@@ -71,7 +67,7 @@ public final class DayWords {
     }
 
     private List<String> act(ActRun act) {
-        String planned = act.title() + ": planned for " + HOUR.format(act.slot());
+        String planned = act.title() + ": planned for " + Hour.toTheMinute(act.slot());
         if (act.flights().isEmpty()) {
             return List.of(planned + (act.cancelled() ? ", cancelled." : ", not flown."));
         }
@@ -109,7 +105,7 @@ public final class DayWords {
         for (DutyRun duty : day.duties()) {
             List<String> when = duty.told().stream()
                     .filter(told -> told.atS() >= run.sessionStartS() && told.atS() <= toS)
-                    .map(told -> (told.said() ? "said " : "shown ") + SECOND.format(hour.apply(told.atS())))
+                    .map(told -> (told.said() ? "said " : "shown ") + Hour.toTheSecond(hour.apply(told.atS())))
                     .toList();
             if (!when.isEmpty()) {
                 words.add("Duty " + String.join(", ", when) + ": " + duty.text());
@@ -150,7 +146,7 @@ public final class DayWords {
         double[] quiet = longestQuiet(fromS, toS);
         return "Talk " + percent + "\u00a0%, quiet " + (100 - percent) + "\u00a0%; the longest quiet lasted "
                 + RunningSheet.minutes(quiet[1] - quiet[0]) + ", from "
-                + SECOND.format(hour.apply(quiet[0])) + ".";
+                + Hour.toTheSecond(hour.apply(quiet[0])) + ".";
     }
 
     private double[] longestQuiet(double fromS, double toS) {
@@ -170,6 +166,6 @@ public final class DayWords {
     }
 
     private String clock(double sessionS) {
-        return HOUR.format(hour.apply(sessionS));
+        return Hour.toTheMinute(hour.apply(sessionS));
     }
 }

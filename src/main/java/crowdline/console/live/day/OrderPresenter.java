@@ -6,6 +6,7 @@ import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.now.DayNow;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Hour;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
@@ -15,7 +16,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Says the running order. */
 public final class OrderPresenter {
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE", Locale.UK);
 
     private OrderPresenter() {}
@@ -65,11 +65,11 @@ public final class OrderPresenter {
 
     /** An hour, such as "14:42". */
     public static String hour(LocalDateTime at) {
-        return HOUR.format(at);
+        return Hour.toTheMinute(at);
     }
 
     private static String hour(LocalDateTime at, LocalDate date) {
-        String hour = HOUR.format(at);
+        String hour = Hour.toTheMinute(at);
         return at.toLocalDate().equals(date) ? hour : DAY.format(at) + " " + hour;
     }
 

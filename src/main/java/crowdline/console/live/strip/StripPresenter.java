@@ -11,10 +11,9 @@ import crowdline.live.now.FigureNow;
 import crowdline.live.state.Course;
 import crowdline.live.state.Phase;
 import crowdline.loaded.ShowLookup;
+import crowdline.measure.Hour;
 import crowdline.show.Act;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** Says the strip. */
@@ -26,7 +25,6 @@ public final class StripPresenter {
 
     private static final double LOST_READING_S = 10;
     private static final double FAIRLY_SURE = 0.6;
-    private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
     private StripPresenter() {}
 
@@ -43,7 +41,7 @@ public final class StripPresenter {
     }
 
     public static String hour(LocalTime hour) {
-        return HOUR.format(hour);
+        return Hour.toTheSecond(hour);
     }
 
     private static String time(LiveMoment moment, @Nullable Act act) {
