@@ -90,6 +90,7 @@ class ArchitectureTest {
             new Room("sheet.chart", "a chart is drawn with letters, whatever page it stands on"),
             new Room("sheet.page", "a page is laid out whatever stands on it, and printed as it was laid out"),
             new Room("sheet", "pages are drawn from what they are handed"),
+            new Room("sheet.still", "a figure in one picture is the same on a screen and on paper"),
             new Room("sheet.day", "a day is told whoever asks for it"),
             new Room("exchange", "what a spreadsheet hands over is an edit, whoever looks at it first"),
             new Room("loaded", "commands and windows ask the same show the same questions"),

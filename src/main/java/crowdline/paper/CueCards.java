@@ -1,7 +1,6 @@
 package crowdline.paper;
 
 import crowdline.patter.Unplaced;
-import crowdline.sheet.FigurePicture;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.page.Area;
 import crowdline.sheet.page.Cell;
@@ -9,9 +8,9 @@ import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Flow;
 import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.page.Style;
+import crowdline.sheet.still.PaperStill;
 import crowdline.show.Caution;
 import crowdline.show.Performer;
-import crowdline.sight.SideView.Spot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -56,7 +55,7 @@ final class CueCards {
     private void opening() {
         String first = act.times().isEmpty() ? "" : act.name(0);
         card(act.act().title(), "slot " + act.slot(), first, "0:00", flow -> {
-            name(flow, act.act().title(), List.of(), "");
+            name(flow, act.act().title(), PaperStill.NONE, "");
             act.performer().ifPresent(p -> performer(flow, p));
             flow.gap(type.pt(6));
             flow.text("about", act.aircraft(), body());
@@ -90,7 +89,7 @@ final class CueCards {
                 + Said.seconds(act.times().get(i).durationS());
         String nextWhen = last ? "" : Said.clock(act.times().get(i + 1).startS());
         card(act.name(i), when, next, nextWhen, flow -> {
-            name(flow, act.name(i), act.path(i), act.sayIt(i));
+            name(flow, act.name(i), act.still(i), act.sayIt(i));
             String look = act.look(i);
             if (!look.isBlank()) {
                 flow.gap(type.pt(5));
@@ -102,21 +101,16 @@ final class CueCards {
         });
     }
 
-    private void name(Flow flow, String name, List<Spot> path, String sayIt) {
+    private void name(Flow flow, String name, PaperStill still, String sayIt) {
         Area room = flow.room();
-        boolean drawn = FigurePicture.has(path);
+        boolean drawn = still.isDrawn();
         double width = room.width() - (drawn ? DRAWING_PT + 8 : 0);
-        double tall = drawn ? FigurePicture.height(path, DRAWING_PT) : 0;
+        double tall = still.height(DRAWING_PT);
         double from = flow.at();
         Style style = CardFrame.nameStyle(name, width, type.pt(NAME_PT), type.pt(LONG_NAME_PT), LONG_NAME_LINES);
         int page = flow.page();
         if (drawn) {
-            flow.picture(
-                    "drawing",
-                    width + 8,
-                    DRAWING_PT,
-                    tall,
-                    a -> FigurePicture.inks(path, a.x(), a.y(), a.width(), a.height(), Type.ACCENT));
+            flow.picture("drawing", width + 8, DRAWING_PT, tall, a -> still.inks(a.x(), a.y(), a.width(), a.height()));
             flow.goOnFrom(from);
         }
         flow.row(new Cell("name", 0, width, name, style));
@@ -150,7 +144,7 @@ final class CueCards {
             return;
         }
         card("In hand", "not in the plan", "", "", flow -> {
-            name(flow, "In hand", List.of(), "");
+            name(flow, "In hand", PaperStill.NONE, "");
             flow.text("about", "What the plan has no room for.", small());
             remarks(flow, left.stream().map(u -> Said.of(act, u)).toList());
         });

@@ -2,17 +2,17 @@ package crowdline.paper;
 
 import crowdline.glossary.Explained;
 import crowdline.glossary.Explained.Section;
-import crowdline.sheet.FigurePicture;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Flow;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
+import crowdline.sheet.still.PaperStill;
 import crowdline.show.Act;
+import crowdline.show.aircraft.Outline;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
-import crowdline.sight.SideView.Spot;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +21,7 @@ import java.util.stream.Collectors;
 
 /** Figures drawn and explained, by their names. */
 final class GlossaryPages {
-    private static final double DRAWING_PT = 150;
+    private static final double DRAWING_PT = 200;
 
     private final Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
     private final Type type;
@@ -60,8 +60,8 @@ final class GlossaryPages {
             item(
                     items.get(i),
                     items.get(i) instanceof Explained.OfFigure figure
-                            ? drawing.of(figure.entry()).spots(0)
-                            : List.of());
+                            ? new PaperStill(drawing.fly(figure.entry()).flown(), Outline.MONOPLANE)
+                            : PaperStill.NONE);
         }
         return flow.pages(title, frame);
     }
@@ -82,13 +82,13 @@ final class GlossaryPages {
         return used.stream().sorted(byName).toList();
     }
 
-    private void item(Explained entry, List<Spot> path) {
-        boolean drawn = FigurePicture.has(path);
-        double tall = drawn ? FigurePicture.height(path, DRAWING_PT) : 0;
+    private void item(Explained entry, PaperStill still) {
+        boolean drawn = still.isDrawn();
+        double tall = still.height(DRAWING_PT);
         double width = flow.room().width();
         double beside = drawn ? width - DRAWING_PT - 18 : width;
         flow.gap(type.pt(16));
-        flow.keep(Math.max(tall, type.pt(150)));
+        flow.keep(Math.max(tall + type.pt(8), type.pt(150)));
         flow.bookmark(entry.name(), 0);
         flow.rule(Type.ACCENT, 1.2);
         flow.gap(type.pt(6));
@@ -100,7 +100,7 @@ final class GlossaryPages {
                     width - DRAWING_PT,
                     DRAWING_PT,
                     tall,
-                    a -> FigurePicture.inks(path, a.x(), a.y(), a.width(), a.height(), Type.ACCENT));
+                    a -> still.inks(a.x(), a.y(), a.width(), a.height()));
             flow.goOnFrom(from);
         }
         flow.row(new Cell("name", 0, beside, entry.name(), type.head()));

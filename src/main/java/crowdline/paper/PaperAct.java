@@ -10,11 +10,15 @@ import crowdline.loaded.ShowLookup;
 import crowdline.measure.Hour;
 import crowdline.patter.Placed;
 import crowdline.sheet.page.Counting;
+import crowdline.sheet.still.PaperStill;
 import crowdline.show.Act;
 import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Aircraft;
-import crowdline.sight.SideView.Spot;
+import crowdline.show.figure.Figure;
+import crowdline.sight.ActSheet;
+import crowdline.sight.picture.Flown;
+import crowdline.sight.sketch.Sketches;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,11 +137,14 @@ record PaperAct(
                 .orElse("");
     }
 
-    /** Where the crowd sees it go; empty if it is only timed. */
-    List<Spot> path(int figure) {
-        return flight.figures().get(figure).simulated()
-                ? lookup.sheet(act().id(), variant()).path(figure).spots(figure)
-                : List.of();
+    /** How the crowd sees a figure, with all that fly it; as it is sketched if it is only timed. */
+    PaperStill still(int figure) {
+        ActSheet sheet = lookup.sheet(act().id(), variant());
+        String name =
+                act().figure(times.get(figure).figureId()).map(Figure::figure).orElse("");
+        Flown flown = flight.figures().get(figure).simulated() ? sheet.flown(figure) : Flown.NONE;
+        Flown seen = flown.isEmpty() ? Sketches.of(name).orElse(Flown.NONE) : Sketches.inCompany(name, flown);
+        return new PaperStill(seen, sheet.outline());
     }
 
     /** What is planned to be said while a figure is flown; −1 for before the first. */

@@ -5,17 +5,16 @@ import crowdline.loaded.ActOrigins.Value;
 import crowdline.loaded.ActOrigins.What;
 import crowdline.loaded.Origin;
 import crowdline.measure.Measures;
-import crowdline.sheet.FigurePicture;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Flow;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
+import crowdline.sheet.still.PaperStill;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
-import crowdline.sight.SideView.Spot;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -117,9 +116,9 @@ final class PilotPages {
     }
 
     private void figure(int i, List<Value> values) {
-        List<Spot> path = act.path(i);
-        boolean drawn = FigurePicture.has(path);
-        double tall = drawn ? FigurePicture.height(path, DRAWING_PT) : 0;
+        PaperStill still = act.still(i);
+        boolean drawn = still.isDrawn();
+        double tall = still.height(DRAWING_PT);
         double left = NUMBER_PT + DRAWING_PT + 12;
         double width = flow.room().width() - left;
         int rows = (values.size() + 1) / 2;
@@ -132,12 +131,7 @@ final class PilotPages {
         double from = flow.at();
         int page = flow.page();
         if (drawn) {
-            flow.picture(
-                    "drawing",
-                    NUMBER_PT,
-                    DRAWING_PT,
-                    tall,
-                    a -> FigurePicture.inks(path, a.x(), a.y(), a.width(), a.height(), Type.ACCENT));
+            flow.picture("drawing", NUMBER_PT, DRAWING_PT, tall, a -> still.inks(a.x(), a.y(), a.width(), a.height()));
             flow.goOnFrom(from);
         }
         flow.row(

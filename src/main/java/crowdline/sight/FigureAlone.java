@@ -23,7 +23,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * Draws a catalogue's figures by flying each once, alone, in still air. Only the shape is shown, so heights are counted from
@@ -55,12 +54,6 @@ public final class FigureAlone {
     /** What flies them. */
     public Airframe airframe() {
         return airframe;
-    }
-
-    /** The path of the figure from the crowd, the aeroplane at its beginning; nothing for one that is only timed or sketched. */
-    public SideView of(CatalogueEntry entry) {
-        Flown flown = fly(entry).flown();
-        return SideView.of(flown.company().sketched() ? Flown.NONE : flown, OptionalDouble.empty());
     }
 
     /**

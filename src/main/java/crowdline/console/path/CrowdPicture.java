@@ -5,6 +5,7 @@ import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
 import crowdline.console.theme.Appearance;
 import crowdline.sheet.PathFrame;
+import crowdline.sheet.still.Place;
 import crowdline.sight.PathExtent;
 import java.awt.Color;
 import java.awt.Shape;
@@ -44,7 +45,7 @@ public final class CrowdPicture extends Painted<CrowdView> {
         if (shown.sky().isEmpty()) {
             return;
         }
-        SkyPainter.Place place = place(shown, box);
+        Place place = place(shown, box);
         Shape before = pen.surface().getClip();
         pen.surface().clip(new Rectangle2D.Double(box.x(), box.y(), box.w(), box.h()));
         SkyPainter.ground(pen, shown.sky().eye(), place.frame(), box);
@@ -52,14 +53,14 @@ public final class CrowdPicture extends Painted<CrowdView> {
         SkyPainter.aircraft(
                 pen,
                 shown.sky(),
-                shown.sky().all(place.spanM()),
+                shown.sky().subject().all(place.spanM()),
                 shown.sky().pose().tS(),
                 place);
         pen.surface().setClip(before);
         pen.fill(box.bottom(pen.px(2)), pen.palette().rule());
     }
 
-    private static SkyPainter.Place place(CrowdView shown, Box box) {
+    private static Place place(CrowdView shown, Box box) {
         PathExtent looksAt = shown.looksAt();
         double wideM = Math.max(LEAST_M, looksAt.wideM() * (1 + 2 * ROOM));
         double tallM = Math.max(LEAST_M, looksAt.tallM() * (1 + ROOM)) / (1 - GROUND);
@@ -68,6 +69,6 @@ public final class CrowdPicture extends Painted<CrowdView> {
         PathFrame frame =
                 new PathFrame(box.x() + box.w() / 2 - pxPerM * middleM, box.maxY() - GROUND * box.h(), pxPerM);
         double spanPx = Math.min(SPAN_OF_HEIGHT * box.h(), SPAN_OF_WIDTH * box.w());
-        return new SkyPainter.Place(frame, spanPx / pxPerM);
+        return new Place(frame, spanPx / pxPerM);
     }
 }

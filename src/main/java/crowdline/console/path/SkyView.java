@@ -1,12 +1,10 @@
 package crowdline.console.path;
 
+import crowdline.sheet.still.Subject;
 import crowdline.show.aircraft.Outline;
 import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Flown;
 import crowdline.sight.picture.Pose;
-import crowdline.sight.picture.Track;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -25,14 +23,11 @@ public record SkyView(Flown flown, OptionalDouble atS, Eye eye, Outline outline,
 
     /** The whole of a figure that stands nowhere, from so far off that it is seen well. */
     public static SkyView whole(Flown flown, Outline outline) {
-        return flown.isEmpty()
-                ? NONE
-                : new SkyView(
-                        flown,
-                        OptionalDouble.empty(),
-                        Eye.before(flown),
-                        flown.company().outline().orElse(outline),
-                        "");
+        if (flown.isEmpty()) {
+            return NONE;
+        }
+        Subject seen = Subject.of(flown, outline);
+        return new SkyView(flown, OptionalDouble.empty(), seen.eye(), seen.outline(), "");
     }
 
     public boolean isEmpty() {
@@ -50,34 +45,9 @@ public record SkyView(Flown flown, OptionalDouble atS, Eye eye, Outline outline,
         return new SkyView(flown, atS, eye, outline, "");
     }
 
-    /**
-     * One of those that are seen.
-     *
-     * @param flown as it is drawn
-     * @param size how large, in drawn spans
-     */
-    record Seen(Flown flown, Outline outline, double size) {
-        /** Whether anybody would expect smoke behind it. */
-        boolean smokes() {
-            return switch (outline) {
-                case MONOPLANE, BIPLANE, JET, GLIDER -> true;
-                case HELICOPTER, CANOPY, JUMPER -> false;
-            };
-        }
-    }
-
-    /** Somebody beside an aeroplane, in its spans; larger than they are, to be seen at all. */
-    private static final double BESIDE_AN_AEROPLANE = 0.4;
-
-    /** Those that are seen where they are drawn so large, metres; the leader first. */
-    List<Seen> all(double spanM) {
-        List<Seen> all = new ArrayList<>();
-        all.add(new Seen(flown, outline, 1));
-        for (Track track : flown.company().others()) {
-            Outline own = track.outline();
-            all.add(new Seen(track.drawn(spanM), own == null ? outline : own, own == null ? 1 : BESIDE_AN_AEROPLANE));
-        }
-        return List.copyOf(all);
+    /** What is looked at. */
+    Subject subject() {
+        return new Subject(flown, eye, outline);
     }
 
     /** Where the aircraft is at the moment shown; at its beginning if the whole is shown. */

@@ -89,14 +89,20 @@ public final class Flow {
         return Lines.of(words, style, room().width()).size() * style.leadingPt();
     }
 
-    /** How much room these take beside each other. */
+    /** How much room these take beside each other, the first lines of all on one baseline. */
     public double height(Cell... cells) {
+        double first = first(cells);
         return Arrays.stream(cells)
-                .mapToDouble(cell ->
-                        Lines.of(cell.words(), cell.style(), wordsWidth(cell)).size()
+                .mapToDouble(cell -> first
+                        - cell.style().ascentPt()
+                        + Lines.of(cell.words(), cell.style(), wordsWidth(cell)).size()
                                 * cell.style().leadingPt())
                 .max()
                 .orElse(0);
+    }
+
+    private static double first(Cell... cells) {
+        return Arrays.stream(cells).mapToDouble(c -> c.style().ascentPt()).max().orElse(0);
     }
 
     /** Words over the whole width. */
@@ -114,10 +120,7 @@ public final class Flow {
                 .mapToDouble(c -> c.style().leadingPt())
                 .max()
                 .orElse(0);
-        double first = Arrays.stream(cells)
-                .mapToDouble(c -> c.style().ascentPt())
-                .max()
-                .orElse(0);
+        double first = first(cells);
         boolean begun = false;
         while (left.stream().anyMatch(lines -> !lines.isEmpty())) {
             if (leftPt() < tallest && !isEmpty()) {

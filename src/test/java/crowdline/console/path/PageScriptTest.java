@@ -4,16 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import crowdline.console.paint.Box;
 import crowdline.flight.body.Vec;
 import crowdline.glossary.Explained;
 import crowdline.glossary.Glossary;
+import crowdline.sheet.still.Place;
+import crowdline.sheet.still.Still;
+import crowdline.sheet.still.Subject;
 import crowdline.show.aircraft.Outline;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.sight.FigureAlone;
 import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Flown;
-import crowdline.sight.picture.Pose;
 import crowdline.storage.page.GlossaryPage;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.TermsFile;
@@ -40,6 +41,10 @@ class PageScriptTest {
     private static final List<String> FIGURES = List.of(
             "loop",
             "slow roll",
+            "stall turn",
+            "tail slide",
+            "torque roll",
+            "lomcovak",
             "spin",
             "steep turn",
             "formation loop",
@@ -58,18 +63,20 @@ class PageScriptTest {
 
     /** Asks the page's own script where things are, in the order of the figures. */
     private static final String ASKED = """
-            const told = data.items.map(item => {
-              const whole = place(item, true, boxWide, boxTall), now = place(item, false, boxWide, boxTall);
-              const t = (item.poses[0] + item.poses[item.poses.length - NUMBERS]) / 2;
-              const at = (where, p) => { const s = see(item, p); return [where.x(s[0]), where.y(s[1])]; };
-              return { name: item.name, wholeSpan: whole.spanM, nowSpan: now.spanM,
-                first: at(whole, pose(item, 0).place), ground: now.y(0),
-                now: seen(item, now.spanM).map(one => at(now, poseAt(one, t).place)),
-                standing: standing(item, whole.spanM).map(i => pose(item, i).t),
-                groups: groups(item, seen(item, whole.spanM), whole.spanM), turns: turnsOnTheSpot(item, whole.spanM) };
-            });
-            console.log(JSON.stringify(told));
-            """;
+        const told = data.items.map(item => {
+          const whole = place(item, true, boxWide, boxTall), now = place(item, false, boxWide, boxTall);
+          const drawn = still(item, boxWide, boxTall);
+          const t = (item.poses[0] + item.poses[item.poses.length - NUMBERS]) / 2;
+          const at = (where, p) => { const s = see(item, p); return [where.x(s[0]), where.y(s[1])]; };
+          return { name: item.name, wholeSpan: whole.spanM, nowSpan: now.spanM,
+            first: at(whole, pose(item, 0).place), ground: now.y(0),
+            now: seen(item, now.spanM).map(one => at(now, poseAt(one, t).place)),
+            standing: standing(drawn.item, drawn.at.spanM, drawn.extra).map(i => pose(item, i).t),
+            stands: standing(drawn.item, drawn.at.spanM, drawn.extra).map(i => at(drawn.at, pose(drawn.item, i).place)), note: drawn.note,
+            groups: groups(drawn.item, seen(drawn.item, drawn.at.spanM), drawn.at.spanM), };
+        });
+        console.log(JSON.stringify(told));
+        """;
 
     private static final List<String> QUESTIONS = List.of(
             "",
@@ -130,7 +137,7 @@ class PageScriptTest {
         assertThat(spot.get(1).asDouble()).as(what + ", down").isCloseTo(y, within(NEAR_PX));
     }
 
-    private static void near(JsonNode spot, SkyView view, SkyPainter.Place place, Vec at, String what) {
+    private static void near(JsonNode spot, SkyView view, Place place, Vec at, String what) {
         Eye.Spot seen = view.eye().see(at).orElseThrow();
         near(spot, place.frame().x(seen.alongM()), place.frame().y(seen.upM()), what);
     }
@@ -156,15 +163,14 @@ class PageScriptTest {
                 },
                 Outline.MONOPLANE));
 
-        Box box = new Box(0, 0, WIDE, TALL);
         for (int i = 0; i < FIGURES.size(); i++) {
             String name = FIGURES.get(i);
             JsonNode page = told.get(i);
             SkyView whole = SkyView.whole(flown.get(i), Outline.MONOPLANE);
             double atS = (flown.get(i).fromS() + flown.get(i).toS()) / 2;
             SkyView now = whole.at(atS);
-            SkyPainter.Place wholePlace = SkyPainter.place(whole, box);
-            SkyPainter.Place nowPlace = SkyPainter.place(now, box);
+            Place wholePlace = Place.of(whole.subject(), true, 0, 0, WIDE, TALL);
+            Place nowPlace = Place.of(now.subject(), false, 0, 0, WIDE, TALL);
             assertThat(page.get("name").asString()).isEqualTo(name);
             assertThat(page.get("wholeSpan").asDouble()).as(name).isCloseTo(wholePlace.spanM(), within(0.05));
             assertThat(page.get("nowSpan").asDouble()).as(name).isCloseTo(nowPlace.spanM(), within(0.05));
@@ -177,7 +183,7 @@ class PageScriptTest {
             assertThat(page.get("ground").asDouble())
                     .as(name)
                     .isCloseTo(nowPlace.frame().y(0), within(NEAR_PX));
-            List<SkyView.Seen> all = now.all(nowPlace.spanM());
+            List<Subject.Seen> all = now.subject().all(nowPlace.spanM());
             assertThat(page.get("now")).as(name).hasSize(all.size());
             for (int k = 0; k < all.size(); k++) {
                 near(
@@ -187,16 +193,17 @@ class PageScriptTest {
                         all.get(k).flown().at(atS).place(),
                         name + " " + k);
             }
-            assertThat(page.get("turns").asBoolean())
-                    .as(name)
-                    .isEqualTo(StillPainter.turnsOnTheSpot(whole, wholePlace));
-            times(
-                    page.get("standing"),
-                    StillPainter.along(whole, flown.get(i), wholePlace).stream()
-                            .map(Pose::tS)
-                            .toList(),
-                    name);
-            times(page.get("groups"), StillPainter.groups(whole, wholePlace), name);
+            still(page, Still.of(whole.subject(), 0, 0, WIDE, TALL), name);
+        }
+    }
+
+    private static void still(JsonNode page, Still still, String name) {
+        assertThat(page.get("note").asString()).as(name).isEqualTo(still.note());
+        times(page.get("groups"), still.groups(), name);
+        List<Still.Stand> stands = still.stands();
+        times(page.get("standing"), stands.stream().map(Still.Stand::tS).toList(), name);
+        for (int k = 0; k < stands.size(); k++) {
+            near(page.get("stands").get(k), stands.get(k).x(), stands.get(k).y(), name + " stands " + k);
         }
     }
 

@@ -10,6 +10,7 @@ import crowdline.console.theme.Theme;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.flight.body.Vec;
+import crowdline.sheet.still.Tones;
 import crowdline.show.aircraft.Outline;
 import crowdline.sight.picture.Facet.Tone;
 import crowdline.sight.picture.Flown;
@@ -25,6 +26,8 @@ import org.junit.jupiter.api.Test;
 class SkyPainterTest {
     private static final int WIDE = 600;
     private static final int TALL = 400;
+    /** Edges are mixed of two colours, and may be any. */
+    private static final long BY_CHANCE = 20;
 
     /** Straight to the right, rolled by this much all the way, right wing down positive. */
     private static Flown straight(double bankDeg, double fromM, double toM) {
@@ -53,10 +56,14 @@ class SkyPainterTest {
     }
 
     private static long count(BufferedImage image, Color colour) {
+        return count(image, colour.getRGB());
+    }
+
+    private static long count(BufferedImage image, int rgb) {
         long count = 0;
         for (int x = 0; x < image.getWidth(); x++) {
             for (int y = 0; y < image.getHeight(); y++) {
-                count += (image.getRGB(x, y) & 0xffffff) == (colour.getRGB() & 0xffffff) ? 1 : 0;
+                count += (image.getRGB(x, y) & 0xffffff) == (rgb & 0xffffff) ? 1 : 0;
             }
         }
         return count;
@@ -65,13 +72,13 @@ class SkyPainterTest {
     @Test
     void topsAndUndersidesAreToldApartInEveryTheme() {
         for (Theme theme : Themes.all()) {
-            Tones tones = Tones.of(theme.palette());
+            Tones tones = PaletteTones.of(theme.palette());
             BufferedImage wheels = painted(SkyView.whole(straight(-90, -200, 200), Outline.MONOPLANE), theme);
             BufferedImage canopy = painted(SkyView.whole(straight(90, -200, 200), Outline.MONOPLANE), theme);
             assertThat(count(wheels, tones.sweptUnder())).as(theme.id()).isGreaterThan(1000);
-            assertThat(count(wheels, tones.sweptTop())).as(theme.id()).isZero();
+            assertThat(count(wheels, tones.sweptTop())).as(theme.id()).isLessThan(BY_CHANCE);
             assertThat(count(canopy, tones.sweptTop())).as(theme.id()).isGreaterThan(1000);
-            assertThat(count(canopy, tones.sweptUnder())).as(theme.id()).isZero();
+            assertThat(count(canopy, tones.sweptUnder())).as(theme.id()).isLessThan(BY_CHANCE);
             assertThat(count(canopy, tones.of(Tone.TOP))).as(theme.id()).isGreaterThan(200);
             assertThat(lightness(tones.sweptTop()) - lightness(tones.sweptUnder()))
                     .isGreaterThan(60);
@@ -81,8 +88,8 @@ class SkyPainterTest {
         }
     }
 
-    private static int lightness(Color colour) {
-        return (colour.getRed() + colour.getGreen() + colour.getBlue()) / 3;
+    private static int lightness(int rgb) {
+        return ((rgb >> 16 & 0xff) + (rgb >> 8 & 0xff) + (rgb & 0xff)) / 3;
     }
 
     @Test
