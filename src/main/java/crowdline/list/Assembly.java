@@ -14,6 +14,9 @@ import java.util.regex.Pattern;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
+    /** How letters in uniform end. */
+    private static final Pattern VERY_RESPECTFULLY = Pattern.compile("v/?r[,.]?");
+
     private static final Pattern PAGE_FOOT = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
     private static final int LONGEST_NAME = 3;
     private static final int LONGEST_TITLE = 4;
@@ -91,6 +94,16 @@ final class Assembly {
                             .equals("--"));
             return;
         }
+        if (lines.figures() > 0
+                && VERY_RESPECTFULLY
+                        .matcher(text.folded()
+                                .substring(sentence.start(), sentence.end())
+                                .strip())
+                        .matches()) {
+            addNote(sentence.start(), sentence.end());
+            asides.part(true);
+            return;
+        }
         if (PAGE_FOOT
                 .matcher(text.folded()
                         .substring(sentence.start(), sentence.end())
@@ -118,7 +131,8 @@ final class Assembly {
             addNote(sentence.start(), sentence.end());
             return;
         }
-        boolean isTimed = Tone.isTimed(sentence, rest, text);
+        boolean isTimed = Tone.isTimed(sentence, rest, text)
+                && !(isAhead() && rest.stream().noneMatch(Heard::isFigure) && !sentence.numbered());
         isProse = false;
         if (!isTimed && isAside(sentence, rest)) {
             addAside(sentence, rest);
@@ -154,11 +168,12 @@ final class Assembly {
     /** Whether a sentence without a mark is flown, or says anything of a figure: ahead of the list only if it is nothing else. */
     private boolean belongsToTheMarked(Sentence sentence, List<Heard> pieces) {
         if (lines.isEmpty()) {
-            return pieces.stream()
-                    .allMatch(piece -> piece.isSilent()
-                            || piece.isDetail()
-                            || (piece.isFigure()
-                                    && piece.drafts().get(0).notes().isEmpty()));
+            return pieces.stream().noneMatch(piece -> Manner.SENTENCE.hasAny(piece.words()))
+                    && pieces.stream()
+                            .allMatch(piece -> piece.isSilent()
+                                    || piece.isDetail()
+                                    || (piece.isFigure()
+                                            && piece.drafts().get(0).notes().isEmpty()));
         }
         boolean isOnTheLine = sentence.line() == lastFigureLine;
         return pieces.stream()
@@ -243,8 +258,11 @@ final class Assembly {
     private boolean isApart(Sentence sentence) {
         boolean goesOn = isMail && sentence.line() == lastFigureLine;
         boolean behind = isAfterAll && lines.figures() > 0 && (sentence.followsGap(text) || asides.isLast() || goesOn);
-        boolean ahead = lines.figures() == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
-        return !sentence.numbered() && (behind || ahead);
+        return !sentence.numbered() && (behind || isAhead());
+    }
+
+    private boolean isAhead() {
+        return lines.figures() == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
     }
 
     /** Such as "Sam," ahead of everything. */

@@ -41,6 +41,7 @@ final class Denial {
             "cancelled",
             "omit",
             "drop",
+            "delete",
             "skip",
             "whether",
             "hope",
@@ -57,19 +58,21 @@ final class Denial {
             "question");
 
     /** What stands right ahead of the name of what is not flown. */
-    private static final Set<String> RIGHT_AHEAD = Set.of("no", "not", "never", "without", "except", "omit", "skip");
+    private static final Set<String> RIGHT_AHEAD =
+            Set.of("no", "not", "never", "without", "except", "omit", "skip", "delete");
 
     /** "Leave out the spin." */
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
 
     /** In plain words, of which "this" is one without its last letter. */
-    private static final Pattern TAKEN_BACK = Pattern.compile(
-            "(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any ?more|flown|flying|doing|included|in|for)\\b.*"
-                    + "|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck out|left out|taken out)");
+    private static final Pattern TAKEN_BACK =
+            Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
+                    + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
+                    + " out|left out|taken out)");
 
     /** Where one figure is named and another meant. */
-    private static final Pattern SLIP =
-            Pattern.compile("(?:no|sorry|no sorry|oops|i mean|correction|rather|wait|no wait)");
+    private static final Pattern SLIP = Pattern.compile(
+            "(?:no|sorry|no sorry|oops|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
 
     private Denial() {}
 
@@ -109,17 +112,26 @@ final class Denial {
         return isOut || RIGHT_AHEAD.contains(ahead.get(at).plain());
     }
 
+    /** Whether a piece says that what was named is not meant: "no", "forgive me". */
+    static boolean isSlip(Heard piece) {
+        return SLIP.matcher(said(piece)).matches();
+    }
+
     /**
      * Whether a piece takes back the figure before it: "not this year", or "sorry" with another figure behind it.
      *
      * @param isFigureNext whether the next piece is a figure
      */
     static boolean takesBack(Heard piece, boolean isFigureNext) {
-        String said = piece.words().stream()
+        String said = said(piece);
+        return TAKEN_BACK.matcher(said).matches()
+                || (isFigureNext && SLIP.matcher(said).matches());
+    }
+
+    private static String said(Heard piece) {
+        return piece.words().stream()
                 .filter(word -> Character.isLetter(word.plain().charAt(0)))
                 .map(Word::plain)
                 .collect(Collectors.joining(" "));
-        return TAKEN_BACK.matcher(said).matches()
-                || (isFigureNext && SLIP.matcher(said).matches());
     }
 }

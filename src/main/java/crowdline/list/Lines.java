@@ -3,6 +3,7 @@ package crowdline.list;
 import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
+import crowdline.list.piece.Again;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.GoingOn;
 import crowdline.list.piece.Heard;
@@ -17,11 +18,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The lines of a list as they come, piece after piece. */
 final class Lines {
     private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
+
+    private static final Pattern NAMES = Pattern.compile(
+            "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|known as)|it's|its|that's|thats|which is|that is|it"
+                    + " is|this is)(?: a| an| the)?\\s+");
+    private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");
+    private static final Set<String> DO = Set.of("do", "doing", "fly", "flying", "does");
 
     private static final Set<String> ENDS = Set.of("take-off", "landing");
 
@@ -74,21 +82,39 @@ final class Lines {
         Draft previous = before;
         for (int i = 0; i < pieces.size(); i++) {
             isEnd = i == pieces.size() - 1;
-            isFigureNext = !isEnd && pieces.get(i + 1).isFigure();
+            isFigureNext = isFigureNext(pieces, i);
             previous = add(pieces.get(i), told, previous);
         }
+    }
+
+    /** Whether a figure follows, at once or behind more words that take the last one back. */
+    private static boolean isFigureNext(List<Heard> pieces, int at) {
+        int next = at + 1;
+        if (Denial.isSlip(pieces.get(at))) {
+            while (next < pieces.size()
+                    && (Denial.isSlip(pieces.get(next)) || pieces.get(next).isSilent())) {
+                next++;
+            }
+        }
+        return next < pieces.size() && pieces.get(next).isFigure();
     }
 
     /** Adds a piece, and tells which line the next may belong to. */
     private @Nullable Draft add(Heard heard, Told told, @Nullable Draft previous) {
         Sentence sentence = told.sentence();
         Piece piece = heard.piece();
+        if (text.isRemark(piece.from()) && !lines.isEmpty() && !heard.isDetail() && !heard.isSilent()) {
+            return said(last(), heard);
+        }
         if (heard.isFigure()) {
             if (previous != null && goingOn.isRestOf(previous, heard)) {
                 return previous;
             }
             if (previous != null && (isGuess(heard) || isRemark(heard)) && isSaidOf(previous, heard, told)) {
                 return said(previous, heard);
+            }
+            if (isNamedOnceMore(heard)) {
+                return said(last(), heard);
             }
             if (style.isMarked() && !sentence.numbered() && isGuess(heard) && !lines.isEmpty()) {
                 return said(lines.get(lines.size() - 1), heard);
@@ -103,10 +129,14 @@ final class Lines {
         if (Denial.takesBack(heard, isFigureNext) && isOnTheLastLine(piece)) {
             return takeBack(last(), piece);
         }
+        if (isFigureNext && Denial.isSlip(heard)) {
+            asides.add(piece.start(), piece.end());
+            return previous;
+        }
         if (previous != null && goingOn.isRestOf(previous, heard)) {
             return previous;
         }
-        if (GoingOn.isAnother(lines, heard)) {
+        if (Again.isAnother(lines, heard)) {
             if (Condition.in(heard.words(), 0) < heard.words().size()) {
                 draft.doubt();
             }
@@ -184,9 +214,39 @@ final class Lines {
         Names.Sense sense = draft.sense();
         return heard.drafts().size() == 1
                 && sense != null
+                && !isDone(heard)
                 && (sense.figure().equals("level out")
                         || ((sense.weak() || draft.isOneOfSeveral())
                                 && !draft.notes().isEmpty()));
+    }
+
+    /** "Some people call it a stall turn", "it's a tumble" behind just that. */
+    private boolean isNamedOnceMore(Heard heard) {
+        List<Word> name = heard.drafts().get(0).name();
+        Names.Sense before = lines.isEmpty() ? null : last().sense();
+        Names.Sense sense = heard.drafts().get(0).sense();
+        if (before == null
+                || sense == null
+                || name.isEmpty()
+                || heard.drafts().size() > 1
+                || !before.figure().equals(sense.figure())) {
+            return false;
+        }
+        String ahead = text.folded()
+                .substring(
+                        heard.piece().from(),
+                        Math.max(heard.piece().from(), name.get(0).start()));
+        return NAMES.matcher(ahead).matches();
+    }
+
+    /** "Do the 360 at about 6 g" is no remark. */
+    private static boolean isDone(Heard heard) {
+        List<Word> name = heard.drafts().get(0).name();
+        int at = name.isEmpty() ? -1 : heard.words().indexOf(name.get(0)) - 1;
+        while (at >= 0 && ARTICLES.contains(heard.words().get(at).plain())) {
+            at--;
+        }
+        return at >= 0 && DO.contains(heard.words().get(at).plain());
     }
 
     /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
@@ -240,7 +300,7 @@ final class Lines {
                     draft.startLine();
                 }
             }
-            if (i == 0 && GoingOn.isAfterIt(lines, heard)) {
+            if (i == 0 && (Again.isAfterIt(lines, heard) || Again.isOutOfIt(lines, heard))) {
                 continue;
             }
             GoingOn.landUnderCanopy(lines, draft);

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import crowdline.list.line.FigureList;
 import crowdline.list.name.Choices;
+import crowdline.list.name.Initials;
 import crowdline.list.name.Names;
 import crowdline.list.name.Spelling;
 import crowdline.list.piece.Heard;
@@ -28,7 +29,8 @@ public final class ListReader {
     public static final int MOST_LINES = 1_000;
 
     private static final Pattern MAIL_HEAD = Pattern.compile(
-            "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80} wrote\\s*:.*|-{2,}.*(?:message|mail).*|sent from .*)");
+            "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80}"
+                    + " wrote\\s*:.*|-{2,}.*(?:message|mail).*|sent from .*)");
 
     private final Names names;
     private final Spelling spelling;
@@ -39,7 +41,7 @@ public final class ListReader {
     public ListReader(Catalogue catalogue) {
         names = new Names(catalogue);
         spelling = new Spelling(names, names.wordings());
-        pieces = new PieceReader(names, spelling);
+        pieces = new PieceReader(names, new Initials(catalogue), spelling);
         choices = new Choices(names.figures(), spelling);
     }
 
@@ -49,8 +51,8 @@ public final class ListReader {
         if (written.length() > MOST_LETTERS || lines > MOST_LINES) {
             return refused(String.format(
                     Locale.UK,
-                    "The list has %,d lines and %,d letters; %,d lines and %,d letters are read at most, so cut it down to what"
-                            + " is flown",
+                    "The list has %,d lines and %,d letters; %,d lines and %,d letters are read at most, so cut it"
+                            + " down to what is flown",
                     lines,
                     written.length(),
                     MOST_LINES,
@@ -89,11 +91,11 @@ public final class ListReader {
                         || Tone.tells(sentences.get(last), heard.get(last)))) {
             last--;
         }
+        boolean[] apart = apart(text, sentences, heard);
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
-            boolean gapAfter = i + 1 < sentences.size() && sentences.get(i + 1).followsGap(text);
-            assembly.stand(i > last, gapAfter);
-            if (isMailHead(text, sentence)) {
+            assembly.stand(i > last, apart[i]);
+            if (sentence.aside() || isMailHead(text, sentence)) {
                 assembly.addNote(sentence.start(), sentence.end());
             } else {
                 assembly.add(sentence, heard.get(i));
@@ -104,6 +106,16 @@ public final class ListReader {
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());
         }
+    }
+
+    /** Ahead of which an empty line comes sooner than a figure. */
+    private static boolean[] apart(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        boolean[] apart = new boolean[sentences.size()];
+        for (int i = sentences.size() - 2; i >= 0; i--) {
+            apart[i] = sentences.get(i + 1).followsGap(text)
+                    || (apart[i + 1] && heard.get(i + 1).stream().noneMatch(Heard::isFigure));
+        }
+        return apart;
     }
 
     private static boolean hasWord(String written) {

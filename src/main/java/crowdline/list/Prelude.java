@@ -28,6 +28,7 @@ final class Prelude {
             "both",
             "everyone",
             "main",
+            "group",
             "section",
             "formation",
             "number",

@@ -86,9 +86,13 @@ final class Tone {
                         .matches();
     }
 
-    private static final Pattern SET_PHRASE = Pattern.compile(
-            "(?:good (?:morning|afternoon|evening|day)|as (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking forward|look forward"
-                    + "|let me know|any (?:question|problem)|yours |with (?:kind|best|warm)|very best|happy to|many thanks|best wishes)\\b?.*");
+    private static final Pattern SET_PHRASE = Pattern.compile("(?:good (?:morning|afternoon|evening|day)|as"
+            + " (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see"
+            + " (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on"
+            + " |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking"
+            + " forward|look forward|let me know|any (?:question|problem)|(?:call|phone|radio) us"
+            + " |(?:spare|blank|tba|tbc|none)(?:$| leave)|yours |with (?:kind|best|warm)|very best|happy to|many"
+            + " thanks|best wishes)\\b?.*");
 
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
     static boolean isAside(Heard piece, Sentence sentence) {
@@ -111,6 +115,10 @@ final class Tone {
                 && piece.words().stream().allMatch(word -> Manner.SENTENCE.has(word) || Manner.FILLER.has(word));
     }
 
+    /** "Duration 9:40 brakes off to touchdown": how long all of it is. */
+    private static final Pattern LENGTH =
+            Pattern.compile("(?:total|overall|whole)?\\s*(?:duration|length|time)\\b[\\s:=-]*\\d");
+
     /** Whether a sentence without a figure heads what follows. */
     static boolean isHeading(List<Heard> pieces, Text text, Sentence sentence) {
         boolean isColon = text.written()
@@ -119,6 +127,11 @@ final class Tone {
                 .endsWith(":");
         boolean figure = pieces.stream().anyMatch(Heard::isFigure);
         boolean named = pieces.stream().anyMatch(p -> Manner.HEADING.hasAny(p.words()));
+        if (LENGTH.matcher(text.folded())
+                .region(pieces.get(0).piece().from(), sentence.end())
+                .lookingAt()) {
+            return true;
+        }
         return figure ? isColon && named : isColon || (!sentence.numbered() && named);
     }
 

@@ -64,7 +64,8 @@ public final class Measured {
         return Double.parseDouble(found.group(group));
     }
 
-    static boolean number(Draft draft, Detail detail, double value) {
+    /** Lets a figure take a number; false if a show file cannot have it. */
+    public static boolean number(Draft draft, Detail detail, double value) {
         double most = switch (detail) {
             case ENTRY_KT -> ListLine.MOST_KT;
             case HEIGHT_FT -> ListLine.MOST_FT;

@@ -56,13 +56,15 @@ public final class Sayings {
         add(" right ", "(?<=^ )right (?=so |then |first |well )", (draft, found) -> true);
         add(
                 " into | for | to ",
-                "(?:pull|pulling|straight|back|then|and|hard|gently|steeply|right) (?:straight )?(?:up )?(?:hard |gently |steeply )?(?:into|for|to)(?= (?:a |the )?¤)",
+                "(?:pull|pulling|straight|back|then|and|hard|gently|steeply|right) (?:straight )?(?:up )?(?:hard"
+                        + " |gently |steeply )?(?:into|for|to)(?= (?:a |the )?¤)",
                 (draft, found) -> true);
     }
 
     private void headings() {
         String arriving =
-                "(?:(?:direction|way|heading|side|in|on|coming|come|back|enter|entering|entry|arriving|arrive|arrival|run|running|flying|from|direction) )*";
+                "(?:(?:direction|way|heading|side|in|on|coming|come|back|enter|entering|entry|arriving|arrive|arrival|run|running|flying|from|direction)"
+                        + " )*";
         add(
                 "left",
                 NOT_AT + arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?"
@@ -109,8 +111,8 @@ public final class Sayings {
     }
 
     private void places() {
-        String at =
-                "(?:(?:place|position|where|location|at|on|by|in|to|over|near|toward|for|is|flown|down|up|out) )*(?:the )?";
+        String at = "(?:(?:place|position|where|location|at|on|by|in|to|over|near|toward|for|is|flown|down|up|out)"
+                + " )*(?:the )?";
         String end = "(?:end|side|edge|corner|extremity|turnaround)";
         for (Place place : List.of(Place.LEFT_END, Place.RIGHT_END)) {
             String side = place == Place.LEFT_END ? "left" : "right";
@@ -131,12 +133,14 @@ public final class Sayings {
             add(side, at + "(?:far|crowd|display|stage|show|audience|extreme) " + side, said(Detail.PLACE, place));
         }
         String over =
-                "(?:(?:place|position|where|at|in|on|over|by|to|toward|above|abeam|across|overhead|directly|right|around|about|flown) )*(?:the )?";
+                "(?:(?:place|position|where|at|in|on|over|by|to|toward|above|abeam|across|overhead|directly|right|around|about|flown)"
+                        + " )*(?:the )?";
         add(
                 "centre|datum|mid",
                 over
-                        + "(?:dead |airshow |air show |display |crowd |show |stage |box |line )*(?:centre|datum|mid point|midpoint|midfield)"
-                        + "(?: (?:line|stage|point|crowd|datum|of (?:the )?(?:display|crowd|line|show|box)(?: line)?))*",
+                        + "(?:dead |airshow |air show |display |crowd |show |stage |box |line )*(?:centre|datum|mid"
+                        + " point|midpoint|midfield)(?: (?:line|stage|point|crowd|datum|of (?:the"
+                        + " )?(?:display|crowd|line|show|box)(?: line)?))*",
                 said(Detail.PLACE, Place.CENTRE));
         add(
                 "front",
@@ -247,13 +251,14 @@ public final class Sayings {
                 "turn|rotation|count|number|qty|quantity|time",
                 "(?<=^ )(?:turn|rotation|count|number|qty|quantity|time) " + NUM + "(?= $)",
                 count(1));
-        addOfFigure(" pair | couple ", "(?:a )?(?:pair|couple) (?:of )?(?=¤)", said(Detail.COUNT, 2.0));
+        addOfFigure(" pair | couple ", "(?:a )?(?:pair of|couple(?: of)?) (?=¤)", said(Detail.COUNT, 2.0));
         addOfFigure("double|twin", "(?:double|twin) (?=¤)", said(Detail.COUNT, 2.0));
         addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
         addOfFigure(
                 "¤",
                 "(?<!last )(?<!next )(?<!first )(?:x )?" + NUM
-                        + " (?!ship|aircraft|aeroplane|plane|man |g )(?:x |time |consecutive |successive |more )?(?=(?:[a-z]+ ){0,3}¤)",
+                        + " (?!ship|aircraft|aeroplane|plane|man |g )(?:x |time |consecutive |successive |more"
+                        + " )?(?=(?:[a-z]+ ){0,3}¤)",
                 count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
         addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));

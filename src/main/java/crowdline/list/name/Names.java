@@ -50,6 +50,8 @@ public final class Names {
     /** A quarter of what begins with these is a quarter roll; a quarter of anything else is no such figure. */
     private static final Set<String> LINES = Set.of("vertical", "45");
 
+    private static final Set<String> UNITS = Set.of("kt", "ft", "metre", "m", "mph", "kmh", "km");
+
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
     private final Set<String> alones = new HashSet<>();
@@ -232,6 +234,7 @@ public final class Names {
             }
             Sense sense = byKey.get(isSilent(plain) ? key + plain : key.toString());
             if (sense != null
+                    && !isMeasured(words, i)
                     && (weakToo || !sense.weak())
                     && (!alones.contains(key.toString()) || isAlone(words, from, i))
                     && (!isPart(words, from) || LINES.contains(words.get(from).plain()))) {
@@ -239,6 +242,13 @@ public final class Names {
             }
         }
         return found;
+    }
+
+    /** The 360 of "360 kt" is no turn. */
+    private static boolean isMeasured(List<Word> words, int last) {
+        return words.get(last).number() != null
+                && last + 1 < words.size()
+                && UNITS.contains(words.get(last + 1).plain());
     }
 
     /** Whether beside these words there is nothing but numbers. */

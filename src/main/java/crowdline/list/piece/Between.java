@@ -6,6 +6,7 @@ import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Tells from the words between two figures' names whether they are one line, and if not, where the second begins. */
 final class Between {
@@ -29,13 +30,17 @@ final class Between {
     private static final Set<String> COMING_BACK = Set.of("back", "return", "returning", "returns", "again");
 
     /** Stands between two names of one figure. */
-    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through");
+    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through", "yeah", "yes", "yep");
 
     /** Where on a figure an addition is flown. */
     private static final Set<String> ON_A_FIGURE =
             Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
 
     private static final Set<String> ENDING = Set.of("exit", "finish", "entry", "start", "out");
+
+    private static final Pattern CALLED = Pattern.compile(
+            "=|\\b(?:what's it|whats it|(?:is|it's|also|so) )\\s?called\\b|\\bcalls? (?:it|that|this)\\b|\\bknown"
+                    + " as\\b");
 
     private Between() {}
 
@@ -60,12 +65,23 @@ final class Between {
         return depth > 0;
     }
 
-    /** "Loop with half roll = Immelmann": what stands behind the sign is what it is called. */
+    /** "Loop with half roll = Immelmann", "what's it called": what stands behind is what it is called. */
     static boolean isCalled(Text text, Word main, Word other) {
-        return text.folded()
-                        .substring(main.end(), Math.max(main.end(), other.start()))
-                        .indexOf('=')
-                >= 0;
+        return CALLED.matcher(text.folded().substring(main.end(), Math.max(main.end(), other.start())))
+                .find();
+    }
+
+    /** "Off the bottom of the loop straight into a half Cuban": the loop was flown before. */
+    static boolean isCameFrom(List<Word> words, int name) {
+        int at = name - 1;
+        while (at >= 0
+                && Set.of("a", "the", "that", "my").contains(words.get(at).plain())) {
+            at--;
+        }
+        return at > 0
+                && words.get(at).plain().equals("of")
+                && Set.of("out", "bottom", "back", "end")
+                        .contains(words.get(at - 1).plain());
     }
 
     /** Whether a figure is only an addition to those before it. */
@@ -92,7 +108,8 @@ final class Between {
                 && own.get(0).sense().figure().equals(next.sense().figure())
                 && words.subList(after, next.from()).stream()
                         .allMatch(word -> NAMING_AGAIN.contains(word.plain())
-                                && (isAnotherName || word.plain().equals("the")));
+                                && (isAnotherName
+                                        || !Set.of("/", "aka", "through").contains(word.plain())));
         if (isNamedTwice) {
             return true;
         }

@@ -176,30 +176,6 @@ public final class GoingOn {
                         word -> PARTS.contains(word.plain()) || (LINES.contains(word.plain()) && word.start() > name));
     }
 
-    /** "After the loop it is a stall turn": the loop is the one before. */
-    public static boolean isAfterIt(List<Draft> lines, Heard heard) {
-        Names.Sense before =
-                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
-        Names.Sense again = heard.drafts().get(0).sense();
-        return before != null
-                && again != null
-                && before.figure().equals(again.figure())
-                && heard.words().get(0).plain().equals("after");
-    }
-
-    /** "Loop. Another one straight after." */
-    public static boolean isAnother(List<Draft> lines, Heard heard) {
-        List<String> words = heard.words().stream()
-                .map(Word::plain)
-                .filter(word -> !word.equals("and") && !word.equals("then"))
-                .toList();
-        boolean isSaid = !words.isEmpty()
-                && (words.get(0).equals("another")
-                        || words.equals(List.of("again"))
-                        || words.equals(List.of("same", "again")));
-        return isSaid && !lines.isEmpty() && lines.get(lines.size() - 1).isFigure();
-    }
-
     /** Who comes down under a canopy lands under it. */
     public static void landUnderCanopy(List<Draft> lines, Draft draft) {
         Names.Sense landing = draft.sense();
@@ -326,11 +302,7 @@ public final class GoingOn {
                         : number >= Measured.LEAST_BARE_KT && !Sided.isAngle(before.figure(), number)
                                 ? Detail.ENTRY_KT
                                 : null;
-        if (detail == null || previous.says(detail)) {
-            return false;
-        }
-        previous.say(detail, number);
-        return true;
+        return detail != null && !previous.says(detail) && Measured.number(previous, detail, number);
     }
 
     private static boolean isGuess(Heard heard) {

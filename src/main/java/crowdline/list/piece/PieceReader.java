@@ -4,6 +4,7 @@ import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.draft.Sayings;
 import crowdline.list.line.ListLine;
+import crowdline.list.name.Initials;
 import crowdline.list.name.Names;
 import crowdline.list.name.Spelling;
 import crowdline.list.word.Manner;
@@ -34,11 +35,13 @@ public final class PieceReader {
 
     private final Names names;
     private final Spelling spelling;
+    private final Initials initials;
     private final Sayings sayings = new Sayings();
     private final Naming naming;
 
-    public PieceReader(Names names, Spelling spelling) {
+    public PieceReader(Names names, Initials initials, Spelling spelling) {
         this.names = names;
+        this.initials = initials;
         this.spelling = spelling;
         this.naming = new Naming(names, sayings);
     }
@@ -54,11 +57,23 @@ public final class PieceReader {
         List<Word> words = text.words(from, to);
         List<Word> spelt = countsAhead(words.stream().map(this::surelySpelt).toList());
         List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
+        if (found.size() > 1) {
+            found = found.stream()
+                    .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
+                    .toList();
+        }
         if (found.size() == 2 && isOne(spelt, found)) {
             Draft draft = draft(text, spelt, List.of(found.get(1)), from, to);
             draft.orElse(
                     List.of(found.get(1).sense().figure(), found.get(0).sense().figure()));
             return List.of(draft);
+        }
+        if (found.isEmpty() && !spelt.isEmpty() && text.hasSmallLetters()) {
+            Names.Sense meant = initials.of(spelt.get(0), text.written());
+            Draft draft = meant == null ? null : draft(text, spelt, List.of(new Found(meant, 0, 1)), from, to);
+            if (draft != null && draft.notes().isEmpty()) {
+                return List.of(draft);
+            }
         }
         if (found.size() < 2) {
             Draft draft = draft(text, spelt, found, from, to);

@@ -11,8 +11,9 @@ import java.util.List;
  * @param line the line's number, from 0
  * @param numbered whether it begins with a number or a bullet
  * @param pieces at least one
+ * @param aside whether it is none of the list, whatever it names: who sent a message, and what was answered
  */
-public record Sentence(int start, int end, int line, boolean numbered, List<Piece> pieces) {
+public record Sentence(int start, int end, int line, boolean numbered, List<Piece> pieces, boolean aside) {
     public Sentence {
         pieces = List.copyOf(pieces);
     }

@@ -27,7 +27,7 @@ public final class Splitter {
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
-            + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up)? with)\\b)"
+            + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
@@ -35,8 +35,11 @@ public final class Splitter {
             ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr)",
             Pattern.DOTALL);
 
-    /** A row of a table begins with a time, or has a tab in it. */
-    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*\\t");
+    private static final Pattern MEASURE =
+            Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
+
+    /** A row of a table begins with a time, or has a tab, a bar or several semicolons in it. */
+    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*(?:\\t|\\||;[^\\n]*;)");
 
     /** What follows is flown after what stands before. */
     private static final Pattern LEADS_ON =
@@ -45,6 +48,7 @@ public final class Splitter {
     private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);
 
     private final Text text;
+    private final Chat chat;
     private final List<Sentence> sentences = new ArrayList<>();
 
     /** The last number that counts what is flown in one line. */
@@ -52,6 +56,7 @@ public final class Splitter {
 
     private Splitter(Text text) {
         this.text = text;
+        this.chat = Chat.of(text.folded());
     }
 
     /** The sentences of a text, with every letter of it in one of their pieces. */
@@ -79,7 +84,15 @@ public final class Splitter {
                 end = lines.get(i).end();
             }
             if (!line.isBlank()) {
-                split(line, end, number);
+                int message = chat.words(line.start(), line.end());
+                if (chat.isAnswered(line.start(), line.end())) {
+                    aside(end, number);
+                } else {
+                    if (message > line.start()) {
+                        aside(message, number);
+                    }
+                    split(line, end, number);
+                }
             }
             number++;
         }
@@ -92,10 +105,11 @@ public final class Splitter {
         String folded = text.folded();
         while (start < folded.length()) {
             int end = lineEnd(start);
-            Matcher mark = MARK.matcher(folded).region(start, end);
-            int words = mark.lookingAt() ? mark.end() : start;
-            boolean numbered = words > start;
-            Matcher count = COUNTED.matcher(folded).region(start, end);
+            int message = chat.words(start, end);
+            Matcher mark = MARK.matcher(folded).region(message, end);
+            int words = mark.lookingAt() ? mark.end() : message;
+            boolean numbered = words > message;
+            Matcher count = COUNTED.matcher(folded).region(message, end);
             if (!numbered
                     && count.lookingAt()
                     && Integer.parseInt(count.group(1)) == counted + 1
@@ -194,6 +208,15 @@ public final class Splitter {
         close(start, end, number, numbered, pieces);
     }
 
+    /** Sets apart what stands up to here. */
+    private void aside(int end, int number) {
+        int start =
+                sentences.isEmpty() ? 0 : sentences.get(sentences.size() - 1).end();
+        List<Piece> whole = new ArrayList<>();
+        cut(whole, start, start, end, end, Piece.Parting.LINE);
+        sentences.add(new Sentence(start, end, number, false, whole, true));
+    }
+
     private static Piece.Parting parting(Matcher found) {
         if (found.group("dash") != null) {
             return Piece.Parting.DASH;
@@ -204,7 +227,7 @@ public final class Splitter {
 
     private void close(int start, int end, int number, boolean numbered, List<Piece> pieces) {
         if (!pieces.isEmpty()) {
-            sentences.add(new Sentence(start, end, number, numbered, pieces));
+            sentences.add(new Sentence(start, end, number, numbered, pieces, false));
             pieces.clear();
         }
     }
@@ -235,10 +258,11 @@ public final class Splitter {
         }
         if (found.group("stop") != null) {
             return !isInitial(found.start(), from)
-                    && !SHORTENED
-                            .matcher(text.folded())
-                            .region(Math.max(from, found.start() - 12), found.start())
-                            .matches();
+                    && (isEndOfAMeasure(found, from)
+                            || !SHORTENED
+                                    .matcher(text.folded())
+                                    .region(Math.max(from, found.start() - 12), found.start())
+                                    .matches());
         }
         if (found.group("numbered") != null) {
             int number = count(found.group());
@@ -253,6 +277,20 @@ public final class Splitter {
             return false;
         }
         return (found.group("comma") == null && found.group("dash") == null) || !isWay(found);
+    }
+
+    /** "Dirty pass 140 kt. Rejoin": a capital begins the next. */
+    private boolean isEndOfAMeasure(Matcher stop, int from) {
+        int after = stop.end();
+        while (after < text.written().length()
+                && Character.isWhitespace(text.written().charAt(after))) {
+            after++;
+        }
+        return after < text.written().length()
+                && Character.isUpperCase(text.written().charAt(after))
+                && MEASURE.matcher(text.folded())
+                        .region(Math.max(from, stop.start() - 12), stop.start())
+                        .matches();
     }
 
     /** "Entry speed: 140" says one thing. */

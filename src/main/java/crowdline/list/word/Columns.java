@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +38,25 @@ final class Columns {
                     + "(?:\\s?(?:-|to|until)\\s?(\\d{1,2}:\\d{2})(?!\\d))?");
 
     /** What a column holds, by the words of its head. */
-    private record Field(List<String> before, List<String> after, boolean isTime) {}
+    private record Field(List<String> before, List<String> after, Kind kind) {
+        boolean isTime() {
+            return kind == Kind.TIME;
+        }
+    }
+
+    private enum Kind {
+        /** Something measured, or a place. */
+        VALUE,
+        TIME,
+        /** Says nothing of the figure: the row's number, or who flies it. */
+        SILENT,
+        /** Says something of the figure and is none itself. */
+        REMARK
+    }
+
+    private static final Field NUMBER = new Field(List.of(), List.of(), Kind.SILENT);
+    private static final Field WHO = new Field(List.of("who"), List.of(), Kind.SILENT);
+    private static final Field REMARK = new Field(List.of(), List.of(), Kind.REMARK);
 
     /** A cell under a head that says what it holds. */
     private record Cell(int start, int end, String text, Field field, int column) {}
@@ -45,6 +65,8 @@ final class Columns {
     private final Map<Integer, Field> fields = new HashMap<>();
     /** Where times begin that are no durations, and where they end. */
     private final Map<Integer, Integer> elapsed = new HashMap<>();
+    /** Where remarks begin, and where they end. */
+    private final NavigableMap<Integer, Integer> remarks = new TreeMap<>();
 
     private Columns() {}
 
@@ -54,6 +76,12 @@ final class Columns {
         columns.readTables(folded);
         columns.readClocks(folded);
         return columns;
+    }
+
+    /** Whether a place of the text stands in a column of remarks. */
+    boolean isRemark(int at) {
+        Map.Entry<Integer, Integer> before = remarks.floorEntry(at);
+        return before != null && at < before.getValue();
     }
 
     /** The words of a stretch of the text, with the units that the heads of columns give. */
@@ -126,6 +154,17 @@ final class Columns {
             boolean isSide = cell.text().matches("l|r|left|right");
             if (cell.field().isTime() && AMOUNT.matcher(cell.text()).matches()) {
                 times.computeIfAbsent(cell.column(), c -> new ArrayList<>()).add(cell);
+            }
+            if (cell.field().kind() == Kind.SILENT) {
+                if (!cell.field().equals(NUMBER)
+                        || (cell.column() == 0 && BARE.matcher(cell.text()).matches())) {
+                    elapsed.put(cell.start(), cell.end());
+                }
+                continue;
+            }
+            if (cell.field().kind() == Kind.REMARK) {
+                remarks.put(cell.start(), cell.end());
+                continue;
             }
             boolean isPlace = cell.field().after().contains("end")
                     || cell.field().before().contains("from");
@@ -244,7 +283,7 @@ final class Columns {
     private static @Nullable Field field(String head) {
         List<String> words = Words.of(head).stream().map(Word::plain).toList();
         if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
-            return new Field(List.of(), List.of(), true);
+            return new Field(List.of(), List.of(), Kind.TIME);
         }
         if (has(words, "speed", "spd", "kt", "entry", "mph", "km", "kmh", "kph")) {
             return unit(has(words, "mph") ? "mph" : has(words, "km", "kmh", "kph") ? "kmh" : "kt");
@@ -253,16 +292,25 @@ final class Columns {
             return unit(has(words, "metre", "m") ? "metre" : "ft");
         }
         if (has(words, "time", "duration", "dur", "length", "s", "min", "timing")) {
-            return new Field(List.of(), List.of(has(words, "min") ? "min" : "s"), true);
+            return new Field(List.of(), List.of(has(words, "min") ? "min" : "s"), Kind.TIME);
         }
         if (has(words, "where", "place", "position", "location", "end", "side")) {
-            return new Field(List.of(), List.of("end"), false);
+            return new Field(List.of(), List.of("end"), Kind.VALUE);
         }
-        return has(words, "from") ? new Field(List.of("from"), List.of(), false) : null;
+        if (has(words, "who", "crew", "callsign", "ship", "aircraft")) {
+            return WHO;
+        }
+        if (has(words, "note", "remark", "comment")) {
+            return REMARK;
+        }
+        if (has(words, "no", "nr", "number", "seq", "order", "item") && words.size() == 1) {
+            return NUMBER;
+        }
+        return has(words, "from") ? new Field(List.of("from"), List.of(), Kind.VALUE) : null;
     }
 
     private static Field unit(String unit) {
-        return new Field(List.of(), List.of(unit), false);
+        return new Field(List.of(), List.of(unit), Kind.VALUE);
     }
 
     private static boolean has(List<String> words, String... any) {

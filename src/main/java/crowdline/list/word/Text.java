@@ -1,6 +1,7 @@
 package crowdline.list.word;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * A text as it was written, and the same in small letters without accents; both are equally long.
@@ -8,16 +9,31 @@ import java.util.List;
  * @param written as it was written
  * @param folded as it is compared
  * @param columns what stands above its cells, if it is a table
+ * @param ranks where numbers begin that say who flies
+ * @param hasSmallLetters whether not all of it is in capitals
  */
-public record Text(String written, String folded, Columns columns) {
+public record Text(String written, String folded, Columns columns, Set<Integer> ranks, boolean hasSmallLetters) {
     public static Text of(String written) {
         String folded = Words.folded(written);
-        return new Text(written, folded, Columns.of(folded));
+        return new Text(
+                written,
+                folded,
+                Columns.of(folded),
+                Ranks.of(folded),
+                written.chars().anyMatch(Character::isLowerCase));
     }
 
     /** The words of a stretch, with the units that the heads of columns give. */
     public List<Word> words(int from, int to) {
-        return columns.with(Words.of(folded, from, to));
+        List<Word> words = columns.with(Words.of(folded, from, to));
+        return ranks.isEmpty()
+                ? words
+                : words.stream().filter(word -> !ranks.contains(word.start())).toList();
+    }
+
+    /** Whether a place stands in a table's column of remarks. */
+    public boolean isRemark(int at) {
+        return columns.isRemark(at);
     }
 
     /** A stretch as it was written, without spaces and commas around it. */

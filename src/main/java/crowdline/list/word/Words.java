@@ -104,6 +104,7 @@ public final class Words {
             "right write",
             "toward towards",
             "across accross",
+            "except xc",
             "smoke smokes smoking");
 
     private static final Map<String, Double> PARTS = Map.of("half", 0.5, "quarter", 0.25, "three-quarter", 0.75);
