@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 /**
  * Finds by words, wherever they stand: in a name, in another name, in a text. Every word of the question must be found; the
  * last may be the beginning of a word. A word that nothing has as it is written is forgiven its spelling: one letter in
- * three may be wrong, missing, or swapped with its neighbour.
+ * three may be wrong, missing, or swapped with its neighbour, and in names it may be written by ear (see {@link Soundex}).
  *
  * @param <T> what is found
  */
@@ -35,6 +35,15 @@ public final class TextSearch<T> {
     private static final int LONG_ENOUGH = 5;
     /** Of a whole name one letter in so many may be wrong: fewer than of one word, which has others beside it. Tuned. */
     private static final int LETTERS_FOR_A_WRONG_ONE = 4;
+
+    /** The name and the other names: only there a word may be written by ear, as texts have too many that sound alike. */
+    private static final int NAMES = 2;
+    /** How far behind it is what only sounds alike: as two wrong letters. */
+    private static final int BY_EAR = 20;
+    /** So many letters more or fewer, and such a share of other ones, it has at most. Tuned. */
+    private static final int BY_EAR_LONGER = 2;
+
+    private static final double BY_EAR_OTHER = 0.75;
 
     private static final Map<String, String> DIGITS =
             Map.of("1", "one", "2", "two", "3", "three", "4", "four", "8", "eight");
@@ -58,7 +67,12 @@ public final class TextSearch<T> {
 
     /** The words of one entry, a list for each of its names and texts, the most telling first. */
     private record Indexed<T>(
-            T item, String name, List<String> joined, List<String> compact, List<List<String>> fields) {}
+            T item,
+            String name,
+            List<List<String>> names,
+            List<String> joined,
+            List<String> compact,
+            List<List<String>> fields) {}
 
     /** @param wrong how many of its letters may be */
     private record Wanted(String word, int wrong) {}
@@ -81,6 +95,7 @@ public final class TextSearch<T> {
         return new Indexed<>(
                 item.item(),
                 String.join(" ", words(item.name())),
+                names.stream().map(TextSearch::words).toList(),
                 names.stream().map(name -> joined(words(name))).toList(),
                 names.stream().map(name -> String.join("", words(name))).toList(),
                 fields);
@@ -103,26 +118,40 @@ public final class TextSearch<T> {
     }
 
     /**
-     * What somebody meant who wrote a name, forgiven its spelling as elsewhere here; nothing where it may be one of several.
+     * What somebody meant who wrote a name: a part of it that no other has, or all of it forgiven its spelling as elsewhere here,
+     * or written by ear; nothing where it may be one of several.
      *
      * @param among what it may be
      */
     Optional<T> called(String written, Predicate<T> among) {
-        String whole = joined(words(written));
+        List<String> telling =
+                words(written).stream().filter(word -> !COMMON.contains(word)).toList();
+        String whole = String.join("", telling);
+        List<Indexed<T>> all =
+                entries.stream().filter(entry -> among.test(entry.item())).toList();
         int most = whole.length() < SHORTEST_FORGIVEN ? 0 : Math.max(1, whole.length() / LETTERS_FOR_A_WRONG_ONE);
-        int least = Integer.MAX_VALUE;
-        List<T> nearest = new ArrayList<>();
-        for (Indexed<T> entry : entries) {
-            int distance = among.test(entry.item()) ? distance(entry, whole) : Integer.MAX_VALUE;
-            if (distance < least) {
-                nearest.clear();
-                least = distance;
-            }
-            if (distance == least && distance <= most) {
-                nearest.add(entry.item());
-            }
-        }
-        return nearest.size() == 1 ? Optional.of(nearest.get(0)) : Optional.empty();
+        return only(all, entry -> distance(entry, whole) == 0)
+                .or(() -> telling.isEmpty() ? Optional.empty() : only(all, entry -> hasPart(entry, telling)))
+                .or(() -> nearest(all, whole, most))
+                .or(() -> most == 0 ? Optional.empty() : only(all, entry -> sounds(entry, whole)));
+    }
+
+    private static <T> Optional<T> only(List<Indexed<T>> all, Predicate<Indexed<T>> wanted) {
+        List<T> found = all.stream().filter(wanted).map(Indexed::item).limit(2).toList();
+        return found.size() == 1 ? Optional.of(found.get(0)) : Optional.empty();
+    }
+
+    private static <T> Optional<T> nearest(List<Indexed<T>> all, String whole, int most) {
+        int least = all.stream().mapToInt(entry -> distance(entry, whole)).min().orElse(Integer.MAX_VALUE);
+        return least > most ? Optional.empty() : only(all, entry -> distance(entry, whole) == least);
+    }
+
+    private static boolean hasPart(Indexed<?> entry, List<String> telling) {
+        return entry.names().stream().anyMatch(name -> name.containsAll(telling));
+    }
+
+    private static boolean sounds(Indexed<?> entry, String whole) {
+        return entry.joined().stream().anyMatch(name -> soundsAlike(name, whole));
     }
 
     private static int distance(Indexed<?> entry, String whole) {
@@ -182,6 +211,8 @@ public final class TextSearch<T> {
                     best = Math.min(best, 3 * f + 1);
                 } else if (wrong > 0 && isNear(there, word, wrong)) {
                     best = Math.min(best, 3 * f + 10 * Nearest.distance(word, there));
+                } else if (wrong > 0 && f < NAMES && soundsAlike(there, word)) {
+                    best = Math.min(best, 3 * f + BY_EAR);
                 }
             }
             if (best != NOWHERE) {
@@ -195,6 +226,17 @@ public final class TextSearch<T> {
         return there.length() >= SHORTEST_FORGIVEN
                 && Math.abs(there.length() - word.length()) <= wrong
                 && Nearest.distance(word, there) <= wrong;
+    }
+
+    /** Soundex alone takes "xyzzy" for "axis": most letters may differ, but not nearly all. */
+    private static boolean soundsAlike(String there, String word) {
+        int longer = Math.max(there.length(), word.length());
+        String sound = Soundex.key(word);
+        return there.length() >= SHORTEST_FORGIVEN
+                && longer - Math.min(there.length(), word.length()) <= BY_EAR_LONGER
+                && !sound.isEmpty()
+                && sound.equals(Soundex.key(there))
+                && Nearest.distance(word, there) <= BY_EAR_OTHER * longer;
     }
 
     private static List<String> words(String text) {

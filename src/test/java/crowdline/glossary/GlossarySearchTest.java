@@ -33,10 +33,34 @@ class GlossarySearchTest {
         "stal turn, stall turn",
         "shandelle, chandelle",
         "lomkovak, lomcovak",
-        "barel rol, barrel roll"
+        "barel rol, barrel roll",
+        "tale slide, tail slide",
+        "qban eight, Cuban eight",
+        "torc roll, torque roll",
+        "square lupe, square loop",
+        "dairy turn, Derry turn",
+        "loop the loop, loop",
+        "luup, loop",
+        "opposition, opposition pass",
+        "cloverleaf, quarter clover",
+        "mirror, mirror pass"
     })
     void aFigureIsCalledByAnyNameItHasAndForgivenTheSpelling(String written, String name) {
         assertThat(GLOSSARY.figureCalled(written).orElseThrow().name()).isEqualTo(name);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "tale slide, tail slide",
+        "qban eight, Cuban eight",
+        "torc roll, torque roll",
+        "square lupe, square loop",
+        "dairy turn, Derry turn",
+        "shandel, chandelle",
+        "nife edge, knife edge pass"
+    })
+    void whatIsWrittenByEarIsFoundFirstAndFloodsNothing(String words, String name) {
+        assertThat(found(words)).startsWith(name).hasSizeLessThanOrEqualTo(4);
     }
 
     @ParameterizedTest

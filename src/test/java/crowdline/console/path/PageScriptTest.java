@@ -98,6 +98,15 @@ class PageScriptTest {
             "what is a stall",
             "gyrosopic",
             "xyzzy",
+            "qban eight",
+            "torc roll",
+            "square lupe",
+            "shandel",
+            "nife ege",
+            "dairy turn",
+            "wrol",
+            "zaphod",
+            "luup",
             "the");
 
     @TempDir
