@@ -63,6 +63,8 @@ class ArchitectureTest {
             new Room("sight.clue", "what a figure looked like is asked of whoever saw it, in whatever window"),
             new Room("glossary.drill", "what is asked of a learner, and when again, follows from figures and answers"),
             new Room("sight", "what the crowd sees is made from a flight and says nothing of how it is told"),
+            new Room(
+                    "sight.fact", "what a crowd can picture is made of what it sees, and read by nothing that is seen"),
             new Room("timing", "how long a figure lasts is learned from passes, whatever timed them"),
             new Room("patter", "what to say when is planned from a question that holds all it needs"),
             new Room("draft", "a first draft is written from a flight and planned like any words"),

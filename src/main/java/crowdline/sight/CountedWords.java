@@ -3,7 +3,7 @@ package crowdline.sight;
 import crowdline.speech.say.NumberWords;
 
 /** Numbers as people say them when they mean "about": twelve hundred, two and a half, a hundred and eighty. */
-final class CountedWords {
+public final class CountedWords {
     private CountedWords() {}
 
     /** Whether there are words for a number in whole numbers or quarters. */
@@ -17,7 +17,7 @@ final class CountedWords {
      * @param value 0 to 999,999, in whole numbers or quarters
      * @throws Unsayable if it is less or more
      */
-    static String of(double value) {
+    public static String of(double value) {
         if (!has(value)) {
             throw new Unsayable(value, "");
         }

@@ -1,7 +1,7 @@
 package crowdline.sight;
 
 /** Everyday things to compare with, each with its source. Where only memory stands behind a value, it says so. */
-enum Everyday {
+public enum Everyday {
     MOTORWAY_LIMIT(70, "mph", "national speed limits as in the Highway Code, bedfordshire.police.uk"),
     MOTORWAY_CAR(120, "km/h", "from memory: cars on a motorway where limits are in kilometres"),
     TOWN_LIMIT(30, "mph", "national speed limits as in the Highway Code, bedfordshire.police.uk"),
@@ -40,7 +40,7 @@ enum Everyday {
         this.source = source;
     }
 
-    double value() {
+    public double value() {
         return value;
     }
 

@@ -6,7 +6,7 @@ import crowdline.measure.Units;
 import java.util.List;
 
 /** What can be measured along the samples of one stretch of a flight. */
-final class FlownPath {
+public final class FlownPath {
     /** A height this near the end of a climb counts as its end: levelling off is not climbing. */
     private static final double NEAR_END_M = 3;
     /** More than this the other way and it is another climb. */
@@ -16,18 +16,18 @@ final class FlownPath {
 
     private final List<Sample> samples;
 
-    FlownPath(List<Sample> samples) {
+    public FlownPath(List<Sample> samples) {
         this.samples = List.copyOf(samples);
     }
 
     /** The part from one time to another, both included. */
-    FlownPath between(double fromS, double toS) {
+    public FlownPath between(double fromS, double toS) {
         return new FlownPath(samples.stream()
                 .filter(s -> s.tS() >= fromS - 1e-6 && s.tS() <= toS + 1e-6)
                 .toList());
     }
 
-    List<Sample> samples() {
+    public List<Sample> samples() {
         return samples;
     }
 
@@ -41,13 +41,13 @@ final class FlownPath {
      * @param heightM how much, 0 or more
      * @param lastsS how long it took
      */
-    record Leg(double heightM, double lastsS) {}
+    public record Leg(double heightM, double lastsS) {}
 
-    Leg greatestClimb() {
+    public Leg greatestClimb() {
         return greatest(1);
     }
 
-    Leg greatestDrop() {
+    public Leg greatestDrop() {
         return greatest(-1);
     }
 
@@ -91,7 +91,7 @@ final class FlownPath {
     }
 
     /** Every rise added up, metres. */
-    double totalClimbM() {
+    public double totalClimbM() {
         double sum = 0;
         for (int i = 1; i < samples.size(); i++) {
             sum += Math.max(zM(i) - zM(i - 1), 0);
@@ -100,7 +100,7 @@ final class FlownPath {
     }
 
     /** Length of the path over the ground and in height, metres. */
-    double lengthM() {
+    public double lengthM() {
         double sum = 0;
         for (int i = 1; i < samples.size(); i++) {
             sum += moved(i).length();
@@ -113,7 +113,7 @@ final class FlownPath {
     }
 
     /** How far it moved tail first while its nose pointed steeply up, metres. */
-    double backwardsM() {
+    public double backwardsM() {
         double sum = 0;
         for (int i = 1; i < samples.size(); i++) {
             Vec nose = samples.get(i - 1).nose();
@@ -125,7 +125,7 @@ final class FlownPath {
     }
 
     /** The longest stretch, seconds, in which less than a share of the weight is felt in any direction. */
-    double floatingS(double lessThanG) {
+    public double floatingS(double lessThanG) {
         double longest = 0;
         double since = Double.NaN;
         for (int i = 1; i + 1 < samples.size(); i++) {
@@ -152,7 +152,7 @@ final class FlownPath {
     }
 
     /** Degrees turned between two times; the first and the last rate are carried on to the ends. */
-    double turnedDeg(Turning turning, double fromS, double toS) {
+    public double turnedDeg(Turning turning, double fromS, double toS) {
         List<Sample> inside = between(fromS, toS).samples();
         int n = inside.size();
         if (n < 2) {
@@ -168,7 +168,7 @@ final class FlownPath {
     }
 
     /** Seconds between two times in which it turned fast, without the slowing down before a spin or a flick. */
-    double whirlingS(Turning turning, double fromS, double toS) {
+    public double whirlingS(Turning turning, double fromS, double toS) {
         List<Sample> inside = between(fromS, toS).samples();
         double sum = 0;
         for (int i = 1; i < inside.size(); i++) {

@@ -12,7 +12,7 @@ import crowdline.show.CrowdUnits;
  * @param step to which it was rounded; it lies within half of it
  * @param words such as "twelve hundred feet"
  */
-record Said(double value, String unit, double rounded, double step, String words) {
+public record Said(double value, String unit, double rounded, double step, String words) {
 
     /** The words of a rounded number; what cannot be said is told as it was computed, with its unit. */
     private static String words(double rounded, double value, String unit) {
@@ -29,12 +29,12 @@ record Said(double value, String unit, double rounded, double step, String words
     }
 
     /** A height or a change of height, as this crowd measures. */
-    static Said height(double m, CrowdUnits units) {
+    public static Said height(double m, CrowdUnits units) {
         return units == CrowdUnits.MILES ? feet(m) : metres(m);
     }
 
     /** A speed, as this crowd measures. */
-    static Said speed(double mps, CrowdUnits units) {
+    public static Said speed(double mps, CrowdUnits units) {
         if (units == CrowdUnits.MILES) {
             return mph(mps);
         }
@@ -48,17 +48,17 @@ record Said(double value, String unit, double rounded, double step, String words
         return of(ft, "ft", ft < 975 ? 50 : ft < 4950 ? 100 : 500, "foot", "feet");
     }
 
-    static Said mph(double mps) {
+    public static Said mph(double mps) {
         double mph = Units.mphFromMps(mps);
         return of(mph, "mph", mph < 12 ? 1 : mph < 97.5 ? 5 : 10, "mile an hour", "miles an hour");
     }
 
     /** A speed too small to be told from none. */
-    static Said standstill(double mps) {
+    public static Said standstill(double mps) {
         return new Said(Units.mphFromMps(mps), "mph", 0, 5, "no speed at all");
     }
 
-    static Said seconds(double s) {
+    public static Said seconds(double s) {
         if (s >= 0.25 && s < 0.625) {
             return new Said(s, "s", 0.5, 0.5, "half a second");
         }
@@ -83,7 +83,7 @@ record Said(double value, String unit, double rounded, double step, String words
     }
 
     /** A part of something, or some times it: "half", "three quarters of", "once", "one and a half times". */
-    static Said share(double ratio, String unit) {
+    public static Said share(double ratio, String unit) {
         double rounded = Math.rint(ratio * 4) / 4;
         if (rounded >= 1) {
             return times(ratio, unit);
@@ -93,28 +93,28 @@ record Said(double value, String unit, double rounded, double step, String words
     }
 
     /** A load or a ratio: "twice", "three and a half times". */
-    static Said times(double ratio, String unit) {
+    public static Said times(double ratio, String unit) {
         double rounded = Math.rint(ratio * 2) / 2;
         String words = rounded == 2 ? "twice" : rounded == 1 ? "once" : words(rounded, ratio, unit) + " times";
         return new Said(ratio, unit, rounded, 0.5, words);
     }
 
     /** A large count. */
-    static Said many(double count, String one, String many) {
+    public static Said many(double count, String one, String many) {
         return of(count, many, count < 20.5 ? 1 : count < 97.5 ? 5 : 10, one, many);
     }
 
-    static Said kilograms(double kg) {
+    public static Said kilograms(double kg) {
         return of(kg, "kg", kg < 97.5 ? 1 : 10, "kilogram", "kilograms");
     }
 
     /** A small length. */
-    static Said metres(double m) {
+    public static Said metres(double m) {
         return of(m, "m", m < 20.5 ? 1 : m < 97.5 ? 5 : 50, "metre", "metres");
     }
 
     /** A distance over the field: metres when near, miles or kilometres when far. */
-    static Said distance(double m, CrowdUnits units) {
+    public static Said distance(double m, CrowdUnits units) {
         double miles = Units.milesFromM(m);
         if (miles < 0.45) {
             return metres(m);

@@ -4,7 +4,7 @@ import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
 
 /** How the aircraft can turn from one sample to the next, in degrees, either way counted as positive. */
-enum Turning {
+public enum Turning {
     /** About the nose. */
     ROLL,
     /** The nose round the compass, as in a spin. */

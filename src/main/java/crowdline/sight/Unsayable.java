@@ -3,7 +3,7 @@ package crowdline.sight;
 import java.util.Locale;
 
 /** Thrown while a fact is made of a number that nobody could say. The message tells the number and what is wrong with it. */
-final class Unsayable extends IllegalArgumentException {
+public final class Unsayable extends IllegalArgumentException {
     private static final long serialVersionUID = 1;
     private static final double WRITTEN_OUT = 1e15;
 

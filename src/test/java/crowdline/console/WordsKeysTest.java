@@ -20,7 +20,7 @@ import crowdline.console.words.WordsBasis;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
-import crowdline.sight.CrowdFacts;
+import crowdline.sight.fact.CrowdFacts;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.GraphicsEnvironment;

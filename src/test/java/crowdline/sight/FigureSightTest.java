@@ -7,6 +7,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
+import crowdline.sight.fact.Flown;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;

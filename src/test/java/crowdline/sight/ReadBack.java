@@ -3,7 +3,7 @@ package crowdline.sight;
 import java.util.List;
 
 /** Reads a number out of its words, the other way round from {@link CountedWords} and without its tables. */
-final class ReadBack {
+public final class ReadBack {
     private static final List<String> UP_TO_NINETEEN = List.of(
             "nought one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen"
                     .concat(" seventeen eighteen nineteen")
@@ -14,7 +14,7 @@ final class ReadBack {
     private ReadBack() {}
 
     /** The number a phrase begins with, such as 1.5 for "a mile and a half" and 1200 for "twelve hundred feet". */
-    static double number(String phrase) {
+    public static double number(String phrase) {
         String words = phrase.replaceFirst("^once\\b.*", "one").replaceFirst("^twice\\b.*", "two");
         double extra = 0;
         if (words.matches("^half\\b.*")) {

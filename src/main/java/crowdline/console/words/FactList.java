@@ -8,7 +8,7 @@ import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import crowdline.sight.CrowdFact;
+import crowdline.sight.fact.CrowdFact;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -4,7 +4,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.console.words.FactsView.FactRow;
-import crowdline.sight.CrowdFacts;
+import crowdline.sight.fact.CrowdFacts;
 import java.util.List;
 import java.util.function.IntConsumer;
 import javax.swing.JLabel;

@@ -1,6 +1,6 @@
 package crowdline.console.words;
 
-import crowdline.sight.CrowdFact;
+import crowdline.sight.fact.CrowdFact;
 import java.util.List;
 
 /**

@@ -4,7 +4,7 @@ import crowdline.console.edit.Editing;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
-import crowdline.sight.CrowdFact;
+import crowdline.sight.fact.CrowdFact;
 import crowdline.speech.pace.Pace;
 import crowdline.speech.plain.TradeTerms;
 import crowdline.speech.say.Spoken;

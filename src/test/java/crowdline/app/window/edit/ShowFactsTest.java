@@ -8,7 +8,7 @@ import crowdline.flight.Workers;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.show.RemarkPlace;
-import crowdline.sight.CrowdFact;
+import crowdline.sight.fact.CrowdFact;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;

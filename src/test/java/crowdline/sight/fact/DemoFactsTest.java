@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
@@ -27,11 +27,11 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 
 /** Flights for tests: written down from closed forms, or predicted from single elements. */
-final class Flown {
+public final class Flown {
     private Flown() {}
 
     /** An invented light biplane of 180 hp; plausible numbers for its class. */
-    static Airframe biplane() {
+    public static Airframe biplane() {
         return new Airframe(
                 "biplane",
                 "Invented biplane",
@@ -84,7 +84,7 @@ final class Flown {
     }
 
     /** A show whose crowd looks north, 200 m from the display line. */
-    static Show show(Airframe airframe) {
+    public static Show show(Airframe airframe) {
         return show(airframe, act(airframe, 1000, 100, List.of(Figure.of("it", "it"))));
     }
 
@@ -146,7 +146,7 @@ final class Flown {
     }
 
     /** A flight of one figure "it" with samples every tenth of a second from a closed form. */
-    static Flight written(double lastsS, DoubleFunction<Sample> at) {
+    public static Flight written(double lastsS, DoubleFunction<Sample> at) {
         List<Sample> samples = new ArrayList<>();
         for (int i = 0; i * 0.1 < lastsS; i++) {
             samples.add(at.apply(i * 0.1));
@@ -155,7 +155,7 @@ final class Flown {
         return new Flight("act", "full", List.of(figure("it", lastsS, samples)), samples, List.of());
     }
 
-    static FigureFlight figure(String id, double lastsS, List<Sample> samples) {
+    public static FigureFlight figure(String id, double lastsS, List<Sample> samples) {
         return new FigureFlight(
                 id,
                 id,

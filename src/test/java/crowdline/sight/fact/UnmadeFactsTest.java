@@ -1,11 +1,11 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.Flight;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.fact.CrowdFact.Kind;
 import org.junit.jupiter.api.Test;
 
 /** What is wrong with one number keeps no other fact back. */

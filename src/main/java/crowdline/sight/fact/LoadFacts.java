@@ -1,8 +1,11 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.leg.Sample;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.CountedWords;
+import crowdline.sight.Everyday;
+import crowdline.sight.Said;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.Comparator;
 import java.util.Optional;
 

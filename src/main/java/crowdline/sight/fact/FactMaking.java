@@ -1,6 +1,7 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.Unsayable;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
@@ -6,6 +6,9 @@ import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
 import crowdline.show.aircraft.Airframe;
+import crowdline.sight.FlownPath;
+import crowdline.sight.Said;
+import crowdline.sight.Sighting;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,6 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
+import crowdline.sight.Said;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 

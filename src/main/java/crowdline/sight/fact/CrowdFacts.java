@@ -1,10 +1,11 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Airframe;
+import crowdline.sight.FlownPath;
 import java.util.ArrayList;
 import java.util.List;
 

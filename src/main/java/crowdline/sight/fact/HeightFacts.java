@@ -1,8 +1,14 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.FigureFlight;
 import crowdline.measure.Units;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.ApparentSize;
+import crowdline.sight.CountedWords;
+import crowdline.sight.Everyday;
+import crowdline.sight.FlownPath;
+import crowdline.sight.Said;
+import crowdline.sight.Sound;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.Optional;
 
 /** How high, how far up and down, how far away. Thresholds are judgement, no source: below them a fact is dull. */

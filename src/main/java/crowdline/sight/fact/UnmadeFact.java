@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import org.jspecify.annotations.Nullable;
 

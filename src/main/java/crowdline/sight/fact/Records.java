@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.FigureFlight;
 import java.util.Comparator;

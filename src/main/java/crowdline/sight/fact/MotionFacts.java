@@ -1,10 +1,13 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.Everyday;
+import crowdline.sight.Said;
+import crowdline.sight.Turning;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.Optional;
 import java.util.Set;
 

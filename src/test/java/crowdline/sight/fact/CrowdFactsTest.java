@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -9,7 +9,8 @@ import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.FlownPath;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

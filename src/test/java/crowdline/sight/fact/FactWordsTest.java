@@ -1,10 +1,11 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.ReadBack;
 import crowdline.speech.plain.PlainLanguage;
 import crowdline.speech.plain.SpeechFinding;
 import crowdline.storage.file.ShowFileException;

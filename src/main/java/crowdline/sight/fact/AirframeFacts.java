@@ -1,10 +1,12 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Engine;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.Everyday;
+import crowdline.sight.Said;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.Optional;
 
 /** What the aircraft itself tells: strength, weight, size, propeller. */

@@ -1,4 +1,4 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,6 +7,7 @@ import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.InCrowdUnits;
 import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,11 +1,15 @@
-package crowdline.sight;
+package crowdline.sight.fact;
 
 import crowdline.flight.ElementFlight;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.measure.Units;
 import crowdline.show.CrowdUnits;
-import crowdline.sight.CrowdFact.Kind;
+import crowdline.sight.CountedWords;
+import crowdline.sight.Everyday;
+import crowdline.sight.Said;
+import crowdline.sight.Turning;
+import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
