@@ -10,6 +10,7 @@ import crowdline.console.keys.CommandActions;
 import crowdline.console.keys.KeysOverlay;
 import crowdline.console.live.LivePlace;
 import crowdline.console.live.LiveView;
+import crowdline.console.live.OnAir;
 import crowdline.console.live.RunningStrip;
 import crowdline.console.pedals.PedalCommands;
 import crowdline.console.place.EmptyShow;
@@ -33,6 +34,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import javax.swing.Action;
 import javax.swing.JComponent;
@@ -52,6 +54,7 @@ public final class ConsolePane extends JPanel {
     private final WalkPlace walk;
     private final LivePlace live;
     private final DebriefPlace debrief;
+    private transient BooleanSupplier elsewhere = () -> false;
     private final GlossaryPlace glossary;
     private final transient Map<Place, PlaceScreen> screens = new EnumMap<>(Place.class);
     private final LazyCard<KeysOverlay.Sheet, KeysOverlay> keys;
@@ -206,6 +209,11 @@ public final class ConsolePane extends JPanel {
         return screen;
     }
 
+    /** @param other whether what is planned to be said is also on another screen */
+    void alsoInSight(BooleanSupplier other) {
+        elsewhere = other;
+    }
+
     /** Turns to a place. */
     public void go(Place next) {
         place = next;
@@ -233,6 +241,12 @@ public final class ConsolePane extends JPanel {
 
     /** Shows what follows from what the place shows. */
     private void shown() {
+        OnAir running = live.running();
+        if (running != null) {
+            boolean inLive =
+                    place == Place.LIVE && !keysShown && !live.announcements().isOpen();
+            running.inSight(inLive || elsewhere.getAsBoolean());
+        }
         foot.warn(live.warnings());
         if (inIncident() && keysShown) {
             keysShown = false;

@@ -34,7 +34,7 @@ final class SecondScreen {
                 .on(Command.SECOND_SMALLER, this::isOpen, () -> whileOpen(SecondWindow::smaller));
     }
 
-    private boolean isOpen() {
+    boolean isOpen() {
         SecondWindow open = window;
         return open != null && open.isDisplayable();
     }

@@ -56,6 +56,7 @@ final class WindowCommands {
         this.tour = tour;
         fullScreen = new FullScreen(frame);
         second = new SecondScreen(pane.live()::running, host.second(), pane::appearance);
+        pane.alsoInSight(second::isOpen);
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {

@@ -61,6 +61,8 @@ public final class RunningShow implements AutoCloseable {
     private final ScheduledExecutorService planning = NamedThread.scheduled("plan");
     /** On the plan thread only. */
     private final TakenAsSaid aired = new TakenAsSaid();
+    /** True as well for who runs a show without a screen. */
+    private volatile boolean inSight = true;
     /** On the plan thread only: when it was last told that something left the screen. */
     private double leftS = Double.NEGATIVE_INFINITY;
 
@@ -194,7 +196,11 @@ public final class RunningShow implements AutoCloseable {
             Prediction prediction =
                     ofTheDay.prediction(state.actId(), state.variant()).orElse(null);
             if (prediction != null) {
-                aired.follow(state, before, now.nowS(), ahead::isOfTheDay);
+                if (inSight) {
+                    aired.follow(state, before, now.nowS(), ahead::isOfTheDay);
+                } else {
+                    aired.outOfSight(state);
+                }
                 for (TalkEvent.RemarkShown shown : aired.toWriteDown(state, now.nowS())) {
                     var unused = desk.submit(shown);
                 }
@@ -251,6 +257,11 @@ public final class RunningShow implements AutoCloseable {
     /** Everything a screen needs of it, as it is now; from any thread, at once. */
     public Scene scene() {
         return Objects.requireNonNull(scene.get());
+    }
+
+    /** Whether what is planned to be said is on a screen: what nobody can read is not taken to be said. */
+    public void inSight(boolean now) {
+        inSight = now;
     }
 
     /** The clock on the wall, at the venue. */

@@ -13,6 +13,9 @@ public interface OnAir {
     /** What Live shows at this moment. It follows from what was last told and from the clocks; asking changes nothing. */
     LiveView view();
 
+    /** Whether what is planned to be said is on a screen: what nobody can read is not taken to be said. */
+    void inSight(boolean now);
+
     /**
      * Its incident page, which it has not opened itself yet.
      *

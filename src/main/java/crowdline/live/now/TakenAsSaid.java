@@ -48,17 +48,8 @@ public final class TakenAsSaid {
      * @param allDay whether the remark with this id is remembered over the day
      */
     public void follow(LiveState state, Plan plan, double nowS, Predicate<String> allDay) {
-        forgetKnown(state);
-        double earlierS = state.course().earlierRunEndS();
-        if (!Objects.equals(actId, state.actId()) || earlierS != earlierRunEndS) {
-            actId = state.actId();
-            earlierRunEndS = earlierS;
-            figureOf.clear();
-            flownIds = List.of();
-        }
-        withdraw(state.course().flown().stream().map(Flown::figureId).toList());
+        goOn(state);
         boolean notBegun = state.phase() instanceof Phase.Waiting;
-        airing = null;
         boolean stopped = state.incidentOpen() || state.talk().speaking() != null;
         for (Placed placed : plan.placed()) {
             boolean settled = settledHere(state, placed);
@@ -77,6 +68,24 @@ public final class TakenAsSaid {
                 airing = placed;
             }
         }
+    }
+
+    /** Sees that nobody sees what is planned: of that nothing can have been said. */
+    public void outOfSight(LiveState state) {
+        goOn(state);
+    }
+
+    private void goOn(LiveState state) {
+        forgetKnown(state);
+        double earlierS = state.course().earlierRunEndS();
+        if (!Objects.equals(actId, state.actId()) || earlierS != earlierRunEndS) {
+            actId = state.actId();
+            earlierRunEndS = earlierS;
+            figureOf.clear();
+            flownIds = List.of();
+        }
+        withdraw(state.course().flown().stream().map(Flown::figureId).toList());
+        airing = null;
     }
 
     private void forgetKnown(LiveState state) {

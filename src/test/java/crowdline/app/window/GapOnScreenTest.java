@@ -95,4 +95,18 @@ class GapOnScreenTest {
             assertThat(at(later, SHORT)).as("said once a day: " + later).isNegative();
         }
     }
+
+    /** Whoever is in another place for half the gap has said nothing of what was planned meanwhile. */
+    @Test
+    void whatWasPlannedWhileTheWordsWereOutOfSightIsStillToBeSaid() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, show(), BEFORE)) {
+            screen.press("F2");
+            for (double atS = screen.nowS() + 5; atS <= 120; atS += 5) {
+                screen.at(atS);
+            }
+            screen.press("F5");
+            Set<String> after = said(screen, 220);
+            assertThat(DUTIES).as("" + after).allMatch(duty -> at(after, duty) >= 0);
+        }
+    }
 }

@@ -35,6 +35,9 @@ public final class SampleOnAir implements OnAir {
     }
 
     @Override
+    public void inSight(boolean now) {}
+
+    @Override
     public IncidentView incident(double openS) {
         IncidentView own = page;
         return own == null ? IncidentPresenter.withoutShow(LocalTime.NOON, openS) : own;

@@ -54,6 +54,19 @@ class TakenAsSaidTest {
         assertThat(aired.ids()).containsExactly("first");
     }
 
+    /** The commentator is in another place: the words wait until somebody can read them. */
+    @Test
+    void whatNobodyCouldReadIsNotTakenToBeSaid() {
+        aired.follow(state, PLAN, 9, id -> true);
+        aired.outOfSight(state);
+        assertThat(aired.toWriteDown(state, 500)).isEmpty();
+        assertThat(aired.request(request()).alreadySaid()).isEmpty();
+        assertThat(aired.request(request()).speaking()).isNull();
+        aired.follow(state, PLAN, 15, id -> true);
+        aired.outOfSight(state);
+        assertThat(aired.ids()).as("what was read before stays so").containsExactly("first");
+    }
+
     @Test
     void nothingCountsBeforeItsTime() {
         aired.follow(state, PLAN, 5, id -> false);

@@ -155,6 +155,11 @@ public final class PracticeShow implements OnAir {
     }
 
     @Override
+    public void inSight(boolean now) {
+        onAir.inSight(now);
+    }
+
+    @Override
     public IncidentView incident(double openS) {
         return onAir.incident(openS);
     }

@@ -52,6 +52,11 @@ public final class ShowOnAir implements OnAir {
     }
 
     @Override
+    public void inSight(boolean now) {
+        show.inSight(now);
+    }
+
+    @Override
     public LiveView view() {
         Scene scene = show.scene();
         double nowS = show.desk().nowS();
