@@ -170,12 +170,17 @@ record Workload(Horizon horizon, List<Item> bound, List<Item> floating, int brea
                     .forEach(c -> wanted.add(c.remark().id()));
             int firstBefore = Tick.NEVER;
             for (Placed placed : request.previous().map(Plan::placed).orElse(List.of())) {
-                if (wanted.contains(placed.remarkId())) {
+                if (wanted.contains(placed.remarkId()) && !isOfAnActThatIsOver(placed)) {
                     before.put(placed.remarkId(), placed);
                     firstBefore = Math.min(firstBefore, Tick.at(placed.startS()));
                 }
             }
             lag = Math.max(0, horizon.freeFrom() - firstBefore);
+        }
+
+        /** Its figure was to come and does not: where it had its place says nothing of when it is said now. */
+        private boolean isOfAnActThatIsOver(Placed placed) {
+            return request.slots().isEmpty() && placed.figureId() != null;
         }
 
         boolean isWanted(Candidate candidate) {

@@ -71,6 +71,18 @@ class PlanStabilityTest {
         assertThat(allowed).isGreaterThan(100);
     }
 
+    /** The landing is flown minutes before its time, or not at all: its thanks are not held back until then. */
+    @Test
+    void whatBelongedToAFigureOfAnActThatIsOverIsSaidAsSoonAsItCan() {
+        PlanRequest flying =
+                Acts.request(0, List.of(slot("landing", 400, 460)), candidate("thanks", RemarkKind.DUTY, "landing", 6));
+        Plan before = planner.plan(flying);
+        assertThat(before.find("thanks").orElseThrow().startS()).isGreaterThan(390);
+        PlanRequest over = Acts.request(1, List.of(), candidate("thanks", RemarkKind.DUTY, null, 6));
+        Plan after = planner.plan(Acts.with(over, 1, List.of(), before));
+        assertThat(after.find("thanks").orElseThrow().startS()).isLessThan(10);
+    }
+
     private static boolean isAllowed(PlanRequest request, Plan plan) {
         try {
             Judge.check("", request, plan);
