@@ -21,6 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Finds anything of a day by a few letters, forgiving of spelling: names, acts, figures, words, facts. */
 public final class Finder {
@@ -45,8 +46,19 @@ public final class Finder {
         Catalogue own = catalogue.with(show.figures());
         Glossary.of(own, terms, show.terms()).items().forEach(item -> all.add(explained(item)));
         all.addAll(facts(show, own));
-        all.sort(Comparator.comparing(one -> one.item().kind()));
+        Set<String> flown = flown(show, own);
+        all.sort(Comparator.comparing((Searched<Found> one) -> one.item().kind())
+                .thenComparing(one -> !flown.contains(Written.key(one.item().name()))));
         return new Finder(all);
+    }
+
+    /** The figures of the day are asked for before those nobody flies. */
+    private static Set<String> flown(Show show, Catalogue catalogue) {
+        return show.acts().stream()
+                .flatMap(act -> act.figures().stream())
+                .flatMap(figure -> catalogue.find(figure.figure()).stream())
+                .map(entry -> Written.key(entry.name()))
+                .collect(Collectors.toSet());
     }
 
     /** What has these words, the best first; nothing for no words. */

@@ -26,9 +26,8 @@ public final class UntimedSpeakers {
                 found.add(new Finding(
                         Severity.NOTE,
                         "speaker-not-timed",
-                        "the pace of " + Written.quoted(speaker.name())
-                                + " was never timed on this machine, so their words are timed at the usual 160 words a"
-                                + " minute; time them with Ctrl+U",
+                        "nobody has timed " + Written.quoted(speaker.name())
+                                + " here, so the usual 160 words a minute count; Ctrl+U times a speaker",
                         "speakers[" + s + "].name"));
             }
         }

@@ -26,7 +26,7 @@ public record Speaker(String name, boolean away) {
      * @param timed whether their pace was timed
      */
     public String note(boolean timed) {
-        return away ? "not there today" : timed ? "" : "never timed, so at the usual pace";
+        return away ? "away" : timed ? "" : "not timed";
     }
 
     private static String key(String name) {

@@ -42,6 +42,12 @@ class FinderTest {
     }
 
     @Test
+    void twoLettersFindWhatTheDayFliesBeforeWhatItDoesNot() {
+        assertThat(first("st").name()).isEqualTo("stall turn");
+        assertThat(finder.find("st")).extracting(Found::name).contains("quick stop");
+    }
+
+    @Test
     void namesComeWithHowTheyAreSaidAndAreFoundAsTheySound() {
         show.performers().forEach(performer -> {
             Found found = first(performer.name());

@@ -107,8 +107,10 @@ public final class AnnouncementPresenter {
     /** What goes on under the page, a line for each. */
     static List<String> meanwhile(LiveView live) {
         List<String> lines = new ArrayList<>();
-        lines.add(live.now().caption() + ": " + live.now().name()
-                + (live.now().left().isEmpty() ? "" : ", " + live.now().left()));
+        String left = live.now().left();
+        // Before an act its name is when it comes.
+        boolean known = left.isEmpty() || live.now().name().endsWith(left);
+        lines.add(live.now().caption() + ": " + live.now().name() + (known ? "" : ", " + left));
         if (!live.next().name().isEmpty()) {
             lines.add(live.next().caption()
                     + (live.next().in().isEmpty() ? "" : " " + live.next().in()) + ": "

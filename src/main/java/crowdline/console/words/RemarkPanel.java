@@ -159,7 +159,7 @@ final class RemarkPanel extends JPanel {
                 "insets 0 0 0 " + worn.room(6) + ", gap " + worn.room(8) + " " + worn.room(5),
                 "[][0:0:,grow,fill][][0:0:,grow,fill]",
                 (roomy ? "" : "[]") + "[][][" + worn.room(84) + ":,fill][][][][][][" + worn.room(70) + ":,grow,fill][]["
-                        + worn.room(58) + ":,fill][][][][][][]" + (roomy ? "" : "[][]") + "[][][" + worn.room(58)
+                        + worn.room(58) + ":,fill][][][][][][]" + (roomy ? "[]" : "[][]") + "[][][" + worn.room(58)
                         + ":,fill][][" + worn.room(40) + ":,fill][]"));
         page.add(label("Kind", fields.kind, worn));
         page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
@@ -193,9 +193,9 @@ final class RemarkPanel extends JPanel {
         page.add(label("Latest end, s", fields.latest, worn));
         page.add(fields.latest, "growx, wrap");
         page.add(label("Language", fields.language, worn));
-        page.add(fields.language, "growx" + (roomy ? "" : ", wrap"));
+        page.add(fields.language, "growx, wrap");
         page.add(label("Said by", fields.otherSpeaker, worn));
-        page.add(fields.otherSpeaker, "growx, w 0:0:, wrap");
+        page.add(fields.otherSpeaker, "spanx, growx, w 0:0:, wrap");
         page.add(label("The same in that language", fields.otherText, worn), "spanx, wrap");
         page.add(new JScrollPane(fields.otherText), "spanx, grow, wmin 0, wrap");
         page.add(label("The same in short", fields.otherShort, worn), "spanx, wrap");

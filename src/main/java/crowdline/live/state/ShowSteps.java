@@ -60,7 +60,7 @@ final class ShowSteps {
             return new Step.Refused(Refusals.NOT_IN_THE_ORDER);
         }
         if (state.hasBegun(event.firstId()) || state.hasBegun(event.secondId())) {
-            return new Step.Refused(FLOWN);
+            return new Step.Refused("One of the two has begun; only acts that have not change places.");
         }
         return day(state, event, state.day().swapped(event));
     }

@@ -66,6 +66,10 @@ public final class ToldPresenter {
     /** The key that does this. */
     private static String key(LiveEvent event) {
         Command command = Command.TAKE_BACK;
+        if (event instanceof FlightEvent.ActChosen) {
+            // N chooses the next one, Ctrl+Enter any.
+            return "the choice";
+        }
         if (event instanceof FlightEvent flight) {
             command = command(flight);
         } else if (event instanceof TalkEvent talk) {
@@ -80,7 +84,7 @@ public final class ToldPresenter {
         } else if (event instanceof LiveEvent.HandedOver) {
             command = Command.HAND_OVER;
         } else if (event instanceof AnnouncementEvent) {
-            command = Command.ANNOUNCE;
+            return "the announcement";
         } else if (event instanceof ShowEvent) {
             return event instanceof ShowEvent.ShowEnded ? "the end of the show" : "the running order";
         }
@@ -111,11 +115,9 @@ public final class ToldPresenter {
     }
 
     private static Command choice(FlightEvent event) {
-        return event instanceof FlightEvent.ActChosen
-                ? Command.NEXT_ACT
-                : event instanceof FlightEvent.VariantChosen
-                        ? Command.VARIANT
-                        : event instanceof FlightEvent.ActEnded ? Command.END_ACT : Command.NEXT;
+        return event instanceof FlightEvent.VariantChosen
+                ? Command.VARIANT
+                : event instanceof FlightEvent.ActEnded ? Command.END_ACT : Command.NEXT;
     }
 
     /** What an event did, without a capital. */

@@ -46,6 +46,9 @@ class ToldPresenterTest {
         assertThat(back(START, new FlightEvent.NextDropped(108))).isEqualTo("Took back: D (dropped \"Stall turn\")");
         assertThat(back(START, new FlightEvent.NextSwapped(108)))
                 .isEqualTo("Took back: W (\"Low pass\" now comes before \"Stall turn\")");
+        assertThat(back(new FlightEvent.ActChosen(90, "a1", "full", List.of("f1"), null)))
+                .as("by N, or from the running order")
+                .startsWith("Took back: the choice (act \"");
         assertThat(back(START, new FlightEvent.WentOffPlan(108))).isEqualTo("Took back: O (off the plan)");
         assertThat(back(START, new FlightEvent.SourceChosen(108, Source.CLOCK)))
                 .isEqualTo("Took back: C (following the clock)");
