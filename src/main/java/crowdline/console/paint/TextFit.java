@@ -19,6 +19,8 @@ public final class TextFit {
     private static final double STEP_PX = 0.25;
     /** No more letters than this are ever measured: more than any place of a screen holds. */
     static final int MOST_LETTERS = 1000;
+    /** A last line filled to this share of its width is cut between words. Tuned. */
+    private static final double FULL = 0.75;
     /** The narrowest letters are this wide against their size, so that no letter is left out for which there is room. */
     private static final double NARROWEST = 0.2;
     /** Extra space between breaths as a share of a line; tuned so that a breath is seen, not read. */
@@ -203,11 +205,21 @@ public final class TextFit {
         }
         if (kept.size() < block.lines().size()) {
             int last = kept.size() - 1;
-            kept.set(last, shorten(kept.get(last), block.font(), wish.widthPx(), true));
+            TextBlock.Line end = kept.get(last);
+            kept.set(
+                    last,
+                    end.widthPx() < FULL * wish.widthPx()
+                            ? shorten(joined(end, block.lines().get(last + 1)), block.font(), wish.widthPx(), true)
+                            : shorten(end, block.font(), wish.widthPx(), true));
         }
         double height = kept.get(kept.size() - 1).topPx() + lineHeight;
         double width = kept.stream().mapToDouble(TextBlock.Line::widthPx).max().orElse(0);
         return new TextBlock(kept, block.font(), block.ascentPx(), height, width, false);
+    }
+
+    /** What is too long to be whole on a line begins on it all the same, where most of the line would be empty. */
+    private static TextBlock.Line joined(TextBlock.Line line, TextBlock.Line next) {
+        return new TextBlock.Line(line.text() + " " + next.text(), line.from(), line.topPx(), Double.MAX_VALUE);
     }
 
     private TextBlock.Line shorten(TextBlock.Line line, Font font, double widthPx, boolean always) {

@@ -65,6 +65,19 @@ class TextFitTest {
     }
 
     @Test
+    void aLongWordBeginsOnALineThatWouldBeMostlyEmpty() {
+        TextBlock block = fit(List.of("Die Donaudampfschifffahrtsstaffel"), 20, 20, 160, 30, 1);
+        assertThat(block.lines().get(0).text()).matches("Die Donau.*…");
+        assertThat(block.widthPx()).isBetween(120.0, 160.0);
+        assertThat(fit(List.of("a very long sentence that goes on"), 20, 20, 140, 30, 1)
+                        .lines()
+                        .get(0)
+                        .text())
+                .as("otherwise words stay whole")
+                .isEqualTo("a very long…");
+    }
+
+    @Test
     void everyBreathBeginsALine() {
         TextBlock block = fit(List.of("one two", "three"), 20, 20, 1000, 200, 9);
         assertThat(block.lines()).extracting(TextBlock.Line::text).containsExactly("one two", "three");

@@ -5,9 +5,13 @@ import crowdline.live.state.Day.AddedAct;
 import crowdline.live.state.LiveState;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
+import crowdline.show.bounds.Written;
 
 /** Says what became of the running order. */
 final class OrderTold {
+    /** As much of a name as is read at a glance, in letters. */
+    private static final int GLANCE = 48;
+
     private OrderTold() {}
 
     /** What an event did, without a capital, from the state after it. */
@@ -26,7 +30,7 @@ final class OrderTold {
             return named(restored.actId(), after, words) + " will be flown after all";
         }
         if (event instanceof ShowEvent.ActAdded added) {
-            return "\"" + added.title() + "\" is put in";
+            return "\"" + Written.brief(added.title(), GLANCE) + "\" is put in";
         }
         return "the show over";
     }
@@ -41,13 +45,15 @@ final class OrderTold {
 
     private static String named(String actId, LiveState state, ShowLookup words) {
         return "\""
-                + words.act(actId)
-                        .map(Act::title)
-                        .or(() -> state.day().added().stream()
-                                .filter(act -> act.id().equals(actId))
-                                .map(AddedAct::title)
-                                .findFirst())
-                        .orElse(actId)
+                + Written.brief(
+                        words.act(actId)
+                                .map(Act::title)
+                                .or(() -> state.day().added().stream()
+                                        .filter(act -> act.id().equals(actId))
+                                        .map(AddedAct::title)
+                                        .findFirst())
+                                .orElse(actId),
+                        GLANCE)
                 + "\"";
     }
 }
