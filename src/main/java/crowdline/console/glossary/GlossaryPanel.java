@@ -22,6 +22,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -314,6 +315,7 @@ public final class GlossaryPanel extends JPanel {
 
     public void wear(Appearance appearance) {
         worn = appearance;
+        // What was not in the window when the look changed still has the old one; see the last line.
         removeAll();
         String gap = appearance.room(16);
         if (drill != null || asking) {
@@ -321,8 +323,7 @@ public final class GlossaryPanel extends JPanel {
             drillPanel.wear(appearance);
             askPanel.wear(appearance);
             add(drill != null ? drillPanel : askPanel, "grow, wmin 0, hmin 0");
-            revalidate();
-            repaint();
+            SwingUtilities.updateComponentTreeUI(this);
             return;
         }
         setLayout(
@@ -357,8 +358,7 @@ public final class GlossaryPanel extends JPanel {
         add(left, "grow, wmin 0");
         form.wear(appearance);
         add(writing ? form : right, "grow, wmin 0, hmin 0");
-        revalidate();
-        repaint();
+        SwingUtilities.updateComponentTreeUI(this);
     }
 
     private void choose(EntryView entry) {

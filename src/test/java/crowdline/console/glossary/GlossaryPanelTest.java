@@ -218,4 +218,25 @@ class GlossaryPanelTest {
         assertThat(with.entries()).hasSize(VIEW.entries().size() + 1);
         assertThat(with.with(null).entries()).isEqualTo(VIEW.entries());
     }
+
+    @Test
+    void whatIsShownAfterTheLookChangedHasTheNewLook() throws Exception {
+        happens(() -> LookAndFeel.wear(new Appearance(Themes.DAY, Zoom.NONE)));
+        List<JTextField> fields = new ArrayList<>();
+        collect(panel.drillPanel(), JTextField.class, fields);
+        JTextField written = fields.get(0);
+        Appearance night = new Appearance(Themes.NIGHT, Zoom.NONE);
+        happens(() -> {
+            LookAndFeel.wear(night);
+            panel.wear(night);
+            panel.drill(1);
+        });
+        assertThat(written.getBackground()).isEqualTo(night.palette().stage());
+        assertThat(written.getForeground()).isEqualTo(night.palette().text());
+        happens(() -> {
+            panel.drill(1);
+            LookAndFeel.wear(new Appearance(Themes.DAY, Zoom.NONE));
+            panel.wear(new Appearance(Themes.DAY, Zoom.NONE));
+        });
+    }
 }
