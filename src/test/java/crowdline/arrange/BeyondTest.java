@@ -14,6 +14,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,6 +38,7 @@ class BeyondTest {
         return made(list, kind).arranged();
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource({
         "strong aerobatic monoplane, ' x 20'",

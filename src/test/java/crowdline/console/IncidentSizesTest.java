@@ -33,6 +33,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JPanel;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -146,6 +147,7 @@ class IncidentSizesTest {
                 && all.subList(0, at).stream().noneMatch(w -> w.text().startsWith("When the"));
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource({"800, 500", "1280, 800", "1920, 1080", "2560, 1440"})
     void wordsAreAtLeastAsLargeAsARemarkInLiveAndGrow(int wide, int tall) {

@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -105,6 +106,7 @@ class LiveSizesTest {
         return own;
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource({"1280, 800", "1366, 768", "1920, 1080", "3840, 2160"})
     void largerIsLargerUntilThereIsNoRoom(int wide, int tall) {

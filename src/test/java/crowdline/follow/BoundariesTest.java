@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class BoundariesTest {
@@ -162,6 +163,7 @@ class BoundariesTest {
         assertThat(found().figures().get(0).confidence()).isCloseTo((4 * 0.8 + 6 * 0.4) / 10, within(1e-9));
     }
 
+    @Tag("slow")
     @Test
     void figureDroppedInFlightIsMissedInTheSummaryThoughItWasExpected() throws ShowFileException {
         Display display = FollowTrial.display("jackanapes-solo");

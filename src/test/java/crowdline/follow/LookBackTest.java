@@ -6,18 +6,28 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.flight.body.Vec;
 import crowdline.storage.file.ShowFileException;
 import crowdline.telemetry.Reading;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class LookBackTest {
-    private static Display display;
+    private final Display display;
+    private final Map<Long, Truth> flights = new HashMap<>();
 
-    @BeforeAll
-    static void predict() throws ShowFileException {
+    LookBackTest() throws ShowFileException {
         display = FollowTrial.display("jackanapes-solo");
+    }
+
+    /** Flown once for all that is asked of it. */
+    private Truth flight(long seed) {
+        return flights.computeIfAbsent(
+                seed, s -> Scenario.plain("", 0.10, 0, Radio.good(5)).fly(display, s));
     }
 
     private static List<Reading> received(Truth truth, long seed) {
@@ -29,7 +39,7 @@ class LookBackTest {
     void bendSaysWhenALoopBeganWhateverWasSaid() {
         LookBack back = new LookBack(display.plan);
         for (long seed = 5000; seed < 5005; seed++) {
-            Truth truth = Scenario.plain("", 0.10, 0, Radio.good(5)).fly(display, seed);
+            Truth truth = flight(seed);
             double began = truth.flown.get(2).startS();
             for (double wrong : new double[] {-0.5, 0, 0.5}) {
                 assertThat(back.begin(1, 2, began + wrong, received(truth, seed)) - began)
@@ -42,7 +52,7 @@ class LookBackTest {
     @Test
     void withoutReadingsOrAPredictedPathItStaysWithWhatWasSaid() {
         LookBack back = new LookBack(display.plan);
-        Truth truth = Scenario.plain("", 0.10, 0, Radio.good(5)).fly(display, 5000);
+        Truth truth = flight(5000);
         double began = truth.flown.get(2).startS();
         assertThat(back.begin(1, 2, began, List.of())).isEqualTo(began);
         assertThat(back.begin(0, 1, truth.flown.get(1).startS(), received(truth, 1)))
@@ -133,11 +143,12 @@ class LookBackTest {
      * Half of what the follower says live is off by more than a quarter of a second. Over many flights nine of ten are within
      * 0.6 s; a few have a looser floor.
      */
+    @Tag("slow")
     @Test
     void boundariesOfALogAreMostlyWithinTwoTenthsOfASecond() {
         Score score = new Score();
         for (long seed = 5000; seed < 5005; seed++) {
-            Truth truth = Scenario.plain("", 0.10, 0, Radio.good(5)).fly(display, seed);
+            Truth truth = flight(seed);
             score.count(truth, Boundaries.of(display.plan, received(truth, seed)));
         }
         assertThat(score.lookedBackMedianS()).isLessThan(0.2);
@@ -145,11 +156,12 @@ class LookBackTest {
     }
 
     /** As many loggers write; what was said is a second late at worst, and half a second on average. */
+    @Tag("slow")
     @Test
     void logOfOneReadingASecondIsLookedBackAtTwiceAsFar() {
         Score score = new Score();
         for (long seed = 5000; seed < 5005; seed++) {
-            Truth truth = Scenario.plain("", 0.10, 0, Radio.good(1)).fly(display, seed);
+            Truth truth = flight(seed);
             List<Reading> log = Radio.good(1).receive(truth, new SplittableRandom(seed));
             score.count(truth, Boundaries.of(display.plan, log));
         }

@@ -21,14 +21,19 @@ import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ListReaderTest {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
     private static final ListReader READER = new ListReader(CATALOGUE);
+
+    private final Map<Integer, FigureList> madeUp = new HashMap<>();
 
     private static final Pattern TOKEN = Pattern.compile("[\\p{L}\\p{N}½¼¾]+");
 
@@ -49,6 +54,11 @@ class ListReaderTest {
 
     private static List<String> codes(FigureList list) {
         return list.findings().stream().map(Finding::code).toList();
+    }
+
+    /** Read once for all that is asked of it. */
+    private FigureList madeUpAndRead(int seed) {
+        return madeUp.computeIfAbsent(seed, s -> READER.read(madeUp(s)));
     }
 
     static IntStream seeds() {
@@ -119,7 +129,7 @@ class ListReaderTest {
     void noWordOfATextIsLostOrToldTwice(int seed) {
         String text = madeUp(seed);
 
-        assertThat(tokens(kept(READER.read(text)))).as(text).isEqualTo(tokens(text));
+        assertThat(tokens(kept(madeUpAndRead(seed)))).as(text).isEqualTo(tokens(text));
     }
 
     @ParameterizedTest
@@ -131,7 +141,7 @@ class ListReaderTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void everyLineCanBeUsed(int seed) {
-        FigureList list = READER.read(madeUp(seed));
+        FigureList list = madeUpAndRead(seed);
 
         assertThat(list.lines()).allSatisfy(line -> {
             assertThat(line.choices()).allMatch(choice -> CATALOGUE.find(choice).isPresent());
@@ -321,6 +331,7 @@ class ListReaderTest {
         return text.substring(0, Math.min(text.length(), 49_000));
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("longTexts")
     void theLongestTextsAreReadInSeconds(String text) {

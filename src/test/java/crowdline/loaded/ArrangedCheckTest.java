@@ -22,6 +22,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -74,6 +75,7 @@ class ArrangedCheckTest {
     }
 
     /** Lists of any figures with heights, speeds and places that nobody could have in that order. */
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("flying")
     void whatContradictsItselfIsAnActWithoutAnError(String kind) {

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import tools.jackson.databind.json.JsonMapper;
@@ -69,6 +70,7 @@ class LargeShowTest {
     }
 
     /** The samples of forty acts take 60 MB. */
+    @Tag("slow")
     @Test
     void actsOfWhichTheMemoryHoldsNotAllSamplesArePredictedAllTheSame() throws Exception {
         Process process = new ProcessBuilder(

@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +46,7 @@ class TypingSlipTest {
     }
 
     /** Of every key that a demo has, one place by lot, written wrongly in a way by lot. */
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource({"wrackenholt-evening, 11", "fenmarsh-air-day, 12"})
     void noSlipTakesAPlaceDown(String name, long seed) throws IOException {

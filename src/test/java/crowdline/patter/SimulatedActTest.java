@@ -10,9 +10,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Whole acts with figures longer and shorter than planned, dropped, and held back, spoken to the plan. */
+@Tag("slow")
 class SimulatedActTest {
     private record Utterance(Candidate candidate, double startS, double endS) {}
 

@@ -17,11 +17,13 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 
 /** Many flights of one act, made once: each kind of change is looked for in what is flown, not in what is said of it. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
+@Tag("slow")
 class PracticePilotTest {
     private static final int SEEDS = 10;
 

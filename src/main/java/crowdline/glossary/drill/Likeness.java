@@ -46,6 +46,11 @@ final class Likeness {
     }
 
     boolean looksTheSame(Likeness other) {
-        return to(other) < SAME;
+        return isTheSame(to(other));
+    }
+
+    /** Whether two that lie so far apart look the same. */
+    static boolean isTheSame(double apart) {
+        return apart < SAME;
     }
 }

@@ -184,16 +184,18 @@ public final class Questions {
         if (flownOf(figure).isEmpty()) {
             return List.of();
         }
-        return Stream.concat(
-                        mistaken(figure).stream(),
-                        figures.keySet().stream()
-                                .filter(other -> !other.equals(figure) && canBeToldApart(figure, other))
-                                .sorted(Comparator.comparingDouble(
-                                                (String other) -> look(figure).to(look(other)))
-                                        .thenComparing(Comparator.naturalOrder())))
-                .distinct()
-                .toList();
+        Likeness own = look(figure);
+        Stream<String> nearestFirst = figures.keySet().stream()
+                .filter(other -> !other.equals(figure) && !flownOf(other).isEmpty())
+                .map(other -> new Other(other, own.to(look(other))))
+                .filter(other -> !Likeness.isTheSame(other.apart()))
+                .sorted(Comparator.comparingDouble(Other::apart).thenComparing(Other::name))
+                .map(Other::name);
+        return Stream.concat(mistaken(figure).stream(), nearestFirst).distinct().toList();
     }
+
+    /** A figure and how unlike the one that is asked about it looks. */
+    private record Other(String name, double apart) {}
 
     private boolean canBeToldApart(String figure, String other) {
         return !flownOf(other).isEmpty() && !look(figure).looksTheSame(look(other));

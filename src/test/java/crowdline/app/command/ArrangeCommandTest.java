@@ -21,6 +21,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.Objects;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -163,6 +164,7 @@ class ArrangeCommandTest {
     }
 
     /** The log of a flight of another show: what comes back is an act of this one. */
+    @Tag("slow")
     @Test
     void aFlightLogBecomesAnActOfTheFiguresFoundInIt() throws Exception {
         String demo = "src/test/resources/crowdline/shows/fenmarsh-air-day.json";

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +43,7 @@ class SheetCommandTest {
         }
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"cards", "running", "pilot", "glossary", "incident"})
     void everyKindIsWrittenForTheDemo(String kind) throws IOException {

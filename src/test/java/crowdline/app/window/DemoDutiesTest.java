@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,6 +53,7 @@ class DemoDutiesTest {
                 .toList();
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @ValueSource(strings = {"fenmarsh-air-day", "wrackenholt-evening"})
     void everyDutyAndEveryCallHasItsPlaceInEveryVariant(String name) throws ShowFileException {

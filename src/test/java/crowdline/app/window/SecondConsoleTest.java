@@ -8,12 +8,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Two real processes with one folder of journals. */
 @Timeout(120)
+@Tag("slow")
 class SecondConsoleTest {
     private static final String ELSEWHERE =
             "This show is running in another window; this one keeps a journal of its own.";

@@ -12,10 +12,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class PicturesTest {
+    @Tag("slow")
     @Test
     void everyScreenIsDrawnWithoutAWindow(@TempDir Path out) throws IOException {
         List<Path> files = Pictures.renderAll(

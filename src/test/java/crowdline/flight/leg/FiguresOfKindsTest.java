@@ -21,6 +21,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,11 +29,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every figure of the catalogue with every kind that flies, from its usual entry speed, in calm air and in wind. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FiguresOfKindsTest {
     private static final Path LACKS = Path.of("src/test/resources/crowdline/flight/figures-that-kinds-lack.txt");
     private static final Path IN_WIND = Path.of("src/test/resources/crowdline/flight/figures-that-wind-takes-away.txt");
@@ -64,6 +68,8 @@ class FiguresOfKindsTest {
     private static final Set<String> LOOPS = Set.of("loop", "formation loop", "outside loop");
     private static final Set<String> BACK_AT_ITS_PLACE = Set.of("loop", "formation loop", "square loop", "steep turn");
 
+    private final Map<List<Double>, List<Pair>> drawn = new HashMap<>();
+
     /** One figure with one kind, and how it was drawn; null if it cannot be flown. */
     private record Pair(
             CatalogueEntry entry,
@@ -83,6 +89,11 @@ class FiguresOfKindsTest {
                 .filter(Kind::flies)
                 .map(kind -> kind.airframe("it", kind.name(), Sliders.TYPICAL))
                 .toList();
+    }
+
+    /** Drawn once in each wind for all tests: they only look. */
+    private List<Pair> drawnOnce(double fromDeg, double kt) {
+        return drawn.computeIfAbsent(List.of(fromDeg, kt), key -> drawn(Wind.steady(fromDeg, kt, 90)));
     }
 
     private static List<Pair> drawn(Wind wind) {
@@ -114,7 +125,7 @@ class FiguresOfKindsTest {
     @Test
     void whatAKindCannotFlyIsToldAsReviewed() throws IOException {
         StringBuilder told = new StringBuilder();
-        for (Pair pair : drawn(Wind.CALM)) {
+        for (Pair pair : drawnOnce(0, 0)) {
             String fault = fault(pair);
             if (fault != null) {
                 told.append(pair.name()).append(": ").append(fault).append('\n');
@@ -124,10 +135,11 @@ class FiguresOfKindsTest {
     }
 
     /** What wind takes away: flown in calm air, and not, or not as high, in 15 kt along the line or across it. */
+    @Tag("slow")
     @Test
     void whatAKindCannotFlyInWindIsToldAsReviewed() throws IOException {
         Set<String> calm = new HashSet<>();
-        for (Pair pair : drawn(Wind.CALM)) {
+        for (Pair pair : drawnOnce(0, 0)) {
             if (fault(pair) == null) {
                 calm.add(pair.name());
             }
@@ -138,7 +150,7 @@ class FiguresOfKindsTest {
         winds.put("behind", 270);
         winds.put("across", 180);
         for (Map.Entry<String, Integer> wind : winds.entrySet()) {
-            for (Pair pair : drawn(Wind.steady(wind.getValue(), 15, 90))) {
+            for (Pair pair : drawnOnce(wind.getValue(), 15)) {
                 String fault = calm.contains(pair.name()) ? fault(pair) : null;
                 if (fault != null) {
                     told.append(pair.name() + ", 15 kt " + wind.getKey() + ": " + fault + '\n');
@@ -170,19 +182,20 @@ class FiguresOfKindsTest {
 
     @Test
     void theSamePairIsDrawnTheSameTwice() {
-        assertThat(drawn(Wind.CALM).stream()
-                        .map(p -> p.shaped() == null ? p.lack() : p.shaped().elements())
-                        .toList())
-                .isEqualTo(drawn(Wind.CALM).stream()
-                        .map(p -> p.shaped() == null ? p.lack() : p.shaped().elements())
-                        .toList());
+        assertThat(made(drawn(Wind.CALM))).isEqualTo(made(drawnOnce(0, 0)));
+    }
+
+    private static List<Object> made(List<Pair> pairs) {
+        return pairs.stream()
+                .<Object>map(p -> p.shaped() == null ? p.lack() : p.shaped().elements())
+                .toList();
     }
 
     @ParameterizedTest
     @CsvSource({"0, 0", "15, 0", "15, 180", "15, 90", "15, 270"})
     void whatIsDrawnIsWhatWasMeant(double windKt, double fromDeg) {
         Set<String> wrong = new TreeSet<>();
-        for (Pair pair : drawn(Wind.steady(fromDeg, windKt, 90))) {
+        for (Pair pair : drawnOnce(fromDeg, windKt)) {
             Shaped shaped = pair.shaped();
             if (shaped != null) {
                 withinLimits(pair, shaped, wrong);

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -103,6 +104,7 @@ class WhatIsThatTest {
         assertThat(sum / count).as("figures left on the average").isLessThan(5);
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @MethodSource("kinds")
     void whateverFliesItTrueAnswersLeadToIt(Kind kind) {

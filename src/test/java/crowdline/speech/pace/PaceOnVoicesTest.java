@@ -12,6 +12,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -48,6 +49,7 @@ class PaceOnVoicesTest {
     }
 
     /** The bounds are what was measured, rounded up; the goal is 5 % and 90 %. */
+    @Tag("slow")
     @ParameterizedTest
     @CsvSource({
         "0, fenmarsh, 4.2, 94", "0, wrackenholt, 4.7, 90", "0, catalogue, 4.0, 95",

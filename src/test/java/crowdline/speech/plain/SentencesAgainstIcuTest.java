@@ -12,6 +12,7 @@ import java.util.SplittableRandom;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class SentencesAgainstIcuTest {
@@ -97,6 +98,7 @@ class SentencesAgainstIcuTest {
     }
 
     /** The remarks of the demo shows, the catalogue, what voices spoke, and what the tests of speech are made of. */
+    @Tag("slow")
     @Test
     void everyTextInTheRepositoryIsPartedAsIcuPartsIt() throws IOException {
         Set<String> texts = new LinkedHashSet<>();

@@ -24,6 +24,7 @@ import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -118,6 +119,7 @@ class JournalDamageTest {
                 .isFalse();
     }
 
+    @Tag("slow")
     @Test
     void oneFlippedBitCostsAtMostOneEvent() throws IOException {
         int twoLines = new String(whole, StandardCharsets.ISO_8859_1).indexOf("{\"event\"");

@@ -15,6 +15,7 @@ import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -185,6 +186,7 @@ public class PassesFileTest {
         assertThat(one).isNotEqualTo(two);
     }
 
+    @Tag("slow")
     @Test
     void twoProgramsAddingAtOnceLoseNoLine() throws Exception {
         List<Process> programs = new ArrayList<>();

@@ -15,6 +15,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -109,6 +110,7 @@ class UnsavedShelfTest {
     }
 
     /** A real process, killed while it keeps one edit after the other. */
+    @Tag("slow")
     @Test
     void killedAtAnyMomentTheLastEditThatWasSaidToBeKeptIsThere() throws Exception {
         for (int kill = 0; kill < 3; kill++) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Devices that send all the time, every byte learned for a command, and pedals of many kinds; seeded. */
@@ -172,6 +173,7 @@ class FootFilterTest {
         assertThat(port.told).isTrue();
     }
 
+    @Tag("slow")
     @Test
     void noPressOfAnyKindOfPedalIsLostOrCountedTwice() {
         Random random = new Random(41);

@@ -27,6 +27,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,6 +69,7 @@ class PracticeShowTest {
         return score.about(about).stream().filter(l -> !l.well()).count();
     }
 
+    @Tag("slow")
     @ParameterizedTest
     @EnumSource(Level.class)
     void whoLooksUpIsToldLittleAndWhoReadsTheListIsToldWhatBroke(Level level) throws Exception {
