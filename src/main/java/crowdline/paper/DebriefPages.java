@@ -69,13 +69,15 @@ final class DebriefPages {
         changes();
         OtherDay other = flown.other();
         if (debrief.day().span() != null) {
+            DayChart chart = DayCharts.day(debrief, flown.hour(), other);
+            flow.keep(type.pt(60) + height(chart));
             section("The day as a chart", 0);
             flow.text(
                     "how",
                     DayWords.HOW + " Talk is told for every five minutes."
                             + (other == null ? "" : " " + DayWords.how(other)),
                     type.small());
-            chart(DayCharts.day(debrief, flown.hour(), other));
+            chart(chart);
         }
         if (other != null) {
             section("The day beside " + other.name(), 0);
@@ -152,9 +154,6 @@ final class DebriefPages {
         OtherDay other = flown.other();
         if (other != null) {
             DayBeside.sentences(run, other).forEach(this::beside);
-            if (DayBeside.isFlown(run, other)) {
-                chart(DayCharts.run(debrief, flown.hour(), number, other));
-            }
         }
         flow.gap(type.pt(6));
         figureHead();
@@ -172,6 +171,10 @@ final class DebriefPages {
                         "off",
                         "Off the plan from " + Said.clock(o.fromS()) + " to " + Said.clock(o.toS()),
                         type.words()));
+        if (other != null && DayBeside.isFlown(run, other)) {
+            flow.gap(type.pt(8));
+            chart(DayCharts.run(debrief, flown.hour(), number, other));
+        }
         flow.gap(type.pt(8));
         flow.keep(4 * type.words().leadingPt());
         flow.text("said", DebriefSheet.said(run.remarks()), type.strongWords());
@@ -238,8 +241,6 @@ final class DebriefPages {
     }
 
     private void chart(DayChart chart) {
-        double height = Math.min(
-                flow.room().height() - type.pt(60), chart.lines() * type.small().sizePt());
         ChartPainter painter = new ChartPainter(
                 chart,
                 type.small().sizePt(),
@@ -248,8 +249,14 @@ final class DebriefPages {
                 "chart",
                 0,
                 flow.room().width(),
-                height,
+                height(chart),
                 area -> List.of(new Ink.Drawing(area.x(), area.y(), area.width(), area.height(), painter)));
+    }
+
+    /** So high that its rows do not run into each other, and never higher than a page under its heading. */
+    private double height(DayChart chart) {
+        return Math.min(
+                flow.room().height() - type.pt(60), chart.lines() * type.small().sizePt());
     }
 
     private void duty(DutyRun duty) {

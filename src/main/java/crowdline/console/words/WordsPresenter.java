@@ -122,21 +122,25 @@ final class WordsPresenter {
         if (said == null) {
             return new Mark(Form.DIAMOND, Tone.CAUTION, "Nobody is there to say the " + language);
         }
-        String takes = String.format(
-                Locale.UK,
-                "%s: %.1f s (%.1f to %.1f)%s, %s",
-                language,
-                said.time().seconds(),
-                said.time().lowS(),
-                said.time().highS(),
-                inShort(remark),
-                basis.voices().interpreting() == Interpreting.AFTER ? "after the remark" : "at the same time");
         return words.older()
                 ? new Mark(
                         Form.DIAMOND,
                         Tone.CAUTION,
-                        takes + ". It is " + Translation.OLDER + ": edit it, or press Ctrl+Enter if it still fits")
-                : new Mark(Form.RING, Tone.CALM, takes);
+                        language + " is " + Translation.OLDER + ": edit it, or Ctrl+Enter if it still fits")
+                : new Mark(
+                        Form.RING,
+                        Tone.CALM,
+                        String.format(
+                                Locale.UK,
+                                "%s: %.1f s (%.1f to %.1f)%s, %s",
+                                language,
+                                said.time().seconds(),
+                                said.time().lowS(),
+                                said.time().highS(),
+                                inShort(remark),
+                                basis.voices().interpreting() == Interpreting.AFTER
+                                        ? "after the remark"
+                                        : "at the same time"));
     }
 
     /** What is said in the other language where the short form is. */

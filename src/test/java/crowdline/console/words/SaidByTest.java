@@ -142,7 +142,7 @@ class SaidByTest {
         assertThat(page().acceptable()).as("a space says nothing").isFalse();
         type("Five times her weight.", "", french);
         assertThat(Objects.requireNonNull(page().other()).word())
-                .endsWith("It is older than the text: edit it, or press Ctrl+Enter if it still fits");
+                .isEqualTo("French is older than the text: edit it, or Ctrl+Enter if it still fits");
         assertThat(Objects.requireNonNull(row().draft()).word()).isEqualTo("Older");
         type("Five times her weight, all in her arms.", "", french);
         assertThat(Objects.requireNonNull(first().translation()).older()).isTrue();
