@@ -2,6 +2,7 @@ package crowdline.console.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.live.day.DutiesView;
 import crowdline.console.live.day.OrderView;
 import crowdline.console.live.day.ToldLine;
 import crowdline.console.live.find.FindPanel;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import javax.swing.JTextArea;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -158,5 +160,23 @@ class LivePanelTest {
             layOut(panel.order());
             assertThat(panel.order().seen()).as(zoom + " %").isGreaterThanOrEqualTo(ListRows.LEAST_ROWS);
         }
+    }
+
+    @Test
+    void aListWithoutARowSaysWhereRowsComeFrom() {
+        LivePanel panel = panel(100);
+        panel.showDuties(new DutiesView(List.of()));
+        assertThat(label(panel.duties())).contains("no duties").contains("Ctrl+6");
+        panel.showDuties(new DutiesView(List.of(
+                new DutiesView.Row("d", new Mark(Form.RING, Tone.CALM, "Later"), "0 of 1", "Thank the dairy.", ""))));
+        assertThat(label(panel.duties())).contains("S it was said");
+    }
+
+    private static String label(Container list) {
+        return Arrays.stream(list.getComponents())
+                .filter(JTextArea.class::isInstance)
+                .map(area -> ((JTextArea) area).getText())
+                .findFirst()
+                .orElse("");
     }
 }

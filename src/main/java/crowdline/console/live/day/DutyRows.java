@@ -14,10 +14,13 @@ public final class DutyRows {
             "Duties of the day, the most pressing first: \u2191 \u2193 choose one, S it was said,"
                     + " X not in this act, U close. A tick needs a key: what only stood on the screen is shown, not said.";
 
+    private static final String NONE =
+            "This show has no duties of the day. They are written in Prepare: F2, then Ctrl+6. U close.";
+
     private DutyRows() {}
 
     public static ListRows<DutiesView.Row> in(Appearance appearance) {
-        return new ListRows<>(appearance, "Duties of the day", KEYS, DutyRows::cells);
+        return new ListRows<>(appearance, "Duties of the day", KEYS, NONE, DutyRows::cells);
     }
 
     private static CellPainter<DutiesView.Row> cells(Appearance appearance) {

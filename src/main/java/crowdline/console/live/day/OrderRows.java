@@ -14,10 +14,12 @@ public final class OrderRows {
             "Running order: Alt+\u2190 \u2192 by a minute, Alt+Page Up/Down by ten, from here on"
                     + " (with Shift this one alone). Alt+\u2191 \u2193 order. Del cancel, Ins put in, Ctrl+Enter now, R close.";
 
+    private static final String NONE = "This show has no acts yet. Ins puts one in, R close.";
+
     private OrderRows() {}
 
     public static ListRows<OrderView.Row> in(Appearance appearance) {
-        return new ListRows<>(appearance, "Running order", KEYS, OrderRows::cells);
+        return new ListRows<>(appearance, "Running order", KEYS, NONE, OrderRows::cells);
     }
 
     private static CellPainter<OrderView.Row> cells(Appearance appearance) {

@@ -38,6 +38,8 @@ public final class ListRows<R extends ListRows.Row> extends JPanel {
     }
 
     private final JTextArea label;
+    private final String keys;
+    private final String none;
     private final DefaultListModel<R> model = new DefaultListModel<>();
     private final JList<R> list = new JList<>(model);
     private final transient Function<Appearance, CellPainter<R>> cells;
@@ -49,8 +51,12 @@ public final class ListRows<R extends ListRows.Row> extends JPanel {
     /**
      * @param name what a screen reader calls it
      * @param keys which keys it has, in a sentence
+     * @param none what to do while there is no row
      */
-    public ListRows(Appearance appearance, String name, String keys, Function<Appearance, CellPainter<R>> cells) {
+    public ListRows(
+            Appearance appearance, String name, String keys, String none, Function<Appearance, CellPainter<R>> cells) {
+        this.keys = keys;
+        this.none = none;
         this.cells = cells;
         this.asked = appearance;
         label = PlainText.wrapped("Keys of the " + name.toLowerCase(Locale.ROOT), keys);
@@ -72,6 +78,7 @@ public final class ListRows<R extends ListRows.Row> extends JPanel {
     public void show(List<R> next, int first) {
         String chosen = chosenId();
         boolean isNew = !isVisible();
+        label.setText(next.isEmpty() ? none : keys);
         if (!next.equals(rows)) {
             rows = List.copyOf(next);
             int at = list.getSelectedIndex();
