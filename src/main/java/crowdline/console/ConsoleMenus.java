@@ -79,6 +79,7 @@ public final class ConsoleMenus {
         show.addSeparator();
         show.add(item(Command.RECEIVER));
         show.add(item(Command.PEDALS));
+        show.add(item(Command.LISTEN));
         show.add(item(Command.PACE));
         show.add(item(Command.NEXT_SPEAKER));
         bar.add(show);

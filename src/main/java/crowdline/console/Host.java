@@ -44,6 +44,9 @@ public interface Host {
     @Nullable
     DebriefHost debrief();
 
+    /** Has Live listen to the microphone, or no longer. */
+    default void listen() {}
+
     /** What the glossary asks. */
     default GlossaryHost glossary() {
         return GlossaryHost.NONE;

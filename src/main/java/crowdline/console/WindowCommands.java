@@ -80,6 +80,7 @@ final class WindowCommands {
                         Command.PRINT,
                         () -> outside.getAsBoolean() && edit.now().isPresent(),
                         () -> edit.now().ifPresent(show -> windows.print(show, pane.place())))
+                .on(Command.LISTEN, outside, host::listen)
                 .on(Command.PACE, outside, windows::askPace)
                 .on(Command.NEXT_SPEAKER, outside, () -> host.pace().useNext())
                 .on(Command.THEME, always, () -> wear(look().with(Themes.after(look().theme()))))

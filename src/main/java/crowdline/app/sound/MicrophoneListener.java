@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * and goes nowhere else.
  */
 public final class MicrophoneListener implements Microphone {
-    static final String GONE = "The microphone is gone; Space times by hand, and what was timed is kept.";
+    private static final String GONE = "The microphone is gone; ";
 
     private static final Logger LOG = System.getLogger(MicrophoneListener.class.getName());
     private static final long BETWEEN_READS_MS = 20;
@@ -32,6 +32,7 @@ public final class MicrophoneListener implements Microphone {
 
     private final WindowOpener opening;
     private final Executor screen;
+    private final String gone;
     private final long betweenReadsMs;
     private final long goneAfterMs;
     private @Nullable Thread last;
@@ -41,16 +42,20 @@ public final class MicrophoneListener implements Microphone {
         SoundSource open() throws NoSoundException;
     }
 
-    /** @param screen runs what the listener is told, in order */
-    public MicrophoneListener(WindowOpener opening, Executor screen) {
-        this(opening, screen, BETWEEN_READS_MS, GONE_AFTER_MS);
+    /**
+     * @param screen runs what the listener is told, in order
+     * @param without how it goes on without the microphone, the end of a sentence
+     */
+    public MicrophoneListener(WindowOpener opening, Executor screen, String without) {
+        this(opening, screen, without, BETWEEN_READS_MS, GONE_AFTER_MS);
     }
 
     /**
      * @param betweenReadsMs milliseconds, 1 or more
      * @param goneAfterMs a device that gives nothing for so long is gone, milliseconds
      */
-    MicrophoneListener(WindowOpener opening, Executor screen, long betweenReadsMs, long goneAfterMs) {
+    MicrophoneListener(WindowOpener opening, Executor screen, String without, long betweenReadsMs, long goneAfterMs) {
+        gone = GONE + without;
         this.opening = opening;
         this.screen = screen;
         this.betweenReadsMs = betweenReadsMs;
@@ -103,7 +108,7 @@ public final class MicrophoneListener implements Microphone {
                 Thread.currentThread().interrupt();
             } catch (RuntimeException e) { // the thread's root: the key goes on timing
                 LOG.log(Level.WARNING, "listening stopped", e);
-                tell(() -> listener.lost(GONE));
+                tell(() -> listener.lost(gone));
             }
         }
 
@@ -116,7 +121,7 @@ public final class MicrophoneListener implements Microphone {
                 int read = source.read(block);
                 emptyMs = read > 0 ? 0 : emptyMs + betweenReadsMs;
                 if (read < 0 || emptyMs >= goneAfterMs) {
-                    tell(() -> listener.lost(GONE));
+                    tell(() -> listener.lost(gone));
                     return;
                 }
                 if (forget.getAndSet(false)) {

@@ -1,6 +1,9 @@
 package crowdline.app.window;
 
+import crowdline.app.sound.JavaSound;
+import crowdline.app.sound.MicrophoneListener;
 import crowdline.app.window.device.ByPosition;
+import crowdline.app.window.device.LiveEar;
 import crowdline.app.window.device.PedalListener;
 import crowdline.app.window.device.ReceiverFinder;
 import crowdline.app.window.device.Troubles;
@@ -56,6 +59,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 
@@ -92,6 +96,7 @@ final class ConsoleHost implements Host {
     private final PracticeKeeper practice;
     private final PedalListener pedals;
     private final ReceiverFinder receivers;
+    private final LiveEar ear;
     /** Looks how the devices stand. */
     private final Timer watch;
 
@@ -163,13 +168,22 @@ final class ConsoleHost implements Host {
                 learned -> settings.change(s -> s.withButtons(learned)),
                 aircraft::name,
                 io);
+        ear = new LiveEar(
+                new MicrophoneListener(new JavaSound()::open, SwingUtilities::invokeLater, LiveEar.WITHOUT),
+                opening::running,
+                listens -> settings.change(s -> s.withListens(listens)),
+                opening::say);
         Troubles troubles = new Troubles(
                 List.of(
                         new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver is giving positions"),
-                        new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected")),
+                        new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected"),
+                        new Troubles.Device(ear::trouble, ear::isOn, "The microphone is heard again")),
                 opening::stand,
                 opening::say);
-        watch = new Timer(WATCH_MS, e -> troubles.look());
+        watch = new Timer(WATCH_MS, e -> {
+            ear.look();
+            troubles.look();
+        });
         watch.start();
     }
 
@@ -221,6 +235,18 @@ final class ConsoleHost implements Host {
     @Override
     public void useReceiver(String where, double faster) {
         receivers.use(where, faster);
+    }
+
+    @Override
+    public void listen() {
+        ear.turn();
+    }
+
+    /** Listens, if that was chosen when the program was last left. */
+    void listenAgain() {
+        if (settings.get().listens()) {
+            ear.begin();
+        }
     }
 
     @Override
@@ -347,6 +373,7 @@ final class ConsoleHost implements Host {
         window.send(ConsoleFrame::dispose);
         aircraft.close();
         pedals.close();
+        ear.close();
         edits.shutdownNow();
         paper.stop();
         papers.shutdownNow();

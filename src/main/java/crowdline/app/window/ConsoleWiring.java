@@ -175,6 +175,7 @@ final class ConsoleWiring {
             ConsoleFrame frame = new ConsoleFrame(host, appearance);
             frame.showSpeaker(PaceKeeper.speaker(paces.get().own()));
             window.made(frame);
+            host.listenAgain();
         });
     }
 

@@ -198,6 +198,7 @@ public enum Command {
     PRACTICE_FLIGHT("Practice flight…", Scope.WINDOW, "Live on a flight off its plan; or leave it", "ctrl G"),
     RECEIVER("Receiver…", Scope.WINDOW, "Where positions come from", "ctrl R"),
     PEDALS("Pedals and remotes…", Scope.WINDOW, "What a pedal or a remote's buttons do", "ctrl B"),
+    LISTEN("Listen, or stop", Scope.WINDOW, "Live measures talk and quiet by microphone", "ctrl H"),
     PACE("Speaker and pace…", Scope.WINDOW, "Whose pace the times are for", "ctrl U"),
     NEXT_SPEAKER("Next speaker", Scope.WINDOW, "Use the pace of the next speaker", "ctrl shift P"),
     PREPARE("Prepare", Scope.WINDOW, "The show at a glance", "F2"),

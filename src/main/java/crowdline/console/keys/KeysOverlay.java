@@ -25,6 +25,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     private static final Set<Command> BESIDE_ANOTHER = Set.of(
             Command.FACT_2,
             Command.FACT_3,
+            Command.LISTEN,
             Command.SMALLER,
             Command.TOUR_BACK,
             Command.SECOND_WINDOW,
@@ -99,20 +100,25 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             if (command == Command.FACT_1 && scope == command.scope()) {
                 entries.add(new Entry(List.of("1", "2", "3"), "Fact", "Take the fact with that number"));
             } else if (command == Command.LARGER && scope == command.scope()) {
-                List<String> keys = Stream.of(command, Command.SMALLER)
-                        .flatMap(each -> shown(each, taken).stream().limit(1))
-                        .toList();
+                List<String> keys = both(command, Command.SMALLER, taken);
                 entries.add(new Entry(keys, "Larger, smaller", "Everything on the screen"));
             } else if (command == Command.FULL_SCREEN && scope == command.scope()) {
-                List<String> keys = Stream.of(command, Command.SECOND_WINDOW)
-                        .flatMap(each -> shown(each, taken).stream().limit(1))
-                        .toList();
+                List<String> keys = both(command, Command.SECOND_WINDOW, taken);
                 entries.add(new Entry(keys, "Full screen, second", "Fill the screen; a second window"));
+            } else if (command == Command.PACE && scope == command.scope()) {
+                List<String> keys = both(command, Command.LISTEN, taken);
+                entries.add(new Entry(keys, "Pace, listen", "Whose pace; Live hears you"));
             } else if (command.scope() == scope && !isBesideAnother(command)) {
                 entries.add(new Entry(shown(command, taken), command.label(), command.help()));
             }
         }
         return entries;
+    }
+
+    private static List<String> both(Command command, Command beside, Map<String, Command> taken) {
+        return Stream.of(command, beside)
+                .flatMap(each -> shown(each, taken).stream().limit(1))
+                .toList();
     }
 
     private static boolean isBesideAnother(Command command) {

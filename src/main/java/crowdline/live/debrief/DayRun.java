@@ -1,5 +1,6 @@
 package crowdline.live.debrief;
 
+import crowdline.live.state.Listened;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.RemarkEntry;
 import crowdline.show.Act;
@@ -19,9 +20,11 @@ import org.jspecify.annotations.Nullable;
  *
  * @param acts in the order they were to be flown, cancelled ones in their place
  * @param duties of the day, in the order of the show
- * @param talk when somebody spoke, in the order of time, without overlap
+ * @param talk when somebody spoke, in the order of time, without overlap: as the microphone heard it while it listened, else as
+ *     keys and the length of the words say
+ * @param measured when the microphone listened, in the order of time
  */
-public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk) {
+public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk, List<Listened.Span> measured) {
     /** Nothing happened, and nothing was asked for. */
     public static final DayRun NONE = new DayRun(List.of(), List.of(), List.of());
 
@@ -60,14 +63,20 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk)
      *
      * @param fromS on the session's scale
      * @param toS likewise, not before {@code fromS}
-     * @param kind of what was said first in it
+     * @param kind of what was said first in it, or null if it was only heard
      */
-    public record Talked(double fromS, double toS, RemarkKind kind) {}
+    public record Talked(double fromS, double toS, @Nullable RemarkKind kind) {}
 
     public DayRun {
         acts = List.copyOf(acts);
         duties = List.copyOf(duties);
         talk = List.copyOf(talk);
+        measured = List.copyOf(measured);
+    }
+
+    /** Of a day without a microphone. */
+    public DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk) {
+        this(acts, duties, talk, List.of());
     }
 
     static DayRun of(Show show, LiveState state, List<Debrief.Run> runs, DebriefSources sources) {
@@ -75,7 +84,11 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk)
         for (String id : state.runningOrder()) {
             show.act(id).ifPresent(act -> acts.add(act(act, state, runs)));
         }
-        return new DayRun(acts, DutyRun.all(show, state), talk(show, state, sources));
+        return new DayRun(
+                acts,
+                DutyRun.all(show, state),
+                talk(show, state, sources),
+                state.listened().spans());
     }
 
     private static ActRun act(Act act, LiveState state, List<Debrief.Run> runs) {
@@ -102,8 +115,9 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk)
             }
             String text = remark.words(entry.form() == RemarkForm.SHORT);
             double fromS = entry.beganAtS(() -> sources.spokenS(text));
-            all.add(new Talked(Math.max(0, fromS), entry.endedAtS(), remark.kind()));
+            all.addAll(unmeasured(new Talked(Math.max(0, fromS), entry.endedAtS(), remark.kind()), state.listened()));
         }
+        state.listened().talk().forEach(span -> all.add(new Talked(span.fromS(), span.toS(), null)));
         all.sort(Comparator.comparingDouble(Talked::fromS));
         List<Talked> joined = new ArrayList<>();
         for (Talked next : all) {
@@ -115,6 +129,32 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk)
             }
         }
         return joined;
+    }
+
+    /** What of a stretch lies outside the times in which the microphone listened. */
+    private static List<Talked> unmeasured(Talked talked, Listened listened) {
+        List<Talked> left = new ArrayList<>();
+        double fromS = talked.fromS();
+        for (Listened.Span span : listened.spans()) {
+            if (span.toS() > fromS && span.fromS() < talked.toS()) {
+                if (span.fromS() > fromS) {
+                    left.add(new Talked(fromS, span.fromS(), talked.kind()));
+                }
+                fromS = span.toS();
+            }
+        }
+        if (fromS < talked.toS() || fromS == talked.fromS()) {
+            left.add(new Talked(fromS, talked.toS(), talked.kind()));
+        }
+        return left;
+    }
+
+    /** How much of the time between two moments the microphone listened, 0 to 1. */
+    public double measuredShare(double fromS, double toS) {
+        double heardS = measured.stream()
+                .mapToDouble(span -> Math.max(0, Math.min(span.toS(), toS) - Math.max(span.fromS(), fromS)))
+                .sum();
+        return toS > fromS ? Math.min(1, heardS / (toS - fromS)) : 0;
     }
 
     /** How long somebody spoke between two moments, seconds. */

@@ -10,6 +10,8 @@ public sealed interface FlightEvent extends LiveEvent {
     /**
      * The act that comes next is chosen.
      *
+     * @param actId id of the act
+     * @param variant name of the variant of it that is flown
      * @param figureIds ids of its figures in the order flown, so that the journal needs no show file to be read again
      * @param transitIds those of them that are only the way to the next figure; none in journals from before they were told
      * @param slotStartS when its slot begins on the session's scale, negative if it was before the session, where nobody

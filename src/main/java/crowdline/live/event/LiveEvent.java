@@ -9,6 +9,7 @@ public sealed interface LiveEvent
                 TalkEvent,
                 IncidentEvent,
                 AnnouncementEvent,
+                HeardEvent,
                 LiveEvent.HandedOver,
                 LiveEvent.NoteMade,
                 LiveEvent.NoteWritten,

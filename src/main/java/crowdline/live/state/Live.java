@@ -2,6 +2,7 @@ package crowdline.live.state;
 
 import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.HeardEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -37,6 +38,10 @@ public final class Live {
         }
         if (event instanceof AnnouncementEvent announcement) {
             return announced(state, announcement);
+        }
+        if (event instanceof HeardEvent heard) {
+            // No hand did it, so no hand need take it back.
+            return new Step.Moved(state.withListened(state.listened().next(heard)));
         }
         if (event instanceof IncidentEvent incident) {
             return incident(state, incident);

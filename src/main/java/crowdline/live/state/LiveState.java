@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param course where the aircraft is in its act, and what was flown
  * @param talk what was said
  * @param incidents when the incident page was open; the last one may still be
+ * @param listened what the microphone told
  * @param announced which announcements were shown and read out
  * @param whoseTurn who speaks next, as far as keys say
  * @param notes what was written down
@@ -26,6 +27,7 @@ public record LiveState(
         Day day,
         Course course,
         Talk talk,
+        Listened listened,
         List<IncidentSpan> incidents,
         Announced announced,
         WhoseTurn whoseTurn,
@@ -48,6 +50,7 @@ public record LiveState(
                 Day.NONE,
                 Course.NONE,
                 Talk.NONE,
+                Listened.NEVER,
                 List.of(),
                 Announced.NONE,
                 WhoseTurn.BY_PLAN,
@@ -132,39 +135,44 @@ public record LiveState(
     }
 
     LiveState withShow(String title, Day next) {
-        return new LiveState(title, next, course, talk, incidents, announced, whoseTurn, notes, takeBacks);
+        return new LiveState(title, next, course, talk, listened, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withDay(Day next) {
-        return new LiveState(showTitle, next, course, talk, incidents, announced, whoseTurn, notes, takeBacks);
+        return new LiveState(
+                showTitle, next, course, talk, listened, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withCourse(Course next) {
-        return new LiveState(showTitle, day, next, talk, incidents, announced, whoseTurn, notes, takeBacks);
+        return new LiveState(showTitle, day, next, talk, listened, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withTalk(Talk next) {
-        return new LiveState(showTitle, day, course, next, incidents, announced, whoseTurn, notes, takeBacks);
+        return new LiveState(showTitle, day, course, next, listened, incidents, announced, whoseTurn, notes, takeBacks);
+    }
+
+    LiveState withListened(Listened next) {
+        return new LiveState(showTitle, day, course, talk, next, incidents, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withIncidents(List<IncidentSpan> next) {
-        return new LiveState(showTitle, day, course, talk, next, announced, whoseTurn, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, listened, next, announced, whoseTurn, notes, takeBacks);
     }
 
     LiveState withAnnounced(Announced next) {
-        return new LiveState(showTitle, day, course, talk, incidents, next, whoseTurn, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, listened, incidents, next, whoseTurn, notes, takeBacks);
     }
 
     LiveState withWhoseTurn(WhoseTurn next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, next, notes, takeBacks);
+        return new LiveState(showTitle, day, course, talk, listened, incidents, announced, next, notes, takeBacks);
     }
 
     LiveState withNotes(List<Note> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, whoseTurn, next, takeBacks);
+        return new LiveState(showTitle, day, course, talk, listened, incidents, announced, whoseTurn, next, takeBacks);
     }
 
     LiveState withTakeBacks(List<TakeBack> next) {
-        return new LiveState(showTitle, day, course, talk, incidents, announced, whoseTurn, notes, next);
+        return new LiveState(showTitle, day, course, talk, listened, incidents, announced, whoseTurn, notes, next);
     }
 
     LiveState plusTakeBack(TakeBack more) {

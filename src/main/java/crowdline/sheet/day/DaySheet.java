@@ -8,6 +8,7 @@ import crowdline.live.debrief.DutyRun;
 import crowdline.live.now.DutyNow.Told;
 import crowdline.measure.Hour;
 import crowdline.sheet.CsvCell;
+import crowdline.show.figure.RemarkKind;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,17 +66,14 @@ public final class DaySheet {
             }
         }
         for (DayRun.Talked talked : day.talk()) {
-            lines.add(line(
-                    "talk",
-                    talked.kind().name().toLowerCase(Locale.ROOT),
-                    "",
-                    clock(talked.fromS()),
-                    clock(talked.toS()),
-                    null,
-                    null,
-                    ""));
+            lines.add(line("talk", kind(talked), "", clock(talked.fromS()), clock(talked.toS()), null, null, ""));
         }
         return lines;
+    }
+
+    private static String kind(DayRun.Talked talked) {
+        RemarkKind kind = talked.kind();
+        return kind == null ? "heard" : kind.name().toLowerCase(Locale.ROOT);
     }
 
     private String clock(double sessionS) {

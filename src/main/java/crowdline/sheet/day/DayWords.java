@@ -22,6 +22,11 @@ public final class DayWords {
     public static final String HOW =
             "Bars: planned above, flown below, and what was said in it. A disc was said, a ring only shown; a cross is owed.";
 
+    /** Of less than this share of the time the microphone is not worth a word, of more it heard all there was. Tuned. */
+    private static final double SOME_HEARD = 0.005;
+
+    private static final double ALL_HEARD = 0.995;
+
     private final Debrief debrief;
     private final DayRun day;
     private final DoubleFunction<LocalTime> hour;
@@ -140,13 +145,25 @@ public final class DayWords {
         return lateS == null ? 0 : lateS;
     }
 
-    /** "Talk 43 %, quiet 57 %; the longest quiet lasted 2:10, from 14:03." */
+    /** "Talk 43 %, quiet 57 %, heard by the microphone; the longest quiet lasted 2:10, from 14:03." */
     private String talk(double fromS, double toS) {
         long percent = Math.round(day.talkPercent(fromS, toS));
         double[] quiet = longestQuiet(fromS, toS);
-        return "Talk " + percent + "\u00a0%, quiet " + (100 - percent) + "\u00a0%; the longest quiet lasted "
+        return "Talk " + percent + "\u00a0%, quiet " + (100 - percent) + "\u00a0%" + by(fromS, toS)
+                + "; the longest quiet lasted "
                 + RunningSheet.minutes(quiet[1] - quiet[0]) + ", from "
                 + Hour.toTheSecond(hour.apply(quiet[0])) + ".";
+    }
+
+    /** How talk was measured, where not by keys and the length of the words alone. */
+    private String by(double fromS, double toS) {
+        double share = day.measuredShare(fromS, toS);
+        if (share < SOME_HEARD) {
+            return "";
+        }
+        return share > ALL_HEARD
+                ? ", heard by the microphone"
+                : ", " + Math.round(100 * share) + "\u00a0% of the time heard by the microphone, the rest by keys";
     }
 
     private double[] longestQuiet(double fromS, double toS) {

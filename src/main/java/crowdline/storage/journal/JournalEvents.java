@@ -6,6 +6,7 @@ import static crowdline.storage.journal.EventKind.textsIfAny;
 
 import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.HeardEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -46,6 +47,7 @@ final class JournalEvents {
         aircraft();
         talk();
         announcements();
+        heard();
         rest();
     }
 
@@ -184,8 +186,10 @@ final class JournalEvents {
         add(EventKind.of(
                 "RemarkSaid",
                 TalkEvent.RemarkSaid.class,
-                (e, of) -> of.put("remarkId", e.remarkId()).put("form", FORM.of(e.form())),
-                (atS, of) -> new TalkEvent.RemarkSaid(atS, of.text("remarkId"), of.choice("form", FORM))));
+                (e, of) -> EventKind.flagIfSo(
+                        of.put("remarkId", e.remarkId()).put("form", FORM.of(e.form())), "heard", e.heard()),
+                (atS, of) -> new TalkEvent.RemarkSaid(
+                        atS, of.text("remarkId"), of.choice("form", FORM), of.flagIfAny("heard"))));
         add(EventKind.of(
                 "RemarkLeft",
                 TalkEvent.RemarkLeft.class,
@@ -233,6 +237,16 @@ final class JournalEvents {
                         of.put("announcementId", e.announcementId()).put("occasion", e.occasion()), "words", e.words()),
                 (atS, of) -> new AnnouncementEvent.AnnouncementRead(
                         atS, of.text("announcementId"), of.text("occasion"), of.texts("words"))));
+    }
+
+    private void heard() {
+        add(EventKind.bare("ListeningBegan", HeardEvent.ListeningBegan.class, HeardEvent.ListeningBegan::new));
+        add(EventKind.bare("ListeningEnded", HeardEvent.ListeningEnded.class, HeardEvent.ListeningEnded::new));
+        add(EventKind.of(
+                "TalkHeard",
+                HeardEvent.TalkHeard.class,
+                (e, of) -> of.put("fromS", e.fromS()).put("toS", e.toS()),
+                (atS, of) -> new HeardEvent.TalkHeard(atS, of.seconds("fromS"), of.seconds("toS"))));
     }
 
     private void rest() {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param buttons what pedals and remotes do
  * @param measures what speeds and heights are read in
  * @param skyApart whether the sky of a practice flight is in a window of its own
+ * @param listens whether Live listens to the microphone
  * @param second how the second window looks
  */
 public record Settings(
@@ -26,12 +27,13 @@ public record Settings(
         LearnedButtons buttons,
         Measures measures,
         boolean skyApart,
+        boolean listens,
         SecondLook second) {
     /** As many as fit a menu; common practice, no source. */
     private static final int MOST_RECENT = 10;
 
-    public static final Settings DEFAULT =
-            new Settings(List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false, SecondLook.DEFAULT);
+    public static final Settings DEFAULT = new Settings(
+            List.of(), "day", 1, null, LearnedButtons.NONE, Measures.USUAL, false, false, SecondLook.DEFAULT);
 
     public Settings {
         recentFiles = List.copyOf(recentFiles);
@@ -56,34 +58,39 @@ public record Settings(
                 buttons,
                 measures,
                 skyApart,
+                listens,
                 second);
     }
 
     public Settings withTheme(String newTheme) {
-        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures, skyApart, second);
+        return new Settings(recentFiles, newTheme, zoom, speaker, buttons, measures, skyApart, listens, second);
     }
 
     public Settings withZoom(double newZoom) {
-        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures, skyApart, second);
+        return new Settings(recentFiles, theme, newZoom, speaker, buttons, measures, skyApart, listens, second);
     }
 
     public Settings withSpeaker(@Nullable String newSpeaker) {
-        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures, skyApart, second);
+        return new Settings(recentFiles, theme, zoom, newSpeaker, buttons, measures, skyApart, listens, second);
     }
 
     public Settings withMeasures(Measures newMeasures) {
-        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures, skyApart, second);
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, newMeasures, skyApart, listens, second);
     }
 
     public Settings withButtons(LearnedButtons newButtons) {
-        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures, skyApart, second);
+        return new Settings(recentFiles, theme, zoom, speaker, newButtons, measures, skyApart, listens, second);
     }
 
     public Settings withSkyApart(boolean apart) {
-        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, apart, second);
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, apart, listens, second);
+    }
+
+    public Settings withListens(boolean listen) {
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, skyApart, listen, second);
     }
 
     public Settings withSecond(SecondLook look) {
-        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, skyApart, look);
+        return new Settings(recentFiles, theme, zoom, speaker, buttons, measures, skyApart, listens, look);
     }
 }

@@ -84,6 +84,10 @@ public final class SettingsFile {
         if (settings.skyApart()) {
             node.put("skyApart", true);
         }
+        // Nor in these, which had no microphone in Live.
+        if (settings.listens()) {
+            node.put("listens", true);
+        }
         if (!settings.second().equals(SecondLook.DEFAULT)) {
             write(settings.second(), node.putObject("second"));
         }
@@ -199,6 +203,7 @@ public final class SettingsFile {
                 buttons(root.path("buttons")),
                 Measures.of(root.path("units").asString(Measures.USUAL.asAsked())),
                 root.path("skyApart").asBoolean(false),
+                root.path("listens").asBoolean(false),
                 second(root.path("second")));
     }
 

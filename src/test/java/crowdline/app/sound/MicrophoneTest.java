@@ -68,7 +68,7 @@ class MicrophoneTest {
 
     /** Hears a device that has all its sound at once, so without waiting for more of it between reads. */
     private static MicrophoneListener listener(MicrophoneListener.WindowOpener opening) {
-        return new MicrophoneListener(opening, Runnable::run, 1, 1000 * LONGEST_WAIT_S);
+        return new MicrophoneListener(opening, Runnable::run, "the keys go on.", 1, 1000 * LONGEST_WAIT_S);
     }
 
     @ParameterizedTest
@@ -80,7 +80,7 @@ class MicrophoneTest {
         assertThat(sound.whyNone()).isEmpty();
         Listening listening = listener(sound::open).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
-        assertThat(next()).isEqualTo(MicrophoneListener.GONE);
+        assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         listening.close();
         assertThat(told).isEmpty();
@@ -100,7 +100,7 @@ class MicrophoneTest {
         assertThat(sound.whyNone()).isEmpty();
         listener(sound::open).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
-        assertThat(next()).isEqualTo(MicrophoneListener.GONE);
+        assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
     }
 
     /** (1000 + 3000) / 2, (-32768 - 32768) / 2, and (5 - 6) / 2, which is cut off towards 0. */
@@ -141,8 +141,8 @@ class MicrophoneTest {
 
     private void isGoneAndLetGo(End end) throws Exception {
         FakeLine line = new FakeLine(new Sounds(16_000, 1, 1).field(0.01).pcm(), end);
-        new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, 20, 100).listen(listener);
-        assertThat(next()).isEqualTo(MicrophoneListener.GONE);
+        new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, "the keys go on.", 20, 100).listen(listener);
+        assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         assertThat(told).isEmpty();
     }
@@ -150,7 +150,8 @@ class MicrophoneTest {
     @Test
     void aDeviceThatStallsForAMomentIsNotGoneAndWhoClosesIsToldNothing() throws Exception {
         FakeLine line = new FakeLine(new byte[0], End.STALLED);
-        Listening listening = new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run).listen(listener);
+        Listening listening =
+                new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, "the keys go on.").listen(listener);
         assertThat(line.isOpenedWithinS(LONGEST_WAIT_S)).isTrue();
         assertThat(line.isReleased()).isFalse();
         listening.close();
@@ -163,8 +164,8 @@ class MicrophoneTest {
     @ValueSource(strings = {"learned", "by key", "closed"})
     void everyWayOutOfThePaceWindowLetsTheLineGo(String way) throws Exception {
         FakeLine line = new FakeLine(new byte[0], End.STALLED);
-        MicrophoneListener desk =
-                new MicrophoneListener(only(16_000, 1, line)::open, what -> {}, 20, 1000 * LONGEST_WAIT_S);
+        MicrophoneListener desk = new MicrophoneListener(
+                only(16_000, 1, line)::open, what -> {}, "the keys go on.", 20, 1000 * LONGEST_WAIT_S);
         List<SpokenText> remarks = Stream.of("Here it comes.", "Look to the left.", "Listen to the engine now.")
                 .map(new Spoken(Map.of())::expand)
                 .toList();
@@ -192,19 +193,19 @@ class MicrophoneTest {
             throw new IllegalArgumentException("none");
         });
         assertThat(none.whyNone()).contains(JavaSound.NONE);
-        new MicrophoneListener(none::open, Runnable::run).listen(listener);
+        new MicrophoneListener(none::open, Runnable::run, "the keys go on.").listen(listener);
         assertThat(next()).isEqualTo(JavaSound.NONE);
         JavaSound busy = new JavaSound(format -> {
             throw new LineUnavailableException("busy");
         });
         assertThat(busy.whyNone()).isEmpty();
-        new MicrophoneListener(busy::open, Runnable::run).listen(listener);
+        new MicrophoneListener(busy::open, Runnable::run, "the keys go on.").listen(listener);
         assertThat(next()).isEqualTo(JavaSound.BUSY);
         JavaSound forbidden = new JavaSound(format -> {
             throw new SecurityException("no");
         });
         assertThat(forbidden.whyNone()).contains(JavaSound.FORBIDDEN);
-        new MicrophoneListener(forbidden::open, Runnable::run).listen(listener);
+        new MicrophoneListener(forbidden::open, Runnable::run, "the keys go on.").listen(listener);
         assertThat(next()).isEqualTo(JavaSound.FORBIDDEN);
     }
 
@@ -250,7 +251,7 @@ class MicrophoneTest {
             FakeLine line = new FakeLine(pcm, End.UNPLUGGED);
             listener(only(rateHz, 1, line)::open).listen(listener);
             assertThat((Double) next()).as(remark).isCloseTo((last - first) / (double) rateHz, within(0.06));
-            assertThat(next()).isEqualTo(MicrophoneListener.GONE);
+            assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
         }
     }
 

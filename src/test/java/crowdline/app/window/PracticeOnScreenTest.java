@@ -72,6 +72,7 @@ class PracticeOnScreenTest {
                 state.day(),
                 state.course(),
                 new Talk(null, List.of()),
+                state.listened(),
                 state.incidents(),
                 state.announced(),
                 state.whoseTurn(),

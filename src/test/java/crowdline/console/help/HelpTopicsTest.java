@@ -52,7 +52,7 @@ class HelpTopicsTest {
         wind                | The air of the day
         pedal               | Stepping through the act
         something is wrong  | When something goes wrong
-        microphone          | Your own pace
+        microphone          | Letting Live listen
         cloud base          | Variants by cloud base
         larger              | Reading it in the sun
         """)

@@ -207,13 +207,14 @@ public final class SampleLiveViews {
     public static LiveView before() {
         return new LiveView(
                 new StripView(
-                        "Rosa Vent, Calder 200",
-                        "not begun",
-                        new Mark(Form.RING, Tone.CALM, "Waiting"),
-                        hand(),
-                        new Mark(Form.RING, Tone.CALM, "On the ground"),
-                        noReading(),
-                        "14:25:30"),
+                                "Rosa Vent, Calder 200",
+                                "not begun",
+                                new Mark(Form.RING, Tone.CALM, "Waiting"),
+                                hand(),
+                                new Mark(Form.RING, Tone.CALM, "On the ground"),
+                                noReading(),
+                                "14:25:30")
+                        .listening(),
                 new NowView(
                         "Before the act",
                         new Mark(Form.RING, Tone.CALM, "Slot 14:30"),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.console.live.SmallShow;
 import crowdline.live.debrief.DayRun.Talked;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.HeardEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.TalkEvent;
@@ -162,6 +163,26 @@ class DayRunTest {
                         new Talked(55, 60, RemarkKind.DUTY));
         assertThat(day.talkS(18, 31)).isEqualTo(3);
         assertThat(day.talkS(60, 100)).isZero();
+    }
+
+    @Test
+    void whileTheMicrophoneListensTalkIsWhatItHeard() {
+        DayRun day = day(
+                opened(),
+                said(12, "dairy"),
+                new HeardEvent.ListeningBegan(10),
+                new HeardEvent.TalkHeard(25, 20, 23.5),
+                said(24, "rope"),
+                new HeardEvent.ListeningEnded(60),
+                new TalkEvent.RemarkShown(70, "dairy", RemarkForm.FULL, 65));
+        assertThat(day.talk())
+                .containsExactly(
+                        new Talked(8, 10, RemarkKind.DUTY),
+                        new Talked(20, 23.5, null),
+                        new Talked(65, 70, RemarkKind.DUTY));
+        assertThat(day.measuredShare(0, 100)).isEqualTo(0.5);
+        assertThat(day.measuredShare(20, 60)).isEqualTo(1);
+        assertThat(day.measuredShare(60, 100)).isZero();
     }
 
     @Test

@@ -16,6 +16,7 @@ import crowdline.live.event.Source;
 import crowdline.live.now.DutyNow.Told;
 import crowdline.live.state.Announced;
 import crowdline.live.state.IncidentSpan;
+import crowdline.live.state.Listened;
 import crowdline.live.state.Note;
 import crowdline.sheet.chart.DayChart;
 import crowdline.sheet.chart.DayChart.Dot;
@@ -179,6 +180,23 @@ class DayChartsTest {
                 .as("from the beginning of the act on")
                 .satisfiesExactly(s -> same(s, 0, h(0), h(30)), s -> same(s, 1, h(39), h(73)));
         assertThat(act.late().get(0).points()).extracting(Point::late).containsExactly(0.0, 9.0);
+    }
+
+    @Test
+    void theWordsTellHowTalkWasMeasured() {
+        assertThat(words(new Listened.Span(0, 1e6)))
+                .anyMatch(s -> s.contains("quiet 70\u00a0%, heard by the microphone; the longest"));
+        assertThat(words(new Listened.Span(3600, 3650)))
+                .anyMatch(s -> s.contains(
+                        "quiet 70\u00a0%, 50\u00a0% of the time heard by the microphone, the rest by keys;"));
+    }
+
+    private static List<String> words(Listened.Span measured) {
+        DayRun heard =
+                new DayRun(DAY.day().acts(), DAY.day().duties(), DAY.day().talk(), List.of(measured));
+        return DayWords.day(
+                new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), heard),
+                DayChartsTest::hour);
     }
 
     @Test

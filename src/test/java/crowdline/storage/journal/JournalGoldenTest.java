@@ -24,6 +24,9 @@ import crowdline.live.event.FlightEvent.Stepped;
 import crowdline.live.event.FlightEvent.SteppedBack;
 import crowdline.live.event.FlightEvent.VariantChosen;
 import crowdline.live.event.FlightEvent.WentOffPlan;
+import crowdline.live.event.HeardEvent.ListeningBegan;
+import crowdline.live.event.HeardEvent.ListeningEnded;
+import crowdline.live.event.HeardEvent.TalkHeard;
 import crowdline.live.event.IncidentEvent.IncidentClosed;
 import crowdline.live.event.IncidentEvent.IncidentOpened;
 import crowdline.live.event.LiveEvent;
@@ -180,6 +183,15 @@ class JournalGoldenTest {
         return List.of(HEADER, written(new HandedOver(1.25, true)), written(new HandedOver(2.25, false)));
     }
 
+    private static List<JournalLine> ofListening() {
+        return List.of(
+                HEADER,
+                written(new ListeningBegan(1.25)),
+                written(new TalkHeard(6.5, 2.25, 5)),
+                written(new RemarkSaid(6.75, "r-1", RemarkForm.SHORT, true)),
+                written(new ListeningEnded(9.5)));
+    }
+
     private static List<JournalLine> ofAnnouncements() {
         return List.of(
                 HEADER,
@@ -276,6 +288,13 @@ class JournalGoldenTest {
     }
 
     @Test
+    void whatTheMicrophoneHeardIsReadAndWrittenAsItWasMeant() throws IOException {
+        assertThat(read("journal-1-heard.jsonl")).containsExactlyElementsOf(ofListening());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofListening().stream().map(codec::write)).containsExactlyElementsOf(texts("journal-1-heard.jsonl"));
+    }
+
+    @Test
     void journalFromBeforeSlotsWentByTheClockIsReadAsItWasMeant() throws IOException {
         assertThat(read("journal-1-before-clock-slots.jsonl"))
                 .containsExactly(
@@ -316,6 +335,7 @@ class JournalGoldenTest {
         texts.addAll(texts("journal-1-day.jsonl"));
         texts.addAll(texts("journal-1-announcements.jsonl"));
         texts.addAll(texts("journal-1-second.jsonl"));
+        texts.addAll(texts("journal-1-heard.jsonl"));
         texts.addAll(texts("journal-1-duties.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
@@ -323,6 +343,7 @@ class JournalGoldenTest {
         lines.addAll(ofTheDay());
         lines.addAll(ofAnnouncements());
         lines.addAll(ofTwoSpeakers());
+        lines.addAll(ofListening());
         lines.addAll(ofDuties());
         Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {

@@ -41,6 +41,7 @@ class SettingsGoldenTest {
             LearnedButtons.NONE,
             Measures.USUAL,
             false,
+            false,
             SecondLook.DEFAULT);
 
     private static final Pace PACE = new Pace("Zoë Ærø", 0.25, 0.0625, 0.3, 0.55, 0.08);
@@ -70,6 +71,7 @@ class SettingsGoldenTest {
                 "Zoë Ærø",
                 new LearnedButtons("/dev/ttyUSB0", 19_200, pedals, Map.of("shift F9", "filler")),
                 Measures.USUAL,
+                false,
                 false,
                 SecondLook.DEFAULT);
     }
@@ -115,6 +117,16 @@ class SettingsGoldenTest {
         new SettingsFile(folder).write(apart);
 
         isWrittenAs("settings-sky-apart.json", folder.resolve("settings.json"));
+    }
+
+    @Test
+    void listeningIsReadAndWrittenAsItWasMeant() throws IOException, ShowFileException {
+        Settings listens = settings().withListens(true);
+        assertThat(read("settings-listens.json")).isEqualTo(new SettingsFile.Reading(listens, null));
+
+        new SettingsFile(folder).write(listens);
+
+        isWrittenAs("settings-listens.json", folder.resolve("settings.json"));
     }
 
     @Test

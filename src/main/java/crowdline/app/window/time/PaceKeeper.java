@@ -35,7 +35,8 @@ public final class PaceKeeper implements PaceHost {
     private final Executor io;
     private final PaceInUse paces;
     private final JavaSound sound = new JavaSound();
-    private final Microphone microphone = new MicrophoneListener(sound::open, SwingUtilities::invokeLater);
+    private final Microphone microphone = new MicrophoneListener(
+            sound::open, SwingUtilities::invokeLater, "Space times by hand, and what was timed is kept.");
 
     /**
      * @param paces those in use; set before anybody is told

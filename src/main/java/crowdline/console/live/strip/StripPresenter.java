@@ -30,7 +30,7 @@ public final class StripPresenter {
 
     public static StripView of(LiveMoment moment, ShowLookup words) {
         Act act = words.act(moment.state().actId()).orElse(null);
-        return new StripView(
+        StripView view = new StripView(
                 act == null ? words.show().title() : words.who(act),
                 time(moment, act),
                 drift(moment),
@@ -38,6 +38,7 @@ public final class StripPresenter {
                 sureness(moment),
                 reading(moment.tracking().readingAgeS()),
                 hour(moment.clock().toLocalTime()));
+        return moment.state().listened().isOn() ? view.listening() : view;
     }
 
     public static String hour(LocalTime hour) {

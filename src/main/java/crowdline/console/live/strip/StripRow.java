@@ -11,6 +11,8 @@ import crowdline.console.theme.Appearance;
 public final class StripRow extends LiveRow<StripView> {
     /** Shares of the width: act, time, drift, source, sureness, reading, hour; tuned to the longest words of each. */
     private static final double[] SHARES = {0.235, 0.14, 0.13, 0.115, 0.15, 0.14, 0.09};
+    /** The same with the microphone before the last. */
+    private static final double[] LISTENING = {0.18, 0.13, 0.12, 0.105, 0.135, 0.12, 0.12, 0.09};
 
     public StripRow(Appearance appearance) {
         super("Strip", appearance);
@@ -18,6 +20,7 @@ public final class StripRow extends LiveRow<StripView> {
 
     @Override
     protected String spoken(StripView v) {
+        Mark microphone = v.microphone();
         Mark practice = v.practice();
         return String.join(
                 ", ",
@@ -26,23 +29,24 @@ public final class StripRow extends LiveRow<StripView> {
                 v.drift().word(),
                 v.source().word(),
                 v.sureness().word(),
-                v.reading().word(),
+                microphone == null ? v.reading().word() : v.reading().word() + ", " + microphone.word(),
                 v.hour());
     }
 
     @Override
     protected void paint(Pen pen, StripView v, Box box) {
         Mark practice = v.practice();
-        LabelledCells cells = new LabelledCells(pen, within(box), SHARES)
+        Mark microphone = v.microphone();
+        LabelledCells cells = new LabelledCells(pen, within(box), microphone == null ? SHARES : LISTENING)
                 .name(v.act())
                 .words("Time in the act", v.timeInAct())
                 .mark("Against the plan", v.drift())
                 .mark("Following", v.source())
                 .mark("Position", v.sureness());
         // Nothing is read of an aircraft that is only painted.
-        LabelledCells all = practice == null
-                ? cells.mark("Last reading", v.reading()).words("Time now", v.hour())
-                : cells.mark("This flight", practice).words("Its clock", v.hour());
-        all.paint();
+        LabelledCells more =
+                practice == null ? cells.mark("Last reading", v.reading()) : cells.mark("This flight", practice);
+        LabelledCells all = microphone == null ? more : more.mark("Microphone", microphone);
+        all.words(practice == null ? "Time now" : "Its clock", v.hour()).paint();
     }
 }

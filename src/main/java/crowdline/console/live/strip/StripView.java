@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param sureness how sure the position is
  * @param reading age of the last reading
  * @param hour the clock at the venue
+ * @param microphone that the microphone listens, or null if it does not
  * @param practice that this is no act of the day, or null if it is one
  */
 public record StripView(
@@ -25,16 +26,24 @@ public record StripView(
         Mark sureness,
         Mark reading,
         String hour,
+        @Nullable Mark microphone,
         @Nullable Mark practice) {
+    private static final Mark LISTENING = new Mark(Form.DISC, Tone.CALM, "Listening");
+
     private static final Mark PRACTICE = new Mark(Form.DIAMOND, Tone.CAUTION, "PRACTICE");
 
     /** Of the day. */
     public StripView(String act, String timeInAct, Mark drift, Mark source, Mark sureness, Mark reading, String hour) {
-        this(act, timeInAct, drift, source, sureness, reading, hour, null);
+        this(act, timeInAct, drift, source, sureness, reading, hour, null, null);
+    }
+
+    /** The same while the microphone listens. */
+    public StripView listening() {
+        return new StripView(act, timeInAct, drift, source, sureness, reading, hour, LISTENING, practice);
     }
 
     /** The same, of an act that is only practised. */
     public StripView inPractice() {
-        return new StripView(act, timeInAct, drift, source, sureness, reading, hour, PRACTICE);
+        return new StripView(act, timeInAct, drift, source, sureness, reading, hour, microphone, PRACTICE);
     }
 }

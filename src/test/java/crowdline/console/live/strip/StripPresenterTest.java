@@ -4,8 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.live.SmallShow;
 import crowdline.console.live.row.LiveMoment;
+import crowdline.console.paint.Mark;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.HeardEvent;
 import crowdline.live.event.Source;
+import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
 import crowdline.steer.Tracking;
 import org.junit.jupiter.api.Test;
@@ -22,6 +25,20 @@ class StripPresenterTest {
                         SmallShow.words())
                 .sureness()
                 .word();
+    }
+
+    @Test
+    void theStripSaysThatTheMicrophoneListensForAsLongAsItDoes() {
+        LiveState on = SmallShow.after(new HeardEvent.ListeningBegan(99));
+        LiveState off = SmallShow.after(new HeardEvent.ListeningBegan(99), new HeardEvent.ListeningEnded(100));
+
+        assertThat(strip(on).microphone()).isNotNull().extracting(Mark::word).isEqualTo("Listening");
+        assertThat(strip(on).inPractice().microphone()).isNotNull();
+        assertThat(strip(off).microphone()).isNull();
+    }
+
+    private static StripView strip(LiveState state) {
+        return StripPresenter.of(SmallShow.moment(112, Plan.EMPTY, state), SmallShow.words());
     }
 
     /** The follower tells no more than 0.9 of what may yet turn out to be another figure. */
