@@ -151,7 +151,7 @@ final class Assembly {
         isNumberedList |= sentence.numbered() && hasFigure;
         asides.listGoesOn();
         boolean isOne = rest.stream()
-                        .filter(piece -> piece.isFigure() && !Lines.isGuess(piece) && !Lines.isRemark(piece))
+                        .filter(piece -> piece.isFigure() && !Beside.isGuess(piece) && !Beside.isRemark(piece))
                         .count()
                 <= 1;
         lines.add(
@@ -177,7 +177,7 @@ final class Assembly {
         }
         boolean isOnTheLine = sentence.line() == lastFigureLine;
         return pieces.stream()
-                .anyMatch(piece -> piece.isDetail() || (piece.isFigure() && (isOnTheLine || !Lines.isGuess(piece))));
+                .anyMatch(piece -> piece.isDetail() || (piece.isFigure() && (isOnTheLine || !Beside.isGuess(piece))));
     }
 
     /** "Ring me. R": one letter behind a mail's list is somebody's name. */

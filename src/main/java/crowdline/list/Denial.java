@@ -93,7 +93,14 @@ final class Denial {
         List<Word> ahead = piece.words().stream()
                 .filter(word -> word.start() < name.get(0).start())
                 .toList();
-        return isProse ? ahead.stream().anyMatch(Denial::isIn) : isRightAhead(ahead);
+        boolean isOfAll =
+                !ahead.isEmpty() && ahead.get(0).plain().equals("no") && ahead.size() > 1 && !isFormation(ahead.get(1));
+        return isOfAll || (isProse ? ahead.stream().anyMatch(Denial::isIn) : isRightAhead(ahead));
+    }
+
+    /** "No 2 slow roll": who flies. */
+    private static boolean isFormation(Word behindNo) {
+        return behindNo.number() != null;
     }
 
     private static boolean isRightAhead(List<Word> ahead) {

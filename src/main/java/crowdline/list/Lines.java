@@ -17,21 +17,11 @@ import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The lines of a list as they come, piece after piece. */
 final class Lines {
     private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
-
-    private static final Pattern NAMES = Pattern.compile(
-            "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|known as)|it's|its|that's|thats|which is|that is|it"
-                    + " is|this is)(?: a| an| the)?\\s+");
-    private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");
-    private static final Set<String> DO = Set.of("do", "doing", "fly", "flying", "does");
-
-    private static final Set<String> ENDS = Set.of("take-off", "landing");
 
     private final Text text;
     private final Style style;
@@ -110,13 +100,16 @@ final class Lines {
             if (previous != null && goingOn.isRestOf(previous, heard)) {
                 return previous;
             }
-            if (previous != null && (isGuess(heard) || isRemark(heard)) && isSaidOf(previous, heard, told)) {
+            if (previous != null
+                    && (Beside.isGuess(heard) || Beside.isRemark(heard))
+                    && isSaidOf(previous, heard, told)) {
                 return said(previous, heard);
             }
-            if (isNamedOnceMore(heard)) {
+            if (Beside.isNamedOnceMore(lines.isEmpty() ? null : last(), heard, text)
+                    || (previous != null && !told.isProse() && Beside.isOfTheLine(previous, heard, style))) {
                 return said(last(), heard);
             }
-            if (style.isMarked() && !sentence.numbered() && isGuess(heard) && !lines.isEmpty()) {
+            if (style.isMarked() && !sentence.numbered() && Beside.isGuess(heard) && !lines.isEmpty()) {
                 return said(lines.get(lines.size() - 1), heard);
             }
             if (Smoke.isTold(lines, heard) || Denial.isDenied(heard, told.isProse())) {
@@ -206,56 +199,6 @@ final class Lines {
                 && !(heard.isFigure() && heard.piece().parting() == Parting.THEN)
                 && (heard.isFigure()
                         || Manner.FLOWN.count(heard.words()) * 2 < heard.words().size());
-    }
-
-    /** "Seven inverted", "during the turn": a name that other things have too, and something else. */
-    static boolean isGuess(Heard heard) {
-        Draft draft = heard.drafts().get(0);
-        Names.Sense sense = draft.sense();
-        return heard.drafts().size() == 1
-                && sense != null
-                && !isDone(heard)
-                && (sense.figure().equals("level out")
-                        || ((sense.weak() || draft.isOneOfSeveral())
-                                && !draft.notes().isEmpty()));
-    }
-
-    /** "Some people call it a stall turn", "it's a tumble" behind just that. */
-    private boolean isNamedOnceMore(Heard heard) {
-        List<Word> name = heard.drafts().get(0).name();
-        Names.Sense before = lines.isEmpty() ? null : last().sense();
-        Names.Sense sense = heard.drafts().get(0).sense();
-        if (before == null
-                || sense == null
-                || name.isEmpty()
-                || heard.drafts().size() > 1
-                || !before.figure().equals(sense.figure())) {
-            return false;
-        }
-        String ahead = text.folded()
-                .substring(
-                        heard.piece().from(),
-                        Math.max(heard.piece().from(), name.get(0).start()));
-        return NAMES.matcher(ahead).matches();
-    }
-
-    /** "Do the 360 at about 6 g" is no remark. */
-    private static boolean isDone(Heard heard) {
-        List<Word> name = heard.drafts().get(0).name();
-        int at = name.isEmpty() ? -1 : heard.words().indexOf(name.get(0)) - 1;
-        while (at >= 0 && ARTICLES.contains(heard.words().get(at).plain())) {
-            at--;
-        }
-        return at >= 0 && DO.contains(heard.words().get(at).plain());
-    }
-
-    /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
-    static boolean isRemark(Heard heard) {
-        Names.Sense sense = heard.drafts().get(0).sense();
-        boolean isIn = heard.words().get(0).plain().equals("in");
-        return sense != null
-                && (isIn
-                        || (heard.piece().parting() == Parting.DASH && sense.weak() && !ENDS.contains(sense.figure())));
     }
 
     /** Lets a line take what a piece says of it. */

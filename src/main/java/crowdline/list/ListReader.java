@@ -32,6 +32,14 @@ public final class ListReader {
             "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80}"
                     + " wrote\\s*:.*|-{2,}.*(?:message|mail).*|sent from .*)");
 
+    /** Ahead of a letter that was answered. */
+    private static final Pattern QUOTES = Pattern.compile("\\bwrote\\s*:|-{2,}.*(?:message|mail)");
+
+    private static final Pattern ANOTHER =
+            Pattern.compile("\\b(?:last (?:year|time|week|season)|same as|as before)\\b");
+    /** With as many figures the list stands in the answer, not in what was answered. */
+    private static final int LEAST_ANSWERED = 5;
+
     private final Names names;
     private final Spelling spelling;
     private final PieceReader pieces;
@@ -92,10 +100,20 @@ public final class ListReader {
             last--;
         }
         boolean[] apart = apart(text, sentences, heard);
+        int begin = begin(text, sentences, heard);
+        boolean isQuoted = false;
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
             assembly.stand(i > last, apart[i]);
-            if (sentence.aside() || isMailHead(text, sentence)) {
+            boolean isHead = isMailHead(text, sentence);
+            isQuoted |= isHead
+                    && assembly.figures() >= LEAST_ANSWERED
+                    && QUOTES.matcher(text.folded())
+                            .region(sentence.start(), sentence.end())
+                            .find();
+            boolean isOfAnother = i < begin && !sentence.numbered() && isOfAnother(text, sentence);
+            boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
+            if (sentence.aside() || isHead || isQuoted || isOfAnother || isTableHead) {
                 assembly.addNote(sentence.start(), sentence.end());
             } else {
                 assembly.add(sentence, heard.get(i));
@@ -116,6 +134,33 @@ public final class ListReader {
                     || (apart[i + 1] && heard.get(i + 1).stream().noneMatch(Heard::isFigure));
         }
         return apart;
+    }
+
+    /** Where lines begin each of which begins with a figure; 0 if nowhere. */
+    private static int begin(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        int first = 0;
+        int lines = 0;
+        int line = -1;
+        for (int i = 0; i < sentences.size(); i++) {
+            if (sentences.get(i).line() == line) {
+                continue;
+            }
+            line = sentences.get(i).line();
+            boolean begins = heard.get(i).get(0).isFigure() && !isOfAnother(text, sentences.get(i));
+            first = lines == 0 ? i : first;
+            lines = begins ? lines + 1 : 0;
+            if (lines == LEAST_ANSWERED) {
+                return first;
+            }
+        }
+        return 0;
+    }
+
+    /** "Same as last year, but the spin is out", ahead of the list in full. */
+    private static boolean isOfAnother(Text text, Sentence sentence) {
+        return ANOTHER.matcher(text.folded())
+                .region(sentence.start(), sentence.end())
+                .find();
     }
 
     private static boolean hasWord(String written) {

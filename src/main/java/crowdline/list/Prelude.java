@@ -53,7 +53,9 @@ final class Prelude {
      */
     static boolean isAt(List<Heard> pieces, int at, Sentence sentence, Text text, boolean isFirst) {
         Heard piece = pieces.get(at);
-        boolean leads = piece.isWeak() && piece.words().size() == 1 && endsWithAColon(piece, text);
+        boolean leads = piece.isWeak()
+                && (piece.words().size() == 1 || Manner.HEADING.hasAny(piece.words()))
+                && endsWithAColon(piece, text);
         if ((piece.isFigure() && !leads)
                 || pieces.subList(at + 1, pieces.size()).stream().noneMatch(Heard::isFigure)) {
             return false;

@@ -91,7 +91,7 @@ final class Tone {
             + " (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on"
             + " |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking"
             + " forward|look forward|let me know|any (?:question|problem)|(?:call|phone|radio) us"
-            + " |(?:spare|blank|tba|tbc|none)(?:$| leave)|yours |with (?:kind|best|warm)|very best|happy to|many"
+            + " |(?:spare|blank|tba|tbc|none|not used|unused|deleted|cancelled)(?:$| leave| was)|yours |with (?:kind|best|warm|friendly)|very best|happy to|many"
             + " thanks|best wishes)\\b?.*");
 
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */

@@ -75,10 +75,42 @@ class MessagesAndTablesTest {
                 "I begin with a loop - no, forgive me, I begin with a spin. Then a slow roll. | spin ; slow roll",
                 "Loop, a stall turn, some call it a hammerhead, slow roll | loop ; stall turn ; slow roll",
                 "Loop. Stall turn. Slow roll. Duration 9:40 brakes off to touchdown | loop ; stall turn ; slow roll",
+                "- Loop\\n- Torque roll, she goes backwards\\n- Slow roll\\n- Spin, three turns to count | loop ; torque roll ; slow roll ; spin",
+                "- Wingover left, wingover right\\n- Loop\\n- Slow roll\\n- Spin | wing-over ; wing-over ; loop ; slow roll ; spin",
+                "Loop\\n~~stall turn~~ humpty\\nslow roll | loop ; humpty bump ; slow roll",
+                "Looping with flick in the summit (the Avalanche)\\nRoll over and down (a split S) | avalanche ; split S",
+                "Same as last year but the spin is out.\\n\\nRun in.\\nLoop.\\nHalf Cuban.\\nSlow roll.\\nStall turn. | run-in ; loop ; half Cuban ; slow roll ; stall turn",
+                "Loop\\nPass with landing gear out\\nNo music in the spin\\nSlow roll | loop ; low pass ; slow roll",
+                "*** SKY DAY ***\\n\\nLoop\\nSlow roll\\nSpin | loop ; slow roll ; spin",
+                "square loop, in reality it has round corners, please do not laugh\\ninverted flight\\nloop\\nspin\\nslow roll | square loop ; inverted pass ; loop ; spin ; slow roll",
                 "Loop, slow roll, delete spin, stall turn | loop ; slow roll ; stall turn",
             })
     void onlyWhatIsFlownIsRead(String text, String flown) {
-        assertThat(String.join(" ; ", figures(read(text)))).isEqualTo(flown);
+        assertThat(String.join(" ; ", figures(read(text.replace("\\n", "\n"))))).isEqualTo(flown);
+    }
+
+    @Test
+    void whatIsAnsweredBelowTheListIsNotFlown() {
+        assertThat(figures(read("""
+                        loop, slow roll, spin, stall turn, half Cuban, landing
+
+                        On 9 Jul, Tamsin wrote:
+                        > is it the usual, loop roll heart and home?
+                        """)))
+                .containsExactly("loop", "slow roll", "spin", "stall turn", "half Cuban", "landing");
+    }
+
+    @Test
+    void aTableMayHeadItsColumnsInOtherWords() {
+        FigureList list = read("""
+                No\tTime\tManoeuvre\tHeight ft\tNotes for commentary
+                1\t00:00\tTake off in pair\t0\tlike last year's loop
+                2\t01:10\tRun-in\t300\tsmoke ON
+                3\t01:25\tSlow roll\t300\twas: half Cuban
+                """);
+
+        assertThat(figures(list)).containsExactly("take-off", "run-in", "slow roll");
+        assertThat(list.lines().get(2).heightFt()).isEqualTo(300);
     }
 
     @Test

@@ -235,6 +235,7 @@ public final class Names {
             Sense sense = byKey.get(isSilent(plain) ? key + plain : key.toString());
             if (sense != null
                     && !isMeasured(words, i)
+                    && !isOfTheWheels(words, i)
                     && (weakToo || !sense.weak())
                     && (!alones.contains(key.toString()) || isAlone(words, from, i))
                     && (!isPart(words, from) || LINES.contains(words.get(from).plain()))) {
@@ -249,6 +250,13 @@ public final class Names {
         return words.get(last).number() != null
                 && last + 1 < words.size()
                 && UNITS.contains(words.get(last + 1).plain());
+    }
+
+    /** "Pass with landing gear out." */
+    private static boolean isOfTheWheels(List<Word> words, int last) {
+        return words.get(last).plain().equals("landing")
+                && last + 1 < words.size()
+                && Set.of("gear", "light", "flap").contains(words.get(last + 1).plain());
     }
 
     /** Whether beside these words there is nothing but numbers. */

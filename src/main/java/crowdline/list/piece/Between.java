@@ -38,6 +38,28 @@ final class Between {
 
     private static final Set<String> ENDING = Set.of("exit", "finish", "entry", "start", "out");
 
+    /** "Looping with flick in the summit (the avalanche)", "roll over and down (a split S)": the bracket says what it is. */
+    static boolean isExplainedBy(Text text, List<Word> words, Found main, Found other) {
+        int open = text.folded().lastIndexOf('(', words.get(other.from()).start());
+        int behind = words.get(other.to() - 1).end();
+        boolean isAlone = open > words.get(main.from()).start()
+                && EXPLAINING
+                        .matcher(text.folded()
+                                .substring(open, words.get(other.from()).start()))
+                        .matches()
+                && !other.sense().weak()
+                && words.subList(other.from(), other.to()).stream().noneMatch(word -> word.number() != null)
+                && !PieceReader.MODIFYING.contains(words.get(other.to() - 1).plain())
+                && other.sense().choices().isEmpty();
+        boolean isWhole = isAlone
+                && behind < text.folded().length()
+                && "),".indexOf(text.folded().charAt(behind)) >= 0;
+        return isWhole || (isAlone && !main.sense().choices().isEmpty());
+    }
+
+    private static final Pattern EXPLAINING = Pattern.compile(
+            "\\(\\s*(?:=\\s*|(?:it|that|which)(?: i|')s\\s+|i\\.?e\\.?\\s+|aka\\s+|called\\s+)?(?:an?\\s+|the\\s+)?[\"']?");
+
     private static final Pattern CALLED = Pattern.compile(
             "=|\\b(?:what's it|whats it|(?:is|it's|also|so) )\\s?called\\b|\\bcalls? (?:it|that|this)\\b|\\bknown"
                     + " as\\b");
@@ -78,10 +100,15 @@ final class Between {
                 && Set.of("a", "the", "that", "my").contains(words.get(at).plain())) {
             at--;
         }
-        return at > 0
-                && words.get(at).plain().equals("of")
-                && Set.of("out", "bottom", "back", "end")
-                        .contains(words.get(at - 1).plain());
+        boolean isOf = at > 0 && words.get(at).plain().equals("of");
+        boolean isOutOfTheTop = isOf
+                && words.get(at - 1).plain().equals("top")
+                && words.subList(Math.max(0, at - 4), at).stream()
+                        .anyMatch(word -> word.plain().equals("out"));
+        return isOutOfTheTop
+                || (isOf
+                        && Set.of("out", "bottom", "back", "end")
+                                .contains(words.get(at - 1).plain()));
     }
 
     /** Whether a figure is only an addition to those before it. */

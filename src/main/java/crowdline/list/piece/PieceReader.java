@@ -24,7 +24,7 @@ public final class PieceReader {
     private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
 
     /** With these a name may end whose noun stands further on. */
-    private static final Set<String> MODIFYING = Set.of("flick", "edge", "hesitation", "aileron", "point", "inverted");
+    static final Set<String> MODIFYING = Set.of("flick", "edge", "hesitation", "aileron", "point", "inverted");
 
     private static final Set<String> ARRIVING = Set.of("enter", "arrive", "arriving", "arrival");
 
@@ -88,6 +88,12 @@ public final class PieceReader {
             if (!own.isEmpty() && Between.isCalled(text, spelt.get(own.get(0).from()), spelt.get(next.from()))) {
                 boolean isSame = own.get(0).sense().figure().equals(next.sense().figure());
                 own = new ArrayList<>(List.of(isSame ? own.get(0) : next));
+                continue;
+            }
+            if (!own.isEmpty()
+                    && !own.get(0).sense().figure().equals(next.sense().figure())
+                    && Between.isExplainedBy(text, spelt, own.get(0), next)) {
+                own = new ArrayList<>(List.of(next));
                 continue;
             }
             if (!own.isEmpty()

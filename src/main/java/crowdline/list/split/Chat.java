@@ -13,7 +13,7 @@ final class Chat {
     private static final int LEAST_MESSAGES = 3;
 
     private static final Pattern HEAD = Pattern.compile(
-            "\\s*(?:\\[(?:\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4},?\\s)?TIME\\]|\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4},?\\sTIME)\\s*(?:-\\s*)?"
+            "\\s*(?:\\[(?:\\d{1,4}[./-]\\d{1,2}(?:[./-]\\d{1,4})?,?\\s)?TIME\\]|\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4},?\\sTIME)\\s*(?:-\\s*)?"
                             .replace("TIME", "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\.?)?")
                     + "(?<who>\\p{L}[\\p{L} .'-]{0,30}):\\s");
 

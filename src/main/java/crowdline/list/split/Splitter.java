@@ -15,12 +15,16 @@ public final class Splitter {
     private static final int LONGEST_PIECE = 400;
     /** A line as long as this was broken by the program that sent it, if the next goes on in small letters. */
     private static final int WRAPPED = 58;
+    /** What goes on behind a broken line is seldom so short, if lines begin in small letters anyway. */
+    private static final int SHORT = 40;
+    /** As many lines show that they do. */
+    private static final int LEAST_SMALL = 3;
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
                     + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
-    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=\\p{L}|\\d)");
+    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=[\\p{L}\\d(])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
@@ -35,11 +39,16 @@ public final class Splitter {
             ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr)",
             Pattern.DOTALL);
 
+    /** Signs in a row are no bullet. */
+    private static final Pattern DECORATION = Pattern.compile("\\s*([-*=~_+])\\1+\\s*");
+
+    private static final Pattern INITIALS = Pattern.compile("(?:\\p{Lu}\\. ?)*\\p{Lu}");
+
     private static final Pattern MEASURE =
             Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
 
     /** A row of a table begins with a time, or has a tab, a bar or several semicolons in it. */
-    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*(?:\\t|\\||;[^\\n]*;)");
+    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*(?:\\t|\\||;[^\\n]*;|\\S {3,}\\S)");
 
     /** What follows is flown after what stands before. */
     private static final Pattern LEADS_ON =
@@ -50,6 +59,8 @@ public final class Splitter {
     private final Text text;
     private final Chat chat;
     private final List<Sentence> sentences = new ArrayList<>();
+
+    private boolean beginsSmall;
 
     /** The last number that counts what is flown in one line. */
     private int counted;
@@ -75,6 +86,7 @@ public final class Splitter {
 
     private void splitLines() {
         List<Line> lines = lines();
+        beginsSmall = beginsSmall(lines);
         int number = 0;
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
@@ -108,7 +120,8 @@ public final class Splitter {
             int message = chat.words(start, end);
             Matcher mark = MARK.matcher(folded).region(message, end);
             int words = mark.lookingAt() ? mark.end() : message;
-            boolean numbered = words > message;
+            boolean numbered = words > message
+                    && !DECORATION.matcher(folded).region(message, words).matches();
             Matcher count = COUNTED.matcher(folded).region(message, end);
             if (!numbered
                     && count.lookingAt()
@@ -153,7 +166,8 @@ public final class Splitter {
     }
 
     private boolean goesOn(Line line, Line next) {
-        if (line.isBlank() || next.isBlank() || next.numbered() || line.end() - line.start() < WRAPPED) {
+        boolean isMessage = chat.words(next.start(), next.end()) > next.start();
+        if (isMessage || line.isBlank() || next.isBlank() || next.numbered() || line.end() - line.start() < WRAPPED) {
             return false;
         }
         boolean isRow =
@@ -162,8 +176,26 @@ public final class Splitter {
         if (isRow || written.endsWith(";")) {
             return false;
         }
-        return Character.isLowerCase(text.written().charAt(next.words()))
-                || Character.isDigit(text.written().charAt(next.words()));
+        boolean isShort = next.end() - next.start() < SHORT;
+        return !(isShort && beginsSmall)
+                && (Character.isLowerCase(text.written().charAt(next.words()))
+                        || Character.isDigit(text.written().charAt(next.words())));
+    }
+
+    /** Whether lines begin in small letters that no line before them was broken for. */
+    private boolean beginsSmall(List<Line> lines) {
+        int small = 0;
+        for (int i = 1; i < lines.size(); i++) {
+            Line before = lines.get(i - 1);
+            Line line = lines.get(i);
+            boolean isOwn = !line.isBlank() && !line.numbered() && before.end() - before.start() < WRAPPED;
+            small += isOwn
+                            && line.end() - line.start() < SHORT
+                            && Character.isLowerCase(text.written().charAt(line.words()))
+                    ? 1
+                    : 0;
+        }
+        return small >= LEAST_SMALL;
     }
 
     private void split(Line line, int end, int number) {
@@ -302,11 +334,9 @@ public final class Splitter {
     /** The "R." of "R. Smith" at the beginning of a line. */
     private boolean isInitial(int stop, int from) {
         int after = stop + 2;
-        return stop == from + 1
-                && after < text.written().length()
-                && Character.isUpperCase(text.written().charAt(from))
+        return after < text.written().length()
                 && Character.isUpperCase(text.written().charAt(after))
-                && Character.isLetter(text.folded().charAt(from));
+                && INITIALS.matcher(text.written()).region(from, stop).matches();
     }
 
     /** The number that a mark such as "3." or "c)" counts, or 0. */

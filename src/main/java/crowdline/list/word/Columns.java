@@ -24,6 +24,9 @@ final class Columns {
     /** What parts two things that begin with their times. */
     private static final String PARTING = "\n,;→>";
 
+    /** Fewer do not make a line the head of a table, and a head has no more words. */
+    private static final int LEAST_HEADS = 3;
+
     private static final Pattern CELL = Pattern.compile("\\t| {2,}|[|;,]");
     private static final Pattern TABS = Pattern.compile("\\t");
     private static final Pattern BARS = Pattern.compile("[|]");
@@ -68,6 +71,9 @@ final class Columns {
     /** Where remarks begin, and where they end. */
     private final NavigableMap<Integer, Integer> remarks = new TreeMap<>();
 
+    /** Where the lines of heads begin, and where they end. */
+    private final NavigableMap<Integer, Integer> headEnds = new TreeMap<>();
+
     private Columns() {}
 
     /** The columns of a text that is {@link Words#folded}. */
@@ -80,7 +86,16 @@ final class Columns {
 
     /** Whether a place of the text stands in a column of remarks. */
     boolean isRemark(int at) {
-        Map.Entry<Integer, Integer> before = remarks.floorEntry(at);
+        return isWithin(remarks, at);
+    }
+
+    /** Whether a place of the text stands in the head of a table. */
+    boolean isHead(int at) {
+        return isWithin(headEnds, at);
+    }
+
+    private static boolean isWithin(NavigableMap<Integer, Integer> stretches, int at) {
+        Map.Entry<Integer, Integer> before = stretches.floorEntry(at);
         return before != null && at < before.getValue();
     }
 
@@ -122,6 +137,7 @@ final class Columns {
             end = end < 0 ? folded.length() : end;
             String line = folded.substring(start, end);
             if (isHead(line)) {
+                headEnds.put(start, end);
                 take(cells);
                 parting = parting(line);
                 heads = split(line, parting, 0).stream()
@@ -247,9 +263,28 @@ final class Columns {
             return false;
         }
         List<Word> words = Words.of(line);
-        return words.size() > 1
-                && words.stream().allMatch(Manner.COLUMN::has)
-                && split(line, parting(line), 0).stream().anyMatch(part -> field(part.text()) != null);
+        return isHeadInOtherWords(line)
+                || (words.size() > 1
+                        && words.stream().allMatch(Manner.COLUMN::has)
+                        && split(line, parting(line), 0).stream().anyMatch(part -> field(part.text()) != null));
+    }
+
+    /** "Notes for commentary": cells that are parted by more than commas may have a further word, if enough of them are known. */
+    private static boolean isHeadInOtherWords(String line) {
+        Pattern parting = parting(line);
+        List<Part> cells = split(line, parting, 0).stream()
+                .filter(part -> !part.text().isEmpty())
+                .toList();
+        return !parting.equals(COMMAS)
+                && cells.size() > LEAST_HEADS
+                && cells.stream().allMatch(cell -> {
+                    List<Word> words = Words.of(cell.text());
+                    return !words.isEmpty()
+                            && words.size() <= LEAST_HEADS
+                            && Manner.COLUMN.hasAny(words)
+                            && words.stream().noneMatch(word -> word.number() != null);
+                })
+                && cells.stream().filter(cell -> field(cell.text()) != null).count() >= LEAST_HEADS;
     }
 
     private static Pattern parting(String line) {

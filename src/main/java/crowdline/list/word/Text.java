@@ -2,6 +2,7 @@ package crowdline.list.word;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A text as it was written, and the same in small letters without accents; both are equally long.
@@ -13,14 +14,23 @@ import java.util.Set;
  * @param hasSmallLetters whether not all of it is in capitals
  */
 public record Text(String written, String folded, Columns columns, Set<Integer> ranks, boolean hasSmallLetters) {
+    private static final Pattern STRUCK_OUT = Pattern.compile("~~[^~\\n]{1,80}~~");
+
     public static Text of(String written) {
-        String folded = Words.folded(written);
+        String folded = withoutStruckOut(Words.folded(written));
         return new Text(
                 written,
                 folded,
                 Columns.of(folded),
                 Ranks.of(folded),
                 written.chars().anyMatch(Character::isLowerCase));
+    }
+
+    /** "~~Stall turn~~" is struck out: nobody reads it, and everything else stays where it is. */
+    private static String withoutStruckOut(String folded) {
+        return STRUCK_OUT
+                .matcher(folded)
+                .replaceAll(found -> " ".repeat(found.group().length()));
     }
 
     /** The words of a stretch, with the units that the heads of columns give. */
@@ -34,6 +44,11 @@ public record Text(String written, String folded, Columns columns, Set<Integer> 
     /** Whether a place stands in a table's column of remarks. */
     public boolean isRemark(int at) {
         return columns.isRemark(at);
+    }
+
+    /** Whether a place stands in the head of a table. */
+    public boolean isTableHead(int at) {
+        return columns.isHead(at);
     }
 
     /** A stretch as it was written, without spaces and commas around it. */

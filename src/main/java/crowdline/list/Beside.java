@@ -1,0 +1,101 @@
+package crowdline.list;
+
+import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece.Parting;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Tells whether a piece that names a figure only says something of another. */
+final class Beside {
+    /** A word for these means one wherever it stands: "slow roll, slow pass, land". */
+    private static final Set<String> FLOWN_AS_WELL =
+            Set.of("take-off", "landing", "low pass", "steep turn", "half roll");
+
+    private static final Pattern NAMES = Pattern.compile(
+            "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|known as|i said)|it's|its|that's|thats|which is|that is|it"
+                    + " is|this is)(?: a| an| the)?\\s+");
+
+    private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");
+
+    private static final Set<String> DO = Set.of("do", "doing", "fly", "flying", "does");
+
+    private static final Set<String> ENDS = Set.of("take-off", "landing");
+
+    private Beside() {}
+
+    /** "Seven inverted", "during the turn": a name that other things have too, and something else. */
+    static boolean isGuess(Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense sense = draft.sense();
+        return heard.drafts().size() == 1
+                && sense != null
+                && !isDone(heard)
+                && (sense.figure().equals("level out")
+                        || ((sense.weak() || draft.isOneOfSeveral())
+                                && !draft.notes().isEmpty()));
+    }
+
+    /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
+    static boolean isRemark(Heard heard) {
+        Names.Sense sense = heard.drafts().get(0).sense();
+        boolean isIn = heard.words().get(0).plain().equals("in");
+        return sense != null
+                && (isIn
+                        || (heard.piece().parting() == Parting.DASH && sense.weak() && !ENDS.contains(sense.figure())));
+    }
+
+    /** "Do the 360 at about 6 g" is no remark. */
+    private static boolean isDone(Heard heard) {
+        List<Word> name = heard.drafts().get(0).name();
+        int at = name.isEmpty() ? -1 : heard.words().indexOf(name.get(0)) - 1;
+        while (at >= 0 && ARTICLES.contains(heard.words().get(at).plain())) {
+            at--;
+        }
+        return at >= 0 && DO.contains(heard.words().get(at).plain());
+    }
+
+    /** "Some people call it a stall turn", "it's a tumble" behind just that. */
+    static boolean isNamedOnceMore(@Nullable Draft last, Heard heard, Text text) {
+        List<Word> name = heard.drafts().get(0).name();
+        Names.Sense before = last == null ? null : last.sense();
+        Names.Sense sense = heard.drafts().get(0).sense();
+        if (before == null
+                || sense == null
+                || name.isEmpty()
+                || heard.drafts().size() > 1
+                || !before.figure().equals(sense.figure())) {
+            return false;
+        }
+        String ahead = text.folded()
+                .substring(
+                        heard.piece().from(),
+                        Math.max(heard.piece().from(), name.get(0).start()));
+        return NAMES.matcher(ahead).matches();
+    }
+
+    /** Behind the figure of a line with one: its name again, or a word that means a figure only where there is no other. */
+    static boolean isOfTheLine(Draft previous, Heard heard, Style style) {
+        Names.Sense before = previous.sense();
+        if (before == null) {
+            return false;
+        }
+        boolean isBehind = (style.figureEachLine() || style.isMarked())
+                && (heard.piece().parting() == Parting.COMMA || heard.piece().parting() == Parting.DASH);
+        return isBehind
+                && heard.drafts().stream().allMatch(draft -> {
+                    Names.Sense sense = draft.sense();
+                    return sense != null
+                            && ((heard.drafts().size() == 1
+                                            && !draft.saysAnything()
+                                            && style.figureEachLine()
+                                            && sense.figure().equals(before.figure()))
+                                    || (sense.weak() && !FLOWN_AS_WELL.contains(sense.figure())));
+                });
+    }
+}
