@@ -116,7 +116,13 @@ public final class Names {
         List<Word> words = Words.of(Words.folded(name));
         String key = key(words);
         written.add(name);
-        if (!key.isEmpty()) {
+        // "Loop, loop" are two, though "loop the loop" is one; that is told by what stands between.
+        List<String> spoken = words.stream()
+                .map(Word::plain)
+                .filter(plain -> !isSilent(plain))
+                .toList();
+        boolean isTwice = spoken.size() > 1 && spoken.stream().distinct().count() == 1;
+        if (!key.isEmpty() && !isTwice) {
             byKey.put(key, sense);
             bags.put(words, sense);
             longest = Math.max(longest, words.size() + 2);
