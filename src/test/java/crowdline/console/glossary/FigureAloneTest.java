@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.FigureAlone;
+import crowdline.sight.SideView;
 import crowdline.sight.SideView.Spot;
+import crowdline.sight.picture.Flown;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What every figure must look like, from the trade's own words for it; common practice, no source. */
@@ -16,7 +19,8 @@ class FigureAloneTest {
     private static final FigureAlone DRAWING = new FigureAlone(CATALOGUE);
 
     private static List<Spot> spots(String name) {
-        return DRAWING.of(CATALOGUE.find(name).orElseThrow()).stretches().get(0).spots();
+        Flown flown = DRAWING.fly(CATALOGUE.find(name).orElseThrow()).flown();
+        return SideView.of(flown, OptionalDouble.empty()).stretches().get(0).spots();
     }
 
     private static double heightM(String name) {

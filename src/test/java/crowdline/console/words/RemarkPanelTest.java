@@ -47,7 +47,9 @@ class RemarkPanelTest {
                 page.inFigure(),
                 page.moments(),
                 page.speakers(),
-                page.other());
+                page.notes(),
+                page.other(),
+                true);
     }
 
     /** The seconds of a text have a line of their own, whether or not it is a draft. */

@@ -39,12 +39,12 @@ class WordsDraftTest {
         WordsModel model = modelOf(editing);
         assertThat(model.view().remarks().get(1).draft()).isNotNull();
         assertThat(model.view().remarks().get(0).draft()).isNull();
-        assertThat(model.view().page().orElseThrow().isDraft()).isTrue();
+        assertThat(model.view().page().orElseThrow().firstDraft()).isNotNull();
         assertThat(model.view().drafts()).isEqualTo(1);
 
         model.accept();
         assertThat(model.view().remarks().get(1).draft()).isNull();
-        assertThat(model.view().page().orElseThrow().isDraft()).isFalse();
+        assertThat(model.view().page().orElseThrow().firstDraft()).isNull();
         assertThat(loopOf(model).get(1)).isEqualTo(SECOND);
 
         editing.undo();
