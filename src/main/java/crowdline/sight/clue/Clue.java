@@ -58,7 +58,7 @@ enum Clue {
         @Override
         int allowed(Traits t) {
             double tall = Math.max(t.riseM(), t.dropM());
-            int allowed = (tall < 80 ? only(0) : 0)
+            int allowed = (tall < 70 ? only(0) : 0)
                     | (t.loopedDeg() > 95 && tall > 50 ? only(1) : 0)
                     | (t.upS() > 2 ? only(2) : 0)
                     | ((t.slopeS() > 1.4 && t.upS() < 3) || t.downS() > 1 ? only(3) : 0)
@@ -71,9 +71,11 @@ enum Clue {
         int allowed(Traits t) {
             double rolled = t.rolledDeg();
             boolean whirls = t.has(MomentKind.SPIN_BEGINS) || t.has(MomentKind.TUMBLES);
+            // Leaning into a turn and out of it again is no roll to whoever watches.
+            boolean leans = t.roundDeg() > 40 && t.upsideDownS() < 0.1;
             return whirls
                     ? ANY
-                    : (rolled < 120 ? only(0) : 0)
+                    : (rolled < 120 || leans ? only(0) : 0)
                             | (rolled > 60 && rolled < 260 ? only(1) : 0)
                             | (rolled > 220 && rolled < 480 ? only(2) : 0)
                             | (rolled > 400 ? only(3) : 0);
@@ -87,7 +89,7 @@ enum Clue {
             double turns = t.rolledDeg() / 360;
             double perTurnS = t.rollingS() / Math.max(turns, 0.25);
             boolean flicks = t.has(MomentKind.FLICKS);
-            return (t.rolledDeg() < 150 ? only(0) : 0)
+            return (t.rolledDeg() < 150 || (t.roundDeg() > 40 && t.upsideDownS() < 0.1) ? only(0) : 0)
                     | (!flicks && t.rolledDeg() > 60 && perTurnS < 6 ? only(1) : 0)
                     | (!flicks && perTurnS > 2.5 ? only(2) : 0)
                     | (t.stops() > 0 ? only(3) : 0)
@@ -130,8 +132,10 @@ enum Clue {
         @Override
         int allowed(Traits t) {
             double looped = t.loopedDeg();
+            // Where lines lead to and from half a circle, as in a humpty bump, one tells the half and the next all of it.
+            boolean half = t.archDeg() > 150 && t.archDeg() < 210 && looped > 300 && t.upS() > 1;
             return (looped < 130 ? only(0) : 0)
-                    | (looped > 80 && looped < 240 ? only(1) : 0)
+                    | ((looped > 80 && looped < 240) || half ? only(1) : 0)
                     | (looped > 190 && looped < 330 ? only(2) : 0)
                     | (looped > 280 && looped < 430 ? only(3) : 0)
                     | (looped > 380 ? only(4) : 0);

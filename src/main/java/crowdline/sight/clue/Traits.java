@@ -16,7 +16,8 @@ import java.util.stream.Collectors;
  * @param dropM lowest below where it began, metres
  * @param netM where it ended above where it began, metres
  * @param loopedDeg through how much the nose went round up and over, or down and under, degrees; pulled and pushed added up
- * @param pushedDeg how much of that away from the pilot's head, degrees
+ * @param archDeg the most of that in one go, with no straight line in it, degrees
+ * @param pushedDeg how much of loopedDeg away from the pilot's head, degrees
  * @param roundDeg through how much it went round on the level, degrees, one way and the other added up
  * @param rolledDeg through how much it rolled about its nose, degrees, one way and the other added up
  * @param upS how long it pointed straight up, seconds
@@ -34,6 +35,7 @@ record Traits(
         double dropM,
         double netM,
         double loopedDeg,
+        double archDeg,
         double pushedDeg,
         double roundDeg,
         double rolledDeg,
@@ -58,6 +60,13 @@ record Traits(
     /** Stopped for longer than this it has rolled twice, and not in steps; seconds. */
     private static final double A_MOMENT_S = 1.6;
 
+    /** Leaning over further than this it goes round and not over: sine of 37 degrees. */
+    private static final double LEANS_OVER = 0.6;
+    /** Slower than this its way is straight, degrees a second; for longer than this it is a line, seconds. */
+    private static final double STRAIGHT_DEG_PER_S = 5;
+
+    private static final double LINE_S = 0.7;
+
     Traits {
         seen = Set.copyOf(seen);
     }
@@ -68,6 +77,9 @@ record Traits(
         Pose last = poses.get(poses.size() - 1);
         Flown.Reach reach = flown.reach();
         double looped = 0;
+        double arch = 0;
+        double archNow = 0;
+        double straightS = 0;
         double pushed = 0;
         double round = 0;
         double rolled = 0;
@@ -94,10 +106,14 @@ record Traits(
                     a.nose().x() * b.nose().x() + a.nose().y() * b.nose().y()));
             if (level && Math.abs(a.up().z()) < 0.94 && Math.abs(heading) < 20) {
                 round += Math.abs(heading);
-            } else if (Math.abs(yaw) < 4 * s * 10) {
+            } else if (Math.abs(yaw) < 4 * s * 10 && Math.abs(a.right().z()) < LEANS_OVER) {
                 looped += Math.abs(pitch);
                 pushed += Math.max(-pitch, 0);
+                archNow += Math.abs(pitch);
+                arch = Math.max(arch, archNow);
             }
+            straightS = Math.abs(pitch) < STRAIGHT_DEG_PER_S * s ? straightS + s : 0;
+            archNow = straightS > LINE_S ? 0 : archNow;
             Vec carried = a.up().plus(b.nose().times(-a.up().dot(b.nose())));
             if (carried.length() > 1e-6) {
                 Vec head = carried.unit();
@@ -124,6 +140,7 @@ record Traits(
                 first.place().z() - reach.least().z(),
                 last.place().z() - first.place().z(),
                 looped,
+                arch,
                 pushed,
                 round,
                 rolled,
