@@ -132,7 +132,8 @@ enum Clue {
         @Override
         int allowed(Traits t) {
             double looped = t.loopedDeg();
-            // Where lines lead to and from half a circle, as in a humpty bump, one tells the half and the next all of it.
+            // Where lines lead to and from half a circle, as in a humpty bump, one tells the half and the next all of
+            // it.
             boolean half = t.archDeg() > 150 && t.archDeg() < 210 && looped > 300 && t.upS() > 1;
             return (looped < 130 ? only(0) : 0)
                     | ((looped > 80 && looped < 240) || half ? only(1) : 0)

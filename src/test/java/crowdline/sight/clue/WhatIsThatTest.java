@@ -173,13 +173,15 @@ class WhatIsThatTest {
 
     /** Answers of somebody who has never heard a name, put down before they were tried. */
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "humpty bump | no; straight up; not at all; it did not; only in passing; on, the; about as high; about half; its top",
-        "wing-over | no; round a curve; not at all; it did not; never; back; about as high; none; there was no circle",
-        "stall turn | it swung; straight up; not at all; it did not; never; back; about as high; none; there was no circle",
-        "knife edge pass | no; level; half round; smoothly; never; on, the; about as high; none; there was no circle",
-        "split S | no; a circle; half round; smoothly; only in passing; back; lower; about half; its top"
-    })
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "humpty bump | no; straight up; not at all; it did not; only in passing; on, the; about as high; about half; its top",
+                "wing-over | no; round a curve; not at all; it did not; never; back; about as high; none; there was no circle",
+                "stall turn | it swung; straight up; not at all; it did not; never; back; about as high; none; there was no circle",
+                "knife edge pass | no; level; half round; smoothly; never; on, the; about as high; none; there was no circle",
+                "split S | no; a circle; half round; smoothly; only in passing; back; lower; about half; its top"
+            })
     void whatALayPersonSaysLeadsToIt(String figure, String said) {
         WhatIsThat now = first();
         while (now.question() != null) {
@@ -197,7 +199,10 @@ class WhatIsThatTest {
                             .orElse(-1);
             now = choice < 0 ? now.notSure() : now.answer(choice);
         }
-        assertThat(now.candidates()).extracting(CatalogueEntry::name).contains(figure).hasSizeLessThanOrEqualTo(7);
+        assertThat(now.candidates())
+                .extracting(CatalogueEntry::name)
+                .contains(figure)
+                .hasSizeLessThanOrEqualTo(7);
         assertThat(now.answers(true)).isLessThanOrEqualTo(WhatIsThat.MOST_ANSWERS);
     }
 }
