@@ -6,6 +6,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
@@ -57,6 +58,8 @@ public final class ToldPresenter {
                 || event instanceof FlightEvent.Held
                 || event instanceof FlightEvent.Released
                 || event instanceof LiveEvent.NoteMade
+                || event instanceof IncidentEvent
+                || (event instanceof AnnouncementEvent && !(event instanceof AnnouncementEvent.AnnouncementRead))
                 || (event instanceof TalkEvent && !(event instanceof TalkEvent.RemarkSkipped));
         return shown
                 ? Optional.empty()

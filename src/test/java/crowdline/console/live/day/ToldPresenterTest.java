@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.console.keys.Command;
 import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Mark;
+import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
@@ -57,6 +59,19 @@ class ToldPresenterTest {
                 .isEqualTo("Took back: S (\"Up, over the top, and round, back to where\u2026\" said)");
         assertThat(back(START, new TalkEvent.FillerTaken(108, "r-fill", RemarkForm.FULL)))
                 .isEqualTo("Took back: F (\"The smoke is only paraffin.\")");
+    }
+
+    /** The page itself shows it; whoever leaves it at once must not read there that an act is over, or a figure began. */
+    @Test
+    void whatAPageInFrontShowsIsNotToldAsWell() {
+        for (LiveEvent event : List.of(
+                new IncidentEvent.IncidentOpened(110),
+                new AnnouncementEvent.AnnouncementShown(110, "stop", "Weather stop"),
+                new AnnouncementEvent.BlankFilled(110, "stop", "when", "at four"))) {
+            assertThat(told(SmallShow.after(START), event)).isEmpty();
+            assertThat(told(SmallShow.after(START, new FlightEvent.ActEnded(105)), event))
+                    .isEmpty();
+        }
     }
 
     @Test
