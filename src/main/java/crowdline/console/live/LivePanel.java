@@ -149,9 +149,10 @@ public final class LivePanel extends JPanel {
      * Opens the field in which a note is written.
      *
      * @param asks what is to be written, in a sentence
+     * @param words what stands in it already, to be typed over or kept; empty for nothing
      */
-    void openNote(String asks) {
-        note.open(asks);
+    void openNote(String asks, String words) {
+        note.open(asks, words);
         doLayout();
         note.validate();
         note.takeFocus();

@@ -44,6 +44,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     private transient @Nullable Command over;
     /** What the field that is open is for: an act that is put in after this one, or null for a note. */
     private transient @Nullable Consumer<String> putsIn;
+    /** What was typed last for an act to be put in and named none. */
+    private String refused = "";
 
     private Runnable asked = () -> {};
     /** None before the first is turned to. */
@@ -145,14 +147,16 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         LiveView now = shown;
         if (now != null && !writing) {
             give(Command.JOT);
-            write("Noted at " + now.strip().hour()
-                    + ". Words for it, if there is time (Enter keeps them, Esc leaves it so):");
+            write(
+                    "Noted at " + now.strip().hour()
+                            + ". Words for it, if there is time (Enter keeps them, Esc leaves it so):",
+                    "");
         }
     }
 
-    private void write(String asks) {
+    private void write(String asks, String words) {
         writing = true;
-        rows.openNote(asks);
+        rows.openNote(asks, words);
     }
 
     /** Whether a list of the day is open over what is flown. */
@@ -187,9 +191,11 @@ public final class LivePlace extends JPanel implements PlaceScreen {
         OnAir now = show;
         if (now != null && !writing) {
             String afterId = rows.order().chosenId();
-            putsIn = words -> now.putIn(words, afterId);
-            write("An act nobody planned: its name and its minutes, such as: Fly-past, 5 (Enter puts it in after the"
-                    + " chosen one, Esc leaves it):");
+            putsIn = words -> refused = now.putIn(words, afterId) ? "" : words;
+            write(
+                    "An act nobody planned: its name and its minutes, such as: Fly-past, 5 (Enter puts it in after the"
+                            + " chosen one, Esc leaves it):",
+                    refused);
         }
     }
 

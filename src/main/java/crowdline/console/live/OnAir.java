@@ -41,8 +41,9 @@ public interface OnAir {
      *
      * @param words its name and its minutes, as they were typed
      * @param afterId the act it comes after, or null if it comes first
+     * @return false if the words name none, which is then told
      */
-    void putIn(String words, @Nullable String afterId);
+    boolean putIn(String words, @Nullable String afterId);
 
     /** Whether an act is in the air. */
     boolean inTheAir();

@@ -71,7 +71,12 @@ class RunningOrderOnScreenTest {
             screen.press("alt PAGE_DOWN");
             screen.press("alt RIGHT");
             screen.press("INSERT");
-            screen.type("A wave for Kim, 4");
+            screen.type("A wave for Kim");
+            screen.press("ENTER");
+            assertThat(order()).as("without its minutes").hasSize(2);
+            screen.press("INSERT");
+            screen.press("END");
+            screen.type(", 4");
             screen.press("ENTER");
             assertThat(said(order()))
                     .containsExactly(

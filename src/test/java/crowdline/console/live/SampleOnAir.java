@@ -59,8 +59,9 @@ public final class SampleOnAir implements OnAir {
     }
 
     @Override
-    public void putIn(String words, @Nullable String afterId) {
+    public boolean putIn(String words, @Nullable String afterId) {
         putIn.add(words + " after " + afterId);
+        return words.contains(",");
     }
 
     /** Its announcements, and what was done with them. */

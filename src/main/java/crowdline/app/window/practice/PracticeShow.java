@@ -184,8 +184,8 @@ public final class PracticeShow implements OnAir {
     }
 
     @Override
-    public void putIn(String words, @Nullable String afterId) {
-        onAir.putIn(words, afterId);
+    public boolean putIn(String words, @Nullable String afterId) {
+        return onAir.putIn(words, afterId);
     }
 
     @Override

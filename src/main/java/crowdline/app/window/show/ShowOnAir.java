@@ -133,7 +133,7 @@ public final class ShowOnAir implements OnAir {
     }
 
     @Override
-    public void putIn(String words, @Nullable String afterId) {
+    public boolean putIn(String words, @Nullable String afterId) {
         Scene scene = show.scene();
         Meaning meaning = LiveCommands.putIn(scene.lookup(), scene.state(), words, afterId);
         if (meaning instanceof Meaning.Happens happens) {
@@ -141,6 +141,7 @@ public final class ShowOnAir implements OnAir {
         } else if (meaning instanceof Meaning.Nothing nothing) {
             refuse(Command.PUT_IN_ACT, nothing.why());
         }
+        return meaning instanceof Meaning.Happens;
     }
 
     @Override
