@@ -6,6 +6,9 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.day.AskedDuties;
+import crowdline.edit.day.GapPieces;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
@@ -14,6 +17,7 @@ import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JScrollBar;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -56,6 +60,19 @@ class NoLabelIsCutTest {
     void labelsOfTheListOfANewActFit() {
         panel.pasteList();
         assertThat(cut()).isEmpty();
+    }
+
+    @Test
+    void labelsOfAPieceAndOfADutyFit() throws CannotBe {
+        panel.turn(Page.DUTIES);
+        sample.editing.change(GapPieces.add("Interview").of(sample.editing.now()));
+        assertThat(cut()).isEmpty();
+        sample.editing.change(AskedDuties.add("Thank the dairy.").of(sample.editing.now()));
+        JList<?> list = ListPageTest.find(panel, JList.class, "Duties and pieces");
+        for (int i = 0; i < list.getModel().getSize(); i++) {
+            list.setSelectedIndex(i);
+            assertThat(cut()).as("entry " + i).isEmpty();
+        }
     }
 
     private List<String> cut() {

@@ -21,6 +21,9 @@ import org.jspecify.annotations.Nullable;
 
 /** A card of one thing that is said on the day: fields in rows, and how it is meant below them. */
 final class ThingCard extends JPanel implements PrepareCard {
+    /** One, two or three fields stand beside each other. */
+    private static final int COLUMNS = 6;
+
     private final ShowForm form;
     private final JTextArea how;
     private final List<ShowChoice> choices = new ArrayList<>();
@@ -114,17 +117,17 @@ final class ThingCard extends JPanel implements PrepareCard {
         rows.forEach(row -> heights.append("[]").append(isWords(row) ? "[0:0:,grow,fill]" : "[]"));
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(16) + " " + worn.room(4),
-                "[0:0:,grow,fill][0:0:,grow,fill][0:0:,grow,fill]",
+                "[0:0:,sg one,grow,fill]".repeat(COLUMNS),
                 heights + "[]"));
         for (List<Field> row : rows) {
-            boolean isWide = row.size() == 1;
+            String span = "span " + COLUMNS / row.size() + ", wmin 0";
             for (int i = 0; i < row.size(); i++) {
-                String at = (isWide ? "spanx, " : "") + (i == row.size() - 1 ? "wrap, " : "") + "wmin 0";
+                String at = span + (i == row.size() - 1 ? ", wrap" : "");
                 add(form.over(row.get(i).field(), row.get(i).name()), at);
             }
             for (int i = 0; i < row.size(); i++) {
                 JComponent field = row.get(i).field();
-                String at = (isWide ? "spanx, " : "") + (i == row.size() - 1 ? "wrap, " : "") + "wmin 0";
+                String at = span + (i == row.size() - 1 ? ", wrap" : "");
                 if (field.equals(words)) {
                     add(Scrolling.down(field), at + ", grow, hmin 0");
                 } else {

@@ -87,8 +87,8 @@ final class ThingCards {
                 "Title of the piece", piece(card, Piece::title), typed -> GapPieces.rename(card.shown(), typed));
         JTextArea parts = form.area(
                 "Its parts", 10, piece(card, GapPieces::typed), typed -> GapPieces.parts(card.shown(), typed));
+        card.row(new Field("What it is", title));
         card.row(
-                new Field("What it is", title),
                 act(
                         card,
                         tools,
