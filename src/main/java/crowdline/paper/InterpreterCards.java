@@ -119,7 +119,20 @@ final class InterpreterCards {
         }
         boolean after = act.lookup().voices().interpreting() == Interpreting.AFTER;
         flow.text("first " + id, (after ? "After: " : "With: ") + pair.remark().words(pair.shortForm()), first);
-        Cell cell = new Cell("other " + id, 0, width, said, words);
-        flow.row(Lettering.isRightToLeft(said) ? cell.ending() : cell);
+        flow.row(inItsDirection(new Cell("other " + id, 0, width, said, words), said));
+        String shorter = pair.other().words().shortText();
+        // In which form it is said is known within an act alone.
+        if (pair.when().isEmpty() && shorter != null && pair.remark().shortText() != null) {
+            flow.text(
+                    "short " + id,
+                    (after ? "In short, after: " : "In short, with: ")
+                            + pair.remark().shortText(),
+                    first);
+            flow.row(inItsDirection(new Cell("other short " + id, 0, width, shorter, words), shorter));
+        }
+    }
+
+    private static Cell inItsDirection(Cell cell, String said) {
+        return Lettering.isRightToLeft(said) ? cell.ending() : cell;
     }
 }

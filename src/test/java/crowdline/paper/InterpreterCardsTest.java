@@ -109,4 +109,17 @@ class InterpreterCardsTest {
         assertThat(words(blocks, "note tower (1)")).extracting(Ink.Words::text).contains("Older than the text");
         assertThat(words(blocks, "note")).as("nothing else is").hasSize(1);
     }
+
+    @Test
+    void whatMayBeSaidInShortHasItsShortWordsToo() throws NothingOnPaper {
+        Remark thanks = Remark.of("thanks", RemarkKind.DUTY, "Thank you all for coming.")
+                .worded("Thank you all for coming.", "Thank you.")
+                .translated(new Translation("fr", "Merci \u00e0 tous.", "Merci.", "Claire", false));
+        Show show = show(Interpreting.AFTER, false);
+        List<Block> blocks = blocks(show.withActs(show.acts(), List.of(thanks)));
+        assertThat(words(blocks, "short thanks")).extracting(Ink.Words::text).contains("In short, after: Thank you.");
+        assertThat(words(blocks, "other short thanks"))
+                .extracting(Ink.Words::text)
+                .contains("Merci.");
+    }
 }

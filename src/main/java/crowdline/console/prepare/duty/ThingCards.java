@@ -28,8 +28,8 @@ final class ThingCards {
                     + " that has begun.";
     private static final String PIECES =
             "An empty line parts the parts; Live shows one after the other. A speaker\u2019s name and a colon before a"
-                + " part: who says it. [30 s] after a question: how long its answer takes. A line with [fr] before it,"
-                + " or [fr, and a name]: the part in French.";
+                    + " part: who says it. [30 s] after a question: how long its answer takes. A line with [fr] before it,"
+                    + " or [fr, and a name]: the part in French.";
 
     private ThingCards() {}
 
