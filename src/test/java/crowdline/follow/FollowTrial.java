@@ -20,6 +20,7 @@ import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,13 +30,14 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--hard] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--more] [SEEDS...]
+            trial [--hard] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--more] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
               --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
               --act ID        the act of the show of a biplane and a glider, jackanapes-solo unless told, or all the hard ones
               --only WORDS    scenarios with these words in their name
               --save FILE     writes down how each flight was followed
               --against FILE  prints what has changed since a run that was saved
+              --causes        also why it was wrong, by act and by scenario
               --more          also the clock alone, a simulated hand, and figures that were often missed""";
 
     private static final Map<String, String> SHOWS = Map.of(
@@ -62,6 +64,7 @@ public final class FollowTrial {
     private @Nullable Path save;
     private @Nullable Path against;
     private boolean more;
+    private boolean causes;
     private final List<Long> seeds = new ArrayList<>();
     private final List<TrialFlight> flights = new ArrayList<>();
 
@@ -88,6 +91,7 @@ public final class FollowTrial {
                 case "--save" -> save = Path.of(words.next());
                 case "--against" -> against = Path.of(words.next());
                 case "--more" -> more = true;
+                case "--causes" -> causes = true;
                 default -> addSeeds(word);
             }
         }
@@ -110,6 +114,8 @@ public final class FollowTrial {
         }
         List<String> acts = act != null ? List.of(act) : hard ? HARD_ACTS : List.of("jackanapes-solo");
         Map<String, Score> together = new LinkedHashMap<>();
+        Map<String, Score> byAct = new LinkedHashMap<>();
+        Map<String, Causes> why = new LinkedHashMap<>();
         for (String each : acts) {
             Display display = display(each);
             System.out.println(each + ", flights of each scenario: " + seeds.size());
@@ -117,13 +123,22 @@ public final class FollowTrial {
             for (Scenario scenario : hard ? Scenario.inAHardSky() : Scenario.all()) {
                 if (scenario.name().contains(only)) {
                     Score all = together.computeIfAbsent(scenario.name(), n -> new Score());
-                    System.out.print(tried(display, each, scenario, all));
+                    Score ofAct = byAct.computeIfAbsent(each, n -> new Score());
+                    Causes wrong = new Causes();
+                    System.out.print(tried(display, each, scenario, List.of(all, ofAct), wrong));
+                    for (String group : List.of(each, scenario.name(), "all")) {
+                        why.computeIfAbsent(group, n -> new Causes()).add(wrong);
+                    }
                 }
             }
         }
         if (acts.size() > 1) {
             System.out.println("all acts\n" + Score.head());
             together.forEach((name, score) -> System.out.println(score.line(name)));
+            byAct.forEach((name, score) -> System.out.println(score.line(name)));
+        }
+        if (causes) {
+            why.forEach((name, wrong) -> System.out.print(name + "\n" + wrong.table()));
         }
         if (save != null) {
             TrialFlight.write(save, flights);
@@ -157,7 +172,7 @@ public final class FollowTrial {
         return new Display(show, catalogue, found, found.variants().get(0).name());
     }
 
-    private String tried(Display display, String name, Scenario scenario, Score all) {
+    private String tried(Display display, String name, Scenario scenario, List<Score> sums, Causes wrong) {
         Score followed = new Score();
         Score clock = new Score();
         Score hand = new Score();
@@ -173,7 +188,8 @@ public final class FollowTrial {
             readings += log.size();
             Boundaries found = Boundaries.said(display.plan, heard, log);
             Score flight = new Score();
-            for (Score score : List.of(flight, followed, all)) {
+            wrong.count(display.plan, truth, said);
+            for (Score score : Stream.concat(Stream.of(flight, followed), sums.stream()).toList()) {
                 score.count(truth, said);
                 score.count(truth, found);
             }
