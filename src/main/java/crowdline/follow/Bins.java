@@ -31,6 +31,8 @@ final class Bins {
     private static final double ROUND_RAD = 2;
     /** Share of the speed over the ground that is along the A-axis, where a way leads along it. */
     private static final double ALONG_SHARE = 0.95;
+    /** Metres above the datum of a place on the ground, at most. */
+    private static final double GROUND_M = 15;
     /** Seconds of straight flight in to where the first figure after a timed one begins. */
     private static final double LEAD_S = 6;
 
@@ -278,6 +280,12 @@ final class Bins {
     boolean mayEndEarly(int bin) {
         int lead = leadFrom[figure[bin]];
         return lead < first[figure[bin] + 1] && bin < lead;
+    }
+
+    /** Whether the act ends with a landing. */
+    boolean lands() {
+        int f = figures - 1;
+        return timed[size - 1] && zM[size - 1] < GROUND_M && zM[first[f]] > zM[size - 1] + GROUND_M;
     }
 
     /** First bin of a figure's second half. */

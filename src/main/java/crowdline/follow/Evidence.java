@@ -152,11 +152,11 @@ final class Evidence {
                     fit.look(bin, sign, seen, power);
                     Way way = bins.way(f);
                     if (way != null) {
-                        fit.atLeast(way.fit(seen, bins.isLead(bin)));
+                        fit.onAnyPath(way, bins.isLead(bin));
                     }
                     looked = true;
                 }
-                boolean fits = fit.weigh(belief, state);
+                boolean fits = fit.weigh(belief, state, seen);
                 byPath[f] += (fits ? 1 : -1) * belief.chance[state];
             }
         }

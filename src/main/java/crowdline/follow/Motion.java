@@ -46,10 +46,19 @@ final class Motion {
     private static final double TIMED_BY_ITS_END = 0.9;
     /** Chance a second that it turns out to be something else. */
     private static final double WAIT_OFF_PER_S = 0.02;
+    /** Ends a second of a landing whose time is up: as long as it is watched, it ends when the aircraft stands. */
+    private static final double LANDED_PER_S = 0.1;
     /** Metres: how near a pilot comes to such a place. Tuned: 5 to 45 works. Less is sure of the place too soon. */
     private static final double NEAR_PLACE_M = 15.6;
     /** Metres: how near to such a height. */
     private static final double NEAR_HEIGHT_M = 9.6;
+    /**
+     * Share of lines that end at another place or height than planned: by an altimeter set otherwise, or because the pilot
+     * thinks better of it.
+     */
+    private static final double OTHER_PLACE = 0.1;
+    /** Metres: how far off. */
+    private static final double OTHER_PLACE_M = 60;
     /** Chance, 0 to 1, below which what leaves a figure in one step is forgotten, to save time. */
     static final double LEAST_POOL = 5e-7;
 
@@ -139,12 +148,19 @@ final class Motion {
             if (waits && i == bins.leadFrom[f] - 1) {
                 keep -= endWait(to, lane, f, keep);
             }
+            int last = bins.first[f + 1] - 1;
+            boolean lands = watched && f == bins.figures - 1 && bins.lands();
+            if (lands && i == last) {
+                double ends = keep * LANDED_PER_S * STEP_S;
+                put(to, lane, f, i + 1, here, ends);
+                keep -= ends;
+            }
             double[] p = gain.of(lane, i);
             for (int k = 0; k < PhaseGain.REACH; k++) {
                 if (p[k] == 0) {
                     continue;
                 }
-                int most = lineEnd > 0 ? lineEnd - 1 - i : k;
+                int most = lineEnd > 0 ? lineEnd - 1 - i : lands ? last - i : k;
                 int won = Math.min(k, waits ? Math.min(most, bins.leadFrom[f] - 1 - i) : most);
                 if (bins.elastic[i]) {
                     // The aircraft flies on as it does, however much of the line is thought to be behind it.
@@ -192,11 +208,17 @@ final class Motion {
         double leftS = (bins.lineEnd[i] - i - 0.5) * Bins.WIDTH_S;
         double overM = Math.signum(speed) * ((height ? bins.zM[i] : bins.xM[i]) + here.mean(offset) - bins.goalM[i])
                 + ENDS_BEFORE_S * Math.abs(speed);
-        double reached = 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(here.variance(offset) + near * near)));
+        double told = reached(overM, here.variance(offset) + near * near);
+        double reached = told + OTHER_PLACE * (reached(overM, OTHER_PLACE_M * OTHER_PLACE_M) - told);
         double share = keep * STEP_S * ENDS_PER_S * reached;
         there.moved(here, -leftS * bins.vxMps[i], -leftS * bins.vzMps[i]);
         put(to, lane, bins.figure[i], bins.lineEnd[i], there, share);
         return share;
+    }
+
+    /** Chance that a place known to this variance is reached by somebody so far past where it should be. */
+    private static double reached(double overM, double varianceM2) {
+        return 1 / (1 + Math.exp(-1.7 * overM / Math.sqrt(varianceM2)));
     }
 
     /** Puts a share in a bin, or among what leaves the figure if the bin is past its end. */

@@ -26,6 +26,13 @@ record Way(double lowestM, double highestM, double sinkMps, double climbMps, dou
     private static final double CLIMB_MPS = 6;
     /** Factor on the ratio where the climb does not fit at all. */
     private static final double CLIMB_FLOOR = 0.003;
+    /** Seconds in which an aircraft that comes in too low or too high is back at the height planned. */
+    private static final double BACK_S = 5;
+    /** Slope at which it climbs or sinks to it at most. */
+    private static final double BACK_SLOPE = 0.35;
+    /** Metres between the lowest and the highest of a way that is level. */
+    private static final double LEVEL_M = 20;
+
     /** Share of the speed by which it is flown faster or slower. */
     private static final double SPEED_SHARE = 0.2;
     /** Factor on the ratio where the speed does not fit at all. */
@@ -53,21 +60,32 @@ record Way(double lowestM, double highestM, double sinkMps, double climbMps, dou
     }
 
     /**
-     * How well a reading fits, whatever path is taken, as a ratio like those of {@link Evidence}.
+     * How well a reading fits, whatever path is taken, as a ratio like those of {@link Evidence}. A way begins wherever the
+     * figure before it has ended, and leads back to its heights from there.
      *
      * @param atEnd whether it is on its last part, where its path is known
+     * @param higherM how much higher than planned the aircraft is believed to have come in
      */
-    double fit(Seen seen, boolean atEnd) {
+    double fit(Seen seen, boolean atEnd, double higherM) {
         double fit = FIT * (atEnd ? LEAD : 1);
-        fit *= Evidence.near(outside(seen.heightM(), lowestM, highestM) / HEIGHT_M, HEIGHT_FLOOR);
+        double off = outside(seen.heightM(), lowestM + Math.min(0, higherM), highestM + Math.max(0, higherM));
+        fit *= Evidence.near(off / HEIGHT_M, HEIGHT_FLOOR);
         if (seen.hasClimb()) {
-            fit *= Evidence.near(outside(seen.climbMps(), sinkMps, climbMps) / CLIMB_MPS, CLIMB_FLOOR);
+            double most = seen.hasSpeeds() ? BACK_SLOPE * seen.groundMps() : Double.POSITIVE_INFINITY;
+            double climb = climbMps + Math.min(Math.max(0, -higherM) / BACK_S, most);
+            double sink = sinkMps - Math.min(Math.max(0, higherM) / BACK_S, most);
+            fit *= Evidence.near(outside(seen.climbMps(), sink, climb) / CLIMB_MPS, CLIMB_FLOOR);
         }
         if (seen.hasSpeeds()) {
             double over = outside(seen.groundMps(), slowestMps, fastestMps);
             fit *= Evidence.near(over / (SPEED_SHARE * fastestMps), SPEED_FLOOR);
         }
         return fit;
+    }
+
+    /** Whether it keeps one height, so that the place along it tells nothing of the height. */
+    boolean isLevel() {
+        return highestM - lowestM < LEVEL_M;
     }
 
     /** How far a value is outside two others. */

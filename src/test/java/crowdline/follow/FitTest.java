@@ -28,7 +28,7 @@ class FitTest {
 
     private void weigh(Belief belief, Seen seen) {
         fit.look(BIN, 1, seen, POWER);
-        fit.weigh(belief, belief.state(0, BIN));
+        fit.weigh(belief, belief.state(0, BIN), seen);
     }
 
     private double believed(Belief belief, int offset) {
@@ -81,8 +81,9 @@ class FitTest {
             Fit fit = new Fit(path);
             Belief belief = new Belief(path);
             belief.add(0, BIN, Moments.of(1, 400, 400), 1);
-            fit.look(BIN, 1, new Seen(path.xM[BIN], 0, path.zM[BIN], mps, 12 * i, 0, 1, 2 * POWER), POWER);
-            fit.weigh(belief, belief.state(0, BIN));
+            Seen seen = new Seen(path.xM[BIN], 0, path.zM[BIN], mps, 12 * i, 0, 1, 2 * POWER);
+            fit.look(BIN, 1, seen, POWER);
+            fit.weigh(belief, belief.state(0, BIN), seen);
             chance[i] = belief.chance[belief.state(0, BIN)];
         }
         return chance[1] / chance[0];
@@ -208,20 +209,17 @@ class FitTest {
             }
         }
 
-        fit.look(
-                CLIMB,
-                sign,
-                new Seen(
-                        sign * (bins.xM[CLIMB] + 25),
-                        bins.yM[CLIMB] + 40,
-                        bins.zM[CLIMB] + 10,
-                        sign * alongMps,
-                        awayMps,
-                        climbMps,
-                        1,
-                        2 * POWER),
-                POWER);
-        fit.weigh(belief, state);
+        Seen read = new Seen(
+                sign * (bins.xM[CLIMB] + 25),
+                bins.yM[CLIMB] + 40,
+                bins.zM[CLIMB] + 10,
+                sign * alongMps,
+                awayMps,
+                climbMps,
+                1,
+                2 * POWER);
+        fit.look(CLIMB, sign, read, POWER);
+        fit.weigh(belief, state, read);
 
         assertThat(belief.chance[state] / 0.4).isCloseTo(Math.pow(expected, POWER), within(1e-3 * expected));
         m.set(belief, state);
@@ -240,5 +238,28 @@ class FitTest {
         isAsDerived(1, 50, -6, Double.NaN);
         isAsDerived(1, Double.NaN, Double.NaN, 34);
         isAsDerived(-1, Double.NaN, Double.NaN, Double.NaN);
+    }
+
+    /** One that ended its figure 300 m low was no longer on its way back once that had turned out otherwise than planned. */
+    @Test
+    void heightOfAWayIsComeBackToByWhateverPath() {
+        assertThat(higherOnAWay(-300, -200)).isCloseTo(-200, within(1e-6));
+        assertThat(higherOnAWay(-300, 50)).isCloseTo(0, within(1e-6));
+        assertThat(higherOnAWay(-300, -400))
+                .as("not further off, and less by 2 POWER of 20 s")
+                .isCloseTo(-300 * Math.exp(-2 * POWER / 20), within(1e-6));
+    }
+
+    /** How much higher than planned it is believed to be after a reading on quite another path. */
+    private double higherOnAWay(double believedM, double seenM) {
+        Moments m = new Moments();
+        m.moved(Moments.of(1, 400, 400), 0, believedM);
+        Belief belief = new Belief(bins);
+        belief.add(0, BIN, m, 1);
+        Seen seen = seen(2000, 1500, seenM, -60);
+        fit.look(BIN, 1, seen, POWER);
+        fit.onAnyPath(new Way(bins.zM[BIN], bins.zM[BIN], 0, 0, 50, 70), false);
+        assertThat(fit.weigh(belief, belief.state(0, BIN), seen)).as("by its path").isFalse();
+        return believed(belief, Moments.HEIGHT);
     }
 }
