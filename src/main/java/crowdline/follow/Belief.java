@@ -92,14 +92,15 @@ final class Belief {
         int state = state(lane, bin);
         chance[state] += m.chance * share;
         if (!bins.timed[bin]) {
-            int cell = state * Moments.WIDTH;
-            for (int k = 0; k < Moments.WIDTH; k++) {
-                cells[cell + k] += m.parts[k] * share;
-            }
+            m.addTo(cells, state * Moments.WIDTH, share);
         }
         int block = lane * bins.figures + bins.figure[bin];
-        low[block] = Math.min(low[block], bin);
-        high[block] = Math.max(high[block], bin);
+        if (bin < low[block]) {
+            low[block] = bin;
+        }
+        if (bin > high[block]) {
+            high[block] = bin;
+        }
     }
 
     /** Adds a share of moments where nothing is known of direction and tempo. */
@@ -235,11 +236,16 @@ final class Belief {
         int base = block / bins.figures * bins.size;
         int end = bins.leadFrom[block % bins.figures];
         boolean timed = bins.timed[bins.first[block % bins.figures]];
+        double leastBefore = Math.max(least, leastShare * most[block]);
+        double leastAtEnd = Math.max(least, leastShare * mostAtEnd[block]);
         int newLow = high[block];
         int newHigh = low[block];
         for (int i = low[block]; i <= high[block]; i++) {
-            if (chance[base + i] < Math.max(least, leastShare * (i < end ? most[block] : mostAtEnd[block]))) {
-                scale(base + i, timed, 0);
+            double c = chance[base + i];
+            if (c < (i < end ? leastBefore : leastAtEnd)) {
+                if (c != 0) {
+                    scale(base + i, timed, 0);
+                }
                 continue;
             }
             if (scale != 1) {

@@ -136,13 +136,16 @@ final class Evidence {
         double sign = direction == 0 ? 1 : -1;
         for (int bin = low; bin <= high; bin++) {
             boolean looked = false;
+            double fits = 0;
             for (int tempo = 0; tempo < Lanes.TEMPOS; tempo++) {
                 int state = belief.state(Lanes.of(direction, tempo), bin);
                 if (belief.chance[state] == 0) {
                     continue;
                 }
                 if (bins.timed[bin]) {
-                    belief.scale(state, true, Math.pow(timedClimb(f, seen) * timed(bin, sign, seen), power));
+                    fits = looked ? fits : Math.pow(timedClimb(f, seen) * timed(bin, sign, seen), power);
+                    looked = true;
+                    belief.scale(state, true, fits);
                     if (bin >= bins.leadFrom[f] - 1) {
                         byPath[f] -= belief.chance[state];
                     }
@@ -156,8 +159,8 @@ final class Evidence {
                     }
                     looked = true;
                 }
-                boolean fits = fit.weigh(belief, state, seen);
-                byPath[f] += (fits ? 1 : -1) * belief.chance[state];
+                boolean byItsPath = fit.weigh(belief, state, seen);
+                byPath[f] += (byItsPath ? 1 : -1) * belief.chance[state];
             }
         }
     }

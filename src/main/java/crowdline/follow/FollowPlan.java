@@ -31,6 +31,7 @@ public final class FollowPlan {
     final double[] rate;
     final double[] variance;
     final double fastestMps;
+    private final boolean startsOnGround;
 
     private FollowPlan(Flight flight, @Nullable ActTimes times) {
         figures = flight.figures();
@@ -49,12 +50,13 @@ public final class FollowPlan {
             rate[f] = predicted / duration;
             variance[f] = sigma * sigma / duration;
         }
+        startsOnGround = Evidence.startsOnGround(bins);
         fastestMps = FASTER * fastest(flight.samples()) + WIND_MPS;
     }
 
     /** True if the act begins with a take-off, and not in the air. */
     public boolean startsOnGround() {
-        return Evidence.startsOnGround(bins);
+        return startsOnGround;
     }
 
     /**

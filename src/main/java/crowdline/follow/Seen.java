@@ -31,6 +31,6 @@ record Seen(
     }
 
     double groundMps() {
-        return Math.hypot(alongMps, awayMps);
+        return Math.sqrt(alongMps * alongMps + awayMps * awayMps);
     }
 }

@@ -67,8 +67,10 @@ final class Causes {
         int is = truth.figureAt(s.tS());
         int before = figure(truth, at - 1);
         int after = figure(truth, at + 1);
-        double sinceS = at < 0 ? Double.POSITIVE_INFINITY : s.tS() - truth.flown.get(at).startS();
-        double untilS = at + 1 < truth.flown.size() ? truth.flown.get(at + 1).startS() - s.tS() : Double.POSITIVE_INFINITY;
+        double sinceS =
+                at < 0 ? Double.POSITIVE_INFINITY : s.tS() - truth.flown.get(at).startS();
+        double untilS =
+                at + 1 < truth.flown.size() ? truth.flown.get(at + 1).startS() - s.tS() : Double.POSITIVE_INFINITY;
         double offS = Math.min(
                 s.figure() == before ? sinceS : Double.POSITIVE_INFINITY,
                 s.figure() == after ? untilS : Double.POSITIVE_INFINITY);
@@ -136,7 +138,9 @@ final class Causes {
     }
 
     private static int figure(Truth truth, int at) {
-        return at < 0 ? Truth.BEFORE : at < truth.flown.size() ? truth.flown.get(at).figure() : Integer.MIN_VALUE;
+        return at < 0
+                ? Truth.BEFORE
+                : at < truth.flown.size() ? truth.flown.get(at).figure() : Integer.MIN_VALUE;
     }
 
     private static boolean leads(FollowPlan plan, int f) {

@@ -48,9 +48,15 @@ class CausesTest {
     @Test
     void onlyANeighbourOnAPathStillStraightIsWhatNoTrackShows() {
         assertThat(Causes.isStraight(truth, new Score.Said(24, 0, 1))).isTrue();
-        assertThat(Causes.isStraight(truth, new Score.Said(26, 0, 1))).as("it has turned").isFalse();
-        assertThat(Causes.isStraight(truth, new Score.Said(24, 2, 1))).as("it turns first").isFalse();
-        assertThat(Causes.isStraight(truth, new Score.Said(18, 3, 1))).as("no neighbour").isFalse();
+        assertThat(Causes.isStraight(truth, new Score.Said(26, 0, 1)))
+                .as("it has turned")
+                .isFalse();
+        assertThat(Causes.isStraight(truth, new Score.Said(24, 2, 1)))
+                .as("it turns first")
+                .isFalse();
+        assertThat(Causes.isStraight(truth, new Score.Said(18, 3, 1)))
+                .as("no neighbour")
+                .isFalse();
     }
 
     @Test

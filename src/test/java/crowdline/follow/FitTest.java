@@ -259,7 +259,9 @@ class FitTest {
         Seen seen = seen(2000, 1500, seenM, -60);
         fit.look(BIN, 1, seen, POWER);
         fit.onAnyPath(new Way(bins.zM[BIN], bins.zM[BIN], 0, 0, 50, 70), false);
-        assertThat(fit.weigh(belief, belief.state(0, BIN), seen)).as("by its path").isFalse();
+        assertThat(fit.weigh(belief, belief.state(0, BIN), seen))
+                .as("by its path")
+                .isFalse();
         return believed(belief, Moments.HEIGHT);
     }
 }

@@ -189,7 +189,8 @@ public final class FollowTrial {
             Boundaries found = Boundaries.said(display.plan, heard, log);
             Score flight = new Score();
             wrong.count(display.plan, truth, said);
-            for (Score score : Stream.concat(Stream.of(flight, followed), sums.stream()).toList()) {
+            for (Score score :
+                    Stream.concat(Stream.of(flight, followed), sums.stream()).toList()) {
                 score.count(truth, said);
                 score.count(truth, found);
             }

@@ -157,7 +157,8 @@ class MotionTest {
         FollowPlan plan = Small.betweenTimed(100, 40, 20, 90);
         Belief last = at(plan, plan.bins.size - 1, 0);
         assertThat(after(plan, last, 20, true).after).isBetween(0.1, 0.3);
-        assertThat(after(plan, at(plan, plan.bins.size - 1, 0), 20, false).after).isGreaterThan(0.6);
+        assertThat(after(plan, at(plan, plan.bins.size - 1, 0), 20, false).after)
+                .isGreaterThan(0.6);
     }
 
     /** However much of the line was left, the aircraft is where it was and has flown on for a tenth of a second. */

@@ -37,9 +37,7 @@ class WayTest {
         Seen climbs = seen(100, 120, 35);
         assertThat(way.fit(climbs, false, -250)).isCloseTo(3000, within(1e-9));
         assertThat(way.fit(climbs, false, 0)).as("not known to be low").isLessThan(30);
-        assertThat(way.fit(climbs, false, 250))
-                .as("too high, and it climbs")
-                .isLessThan(30);
+        assertThat(way.fit(climbs, false, 250)).as("too high, and it climbs").isLessThan(30);
         assertThat(way.fit(seen(100, 120, 70), false, -250))
                 .as("no aircraft climbs so steeply on its way")
                 .isLessThan(1000);
