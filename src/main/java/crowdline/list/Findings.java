@@ -1,6 +1,7 @@
 package crowdline.list;
 
 import crowdline.list.draft.Draft;
+import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.list.word.Text;
@@ -25,6 +26,9 @@ final class Findings {
 
     private static final int LEAST_OF_A_LIST = 5;
     private static final int NAMED = 3;
+    /** Longer texts share a word with some figure by chance. */
+    private static final int LONGEST_GUESS = 8;
+
     private static final int LONGEST_QUOTE = 40;
 
     private final Text text;
@@ -57,7 +61,7 @@ final class Findings {
         } else if (isTelling(lines, words)) {
             return new FigureList(
                     List.of(),
-                    List.of(text.written().strip()),
+                    List.of(new Aside(text.written().strip(), 0, List.of())),
                     List.of(new Finding(
                             Severity.ERROR,
                             "list-no-figures",
@@ -87,7 +91,21 @@ final class Findings {
         }
         unknown(lines, figures);
         told(assembly.asides().told());
-        return new FigureList(lines, assembly.asides().written(), findings);
+        return new FigureList(lines, asides(assembly), findings);
+    }
+
+    private List<Aside> asides(Assembly assembly) {
+        List<Integer> begins = assembly.lines().stream().map(Draft::start).toList();
+        return assembly.asides().written().stream()
+                .map(stretch -> new Aside(
+                        stretch.text(),
+                        (int) begins.stream()
+                                .filter(begin -> begin < stretch.start())
+                                .count(),
+                        Words.of(Words.folded(stretch.text())).size() > LONGEST_GUESS
+                                ? List.of()
+                                : nearest.apply(stretch.text())))
+                .toList();
     }
 
     /** Many words, and few of them a figure and nothing else. */

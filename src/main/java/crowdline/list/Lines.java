@@ -154,7 +154,7 @@ final class Lines {
         }
         if (!told.isTimed() && Tone.isAside(heard, sentence)) {
             asides.add(piece.start(), piece.end());
-            asides.part(heard.beginsWith(Manner.PARTING));
+            asides.part(heard.beginsWith(Manner.PARTING) || Tone.takesLeave(heard));
             return previous;
         }
         boolean describes = heard.words().stream().allMatch(Prelude::describes)

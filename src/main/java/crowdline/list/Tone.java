@@ -94,14 +94,25 @@ final class Tone {
             + " |(?:spare|blank|tba|tbc|none|not used|unused|deleted|cancelled)(?:$| leave| was)|yours |with (?:kind|best|warm|friendly)|very best|happy to|many"
             + " thanks|best wishes)\\b?.*");
 
+    private static final Pattern LEAVE = Pattern.compile(
+            "(?:all the best|(?:very )?best wish|with (?:kind|best|warm|friendly)|take care|yours|see (?:you|ya)\\b).*");
+
+    /** "All the best": what follows is a name. */
+    static boolean takesLeave(Heard piece) {
+        return LEAVE.matcher(plain(piece)).matches();
+    }
+
+    private static String plain(Heard piece) {
+        return piece.words().stream().map(Word::plain).collect(Collectors.joining(" "));
+    }
+
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
     static boolean isAside(Heard piece, Sentence sentence) {
         List<Word> words = piece.words();
         if (piece.beginsWith(Manner.GREETING) || piece.beginsWith(Manner.PARTING)) {
             return words.size() <= 8;
         }
-        String plain = words.stream().map(Word::plain).collect(Collectors.joining(" "));
-        if (SET_PHRASE.matcher(plain).matches()) {
+        if (SET_PHRASE.matcher(plain(piece)).matches()) {
             return true;
         }
         long told = Manner.SENTENCE.count(words);

@@ -2,6 +2,7 @@ package crowdline.app.command;
 
 import crowdline.flight.FigureTrial;
 import crowdline.flight.air.Air;
+import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.loaded.LogReadings;
 import crowdline.show.Show;
@@ -55,6 +56,6 @@ final class LogList {
                             "")));
         }
         FigureList list = FlightFigures.list(found);
-        return new FigureList(list.lines(), List.of(NOTE), list.findings());
+        return new FigureList(list.lines(), List.of(new Aside(NOTE, 0, List.of())), list.findings());
     }
 }

@@ -137,6 +137,6 @@ public final class AddAct {
                         line.note(),
                         true,
                         List.of()));
-        return new FigureList(lines, list.notes(), list.findings());
+        return new FigureList(lines, list.asides(), list.findings());
     }
 }

@@ -40,7 +40,8 @@ public final class Draft {
         spans.add(new int[] {start, end});
     }
 
-    int start() {
+    /** Where it begins in the text. */
+    public int start() {
         return spans.get(0)[0];
     }
 

@@ -9,6 +9,13 @@ public final class Asides {
     /** A stretch of the text. */
     private record Span(int start, int end) {}
 
+    /**
+     * What was written.
+     *
+     * @param start where in the text it begins
+     */
+    public record Stretch(String text, int start) {}
+
     private final Text text;
     private final List<Span> notes = new ArrayList<>();
     private final List<Span> told = new ArrayList<>();
@@ -58,11 +65,15 @@ public final class Asides {
     }
 
     /** All of them as they were written. */
-    public List<String> written() {
+    public List<Stretch> written() {
         return notes.stream()
-                .map(span -> text.written().substring(span.start(), span.end()).strip())
-                .map(note -> note.replaceFirst("^[\\s,;>]+", ""))
-                .filter(note -> !note.isBlank())
+                .map(span -> new Stretch(
+                        text.written()
+                                .substring(span.start(), span.end())
+                                .strip()
+                                .replaceFirst("^[\\s,;>]+", ""),
+                        span.start()))
+                .filter(stretch -> !stretch.text().isBlank())
                 .toList();
     }
 

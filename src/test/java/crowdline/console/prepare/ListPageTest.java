@@ -9,6 +9,9 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.list.ListReader;
+import crowdline.list.line.Aside;
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import java.awt.Component;
@@ -18,6 +21,7 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -123,8 +127,65 @@ public class ListPageTest {
     }
 
     @Test
+    void whatWasLeftOutIsShownInItsPlaceAndTakenInByAKey() {
+        paste("Hi Bob, see you on Sunday\nloop\nsomething nobody has seen\nslow roll\nAll the best, Ada");
+        choose("old trainer");
+        assertThat(figures()).containsExactly("loop", "slow roll");
+        assertThat(said("What was read")).matches("2 figures read; \\d left out: L shows them");
+
+        press(read(), "L");
+        int at = figures().indexOf("something nobody has seen");
+        assertThat(at)
+                .isGreaterThan(figures().indexOf("loop"))
+                .isLessThan(figures().indexOf("slow roll"));
+        assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("left out");
+        read().setSelectedIndex(at);
+        press(read(), "T");
+        assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("only a time");
+        assertThat(said("What was read")).startsWith("3 figures read");
+        press(read(), "DELETE");
+        assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("left out");
+        press(read(), "T");
+
+        press(read(), "L");
+        assertThat(figures())
+                .as("what was taken in stays")
+                .containsExactly("loop", "something nobody has seen", "slow roll");
+        panel.listPage().make();
+        assertThat(sample.editing.now().acts().get(0).figures().stream()
+                        .filter(figure -> !figure.transit())
+                        .map(figure -> figure.figure()))
+                .containsExactly("loop", "something nobody has seen", "slow roll");
+    }
+
+    @Test
+    void whatWasLeftOutOffersTheFiguresItMayBe() {
+        FigureList list = new FigureList(
+                List.of(new ListReader(SampleTools.CATALOGUE)
+                        .read("loop")
+                        .lines()
+                        .get(0)),
+                List.of(new Aside("the rolly thing", 1, List.of("slow roll", "barrel roll"))),
+                List.of());
+
+        ListView view = ListView.of(list, Map.of(), false, true);
+        assertThat(view.rows().get(1).choices()).containsExactly("slow roll", "barrel roll");
+        assertThat(view.head()).isEqualTo("1 figure read; 1 left out: 1 to 3 or T takes one in");
+        FigureList taken = ListView.taken(list, Map.of(-1, "barrel roll"));
+        assertThat(taken.lines()).extracting(ListLine::figure).containsExactly("loop", "barrel roll");
+        assertThat(taken.lines().get(1).sure()).isTrue();
+        assertThat(taken.notes()).isEmpty();
+    }
+
+    private List<String> figures() {
+        return IntStream.range(0, read().getModel().getSize())
+                .mapToObj(i -> read().getModel().getElementAt(i).figure())
+                .toList();
+    }
+
+    @Test
     void aLineThatIsNoneIsLeftOutByAKeyAndTakenInAgain() {
-        paste("loop\nslow roll\nAll the best, Ada");
+        paste("loop\nslow roll\nwobble of doom");
         choose("old trainer");
         read().setSelectedIndex(2);
         press(read(), "DELETE");

@@ -17,6 +17,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JList;
@@ -41,6 +42,7 @@ public final class ListPage extends JPanel {
     private final transient Runnable changed;
     private final transient Consumer<Added> made;
     private final Map<Integer, String> chosen = new HashMap<>();
+    private boolean showsAsides;
     private transient @Nullable FigureList last;
     private transient @Nullable Show show;
     private transient ListView view = new ListView(java.util.List.of(), ListView.HOW, "", false);
@@ -68,26 +70,22 @@ public final class ListPage extends JPanel {
         form = new ActForm(host, this::say);
         read.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         read.getAccessibleContext()
-                .setAccessibleName("Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out");
+                .setAccessibleName(
+                        "Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out, L shows what was left out, T takes it"
+                                + " in under its own words");
         KeyOn.all(
                 read,
-                Map.of(
-                        "DELETE",
-                        this::leaveOut,
-                        "1",
-                        () -> choose(0),
-                        "2",
-                        () -> choose(1),
-                        "3",
-                        () -> choose(2),
-                        "NUMPAD1",
-                        () -> choose(0),
-                        "NUMPAD2",
-                        () -> choose(1),
-                        "NUMPAD3",
-                        () -> choose(2),
-                        "ENTER",
-                        this::make));
+                Map.ofEntries(
+                        Map.entry("DELETE", this::leaveOut),
+                        Map.entry("1", () -> choose(0)),
+                        Map.entry("2", () -> choose(1)),
+                        Map.entry("3", () -> choose(2)),
+                        Map.entry("NUMPAD1", () -> choose(0)),
+                        Map.entry("NUMPAD2", () -> choose(1)),
+                        Map.entry("NUMPAD3", () -> choose(2)),
+                        Map.entry("L", this::showLeftOut),
+                        Map.entry("T", this::takeIn),
+                        Map.entry("ENTER", this::make)));
         make.addActionListener(e -> make());
         leave.addActionListener(e -> back.run());
         getAccessibleContext().setAccessibleName("Add an act from a list");
@@ -97,6 +95,7 @@ public final class ListPage extends JPanel {
     public void begin(Show now) {
         show = now;
         chosen.clear();
+        showsAsides = false;
         list.setText("");
         form.begin(now);
         look();
@@ -138,25 +137,24 @@ public final class ListPage extends JPanel {
 
     private void found(FigureList found) {
         FigureList before = last;
-        if (before == null || !before.lines().equals(found.lines())) {
-            // What was chosen for a line that reads otherwise now was chosen for another.
-            chosen.keySet()
-                    .removeIf(i -> before == null
-                            || i >= found.lines().size()
-                            || i >= before.lines().size()
-                            || !found.lines()
-                                    .get(i)
-                                    .text()
-                                    .equals(before.lines().get(i).text()));
-        }
+        // What was chosen for a line that reads otherwise now was chosen for another.
+        chosen.keySet().removeIf(key -> before == null || !written(before, key).equals(written(found, key)));
         last = found;
         say();
+    }
+
+    /** What a choice was made for; nothing if there is no such line. */
+    private static String written(FigureList list, int key) {
+        if (key >= 0) {
+            return key < list.lines().size() ? list.lines().get(key).text() : "";
+        }
+        return -1 - key < list.asides().size() ? list.asides().get(-1 - key).text() : "";
     }
 
     private void choose(int which) {
         int index = read.getSelectedIndex();
         if (index >= 0 && which < rows.get(index).choices().size()) {
-            chosen.put(index, rows.get(index).choices().get(which));
+            chosen.put(rows.get(index).key(), rows.get(index).choices().get(which));
             say();
             read.setSelectedIndex(Math.min(index + 1, rows.size() - 1));
             read.ensureIndexIsVisible(read.getSelectedIndex());
@@ -166,10 +164,28 @@ public final class ListPage extends JPanel {
     /** Leaves a line out of the act, or takes it in again. */
     private void leaveOut() {
         int index = read.getSelectedIndex();
-        if (index >= 0 && !chosen.remove(index, ListView.LEFT_OUT)) {
-            chosen.put(index, ListView.LEFT_OUT);
+        int key = index < 0 ? 0 : rows.get(index).key();
+        if (key < 0) {
+            chosen.remove(key);
+        } else if (index >= 0 && !chosen.remove(key, ListView.LEFT_OUT)) {
+            chosen.put(key, ListView.LEFT_OUT);
         }
         say();
+    }
+
+    /** Shows what was left out, each in its place, or hides it again. */
+    private void showLeftOut() {
+        showsAsides = !showsAsides;
+        say();
+    }
+
+    /** Takes in what was left out, under its own words. */
+    private void takeIn() {
+        int index = read.getSelectedIndex();
+        if (index >= 0 && rows.get(index).key() < 0) {
+            chosen.put(rows.get(index).key(), ListView.OWN_WORDS);
+            say();
+        }
     }
 
     private void say() {
@@ -177,12 +193,17 @@ public final class ListPage extends JPanel {
         if (found == null) {
             return;
         }
-        view = ListView.of(found, chosen, form.isTimed());
+        view = ListView.of(found, chosen, form.isTimed(), showsAsides);
         int at = Math.max(0, read.getSelectedIndex());
+        int key = at < rows.size() ? rows.get(at).key() : 0;
         rows.clear();
         rows.addAll(view.rows());
         if (!rows.isEmpty()) {
-            read.setSelectedIndex(Math.min(at, rows.size() - 1));
+            read.setSelectedIndex(IntStream.range(0, rows.size())
+                    .filter(i -> rows.get(i).key() == key)
+                    .findFirst()
+                    .orElse(Math.min(at, rows.size() - 1)));
+            read.ensureIndexIsVisible(read.getSelectedIndex());
         }
         allow();
     }

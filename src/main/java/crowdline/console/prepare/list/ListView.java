@@ -4,6 +4,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.edit.act.AddAct;
+import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.show.bounds.Written;
@@ -28,6 +29,9 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     /** Chosen for a line that is none of the act. */
     static final String LEFT_OUT = "";
 
+    /** Chosen for what was left out and is flown all the same, by no name of the catalogue. */
+    static final String OWN_WORDS = "~";
+
     private static final int LONGEST_NOTE = 60;
 
     static final String HOW =
@@ -37,6 +41,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     /**
      * One figure of the list.
      *
+     * @param key by which a choice for it is kept: the number of a line; below 0 what was left out, the first of them -1
      * @param text as it was written
      * @param figure what it is taken for
      * @param told what the list says of it, in words; empty if nothing
@@ -44,13 +49,14 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
      * @param mark whether it is sure
      * @param choices what may be meant instead, chosen by number
      */
-    public record Row(String text, String figure, String told, String assumed, Mark mark, List<String> choices) {
+    public record Row(
+            int key, String text, String figure, String told, String assumed, Mark mark, List<String> choices) {
         public Row {
             choices = List.copyOf(choices);
         }
 
         Row leftOut() {
-            return new Row(text, figure, told, "", new Mark(Form.CROSS, Tone.CALM, "left out"), List.of());
+            return new Row(key, text, figure, told, "", new Mark(Form.CROSS, Tone.CALM, "left out"), List.of());
         }
     }
 
@@ -63,13 +69,25 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
      *
      * @param chosen by the number of a line what it was chosen to mean; {@link #LEFT_OUT} if it is none
      * @param timed whether what flies it is only timed, so that any words are a figure
+     * @param showsAsides whether what was left out has rows too, each in its place
      */
-    static ListView of(FigureList found, Map<Integer, String> chosen, boolean timed) {
+    public static ListView of(FigureList found, Map<Integer, String> chosen, boolean timed, boolean showsAsides) {
         FigureList list = chosen(found, chosen);
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i < list.lines().size(); i++) {
-            Row row = row(list.lines().get(i), timed);
-            rows.add(LEFT_OUT.equals(chosen.get(i)) ? row.leftOut() : row);
+        for (int i = 0; i <= list.lines().size(); i++) {
+            for (int k = 0; k < list.asides().size(); k++) {
+                Aside aside = list.asides().get(k);
+                ListLine taken = taken(aside, chosen.get(-1 - k));
+                if (aside.before() == i && taken != null) {
+                    rows.add(row(-1 - k, taken, timed));
+                } else if (aside.before() == i && showsAsides) {
+                    rows.add(leftOut(-1 - k, aside));
+                }
+            }
+            if (i < list.lines().size()) {
+                Row row = row(i, list.lines().get(i), timed);
+                rows.add(LEFT_OUT.equals(chosen.get(i)) ? row.leftOut() : row);
+            }
         }
         String wrong = list.findings().stream()
                 .filter(f -> f.severity() != Severity.NOTE)
@@ -78,10 +96,19 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 .orElseGet(() -> leftOut(list.notes()));
         boolean isEmpty = list.findings().stream().anyMatch(f -> f.code().equals("list-empty"));
         boolean isUsable = list.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
-        long open = rows.stream().filter(r -> !r.choices().isEmpty()).count();
-        String head = rows.size()
-                + (rows.size() == 1 ? " figure read" : " figures read")
-                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": press its number");
+        long open = rows.stream()
+                .filter(r -> !r.choices().isEmpty() && !isAside(r, chosen))
+                .count();
+        long figures = rows.stream().filter(r -> !isAside(r, chosen)).count();
+        long out = list.asides().size()
+                - chosen.keySet().stream().filter(key -> key < 0).count();
+        String head = figures
+                + (figures == 1 ? " figure read" : " figures read")
+                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": press its number")
+                + (out == 0
+                        ? ""
+                        : "; " + out + " left out: "
+                                + (showsAsides ? "1 to 3 or T takes one in" : "L shows " + (out == 1 ? "it" : "them")));
         return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
     }
 
@@ -95,7 +122,21 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 + (notes.size() == 1 ? "" : ", and " + (notes.size() - 1) + " more");
     }
 
-    private static Row row(ListLine line, boolean timed) {
+    private static boolean isAside(Row row, Map<Integer, String> chosen) {
+        return row.key() < 0 && !chosen.containsKey(row.key());
+    }
+
+    private static Row leftOut(int key, Aside aside) {
+        String text = aside.text().strip().replaceAll("\\s+", " ");
+        return new Row(key, text, text, "", "", new Mark(Form.CROSS, Tone.CALM, "left out"), aside.choices());
+    }
+
+    /** The line that somebody takes what was left out for; null if nobody does. */
+    private static @Nullable ListLine taken(Aside aside, @Nullable String chosen) {
+        return chosen == null ? null : chosen.equals(OWN_WORDS) ? aside.timed() : aside.as(chosen);
+    }
+
+    private static Row row(int key, ListLine line, boolean timed) {
         String figure = line.title();
         List<String> told = new ArrayList<>();
         List<String> assumed = new ArrayList<>();
@@ -110,6 +151,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
         say(told, timed ? assumed : null, "time", line.seconds() == null ? null : number(line.seconds()) + " s");
         say(told, null, "", line.note());
         return new Row(
+                key,
                 line.text().strip().replaceAll("\\s+", " "),
                 figure,
                 String.join(", ", told),
@@ -167,22 +209,34 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     private static FigureList chosen(FigureList list, Map<Integer, String> names) {
         FigureList now = list;
         for (Map.Entry<Integer, String> each : names.entrySet()) {
-            if (each.getKey() < now.lines().size() && !each.getValue().equals(LEFT_OUT)) {
+            if (each.getKey() >= 0
+                    && each.getKey() < now.lines().size()
+                    && !each.getValue().equals(LEFT_OUT)) {
                 now = AddAct.chosen(now, each.getKey(), each.getValue());
             }
         }
         return now;
     }
 
-    /** The list as it was chosen, without what was left out. */
+    /** The list as it was chosen: without what was left out, and with what was taken in. */
     public static FigureList taken(FigureList list, Map<Integer, String> names) {
         FigureList all = chosen(list, names);
         List<ListLine> lines = new ArrayList<>();
-        for (int i = 0; i < all.lines().size(); i++) {
-            if (!LEFT_OUT.equals(names.get(i))) {
+        List<Aside> left = new ArrayList<>();
+        for (int i = 0; i <= all.lines().size(); i++) {
+            for (int k = 0; k < all.asides().size(); k++) {
+                Aside aside = all.asides().get(k);
+                ListLine taken = taken(aside, names.get(-1 - k));
+                if (aside.before() == i && taken != null) {
+                    lines.add(taken);
+                } else if (aside.before() == i) {
+                    left.add(new Aside(aside.text(), lines.size(), aside.choices()));
+                }
+            }
+            if (i < all.lines().size() && !LEFT_OUT.equals(names.get(i))) {
                 lines.add(all.lines().get(i));
             }
         }
-        return new FigureList(lines, all.notes(), all.findings());
+        return new FigureList(lines, left, all.findings());
     }
 }
