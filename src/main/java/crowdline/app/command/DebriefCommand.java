@@ -13,6 +13,7 @@ import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DebriefTable;
 import crowdline.sheet.day.DayBeside;
 import crowdline.sheet.day.DaySheet;
+import crowdline.sheet.day.DayValues;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalReading;
@@ -85,24 +86,14 @@ public final class DebriefCommand implements Callable<Integer> {
             return ExitCode.UNUSABLE;
         }
         Path otherDay = beside;
-        if (otherDay != null) {
-            try {
-                FlownDay other = LastFlown.in(otherDay, loaded, folders);
-                DayBeside.lines(
-                                flown.get().debrief().day(),
-                                flown.get()::hour,
-                                other.debrief().day(),
-                                other::hour)
-                        .forEach(terminal::line);
-                other.beside().lacks().forEach(terminal::line);
-            } catch (ShowFileException e) {
-                terminal.complain(String.valueOf(e.getMessage()));
-                return ExitCode.UNUSABLE;
-            }
+        try {
+            FlownDay other = otherDay == null ? null : LastFlown.in(otherDay, loaded, folders);
+            print(flown.get(), other);
             return ExitCode.FINE;
+        } catch (ShowFileException e) {
+            terminal.complain(String.valueOf(e.getMessage()));
+            return ExitCode.UNUSABLE;
         }
-        print(flown.get());
-        return ExitCode.FINE;
     }
 
     private @Nullable Path lastOpened() {
@@ -110,7 +101,7 @@ public final class DebriefCommand implements Callable<Integer> {
                 .read().settings().recentFiles().stream().findFirst().orElse(null);
     }
 
-    private void print(FlownDay flown) throws ShowFileException {
+    private void print(FlownDay flown, @Nullable FlownDay other) throws ShowFileException {
         JournalReading reading = flown.reading();
         Debrief debrief = flown.debrief();
         Path to = table;
@@ -119,7 +110,7 @@ public final class DebriefCommand implements Callable<Integer> {
         }
         Path dayTo = day;
         if (dayTo != null) {
-            Exports.write(dayTo, DaySheet.table(debrief, flown::hour));
+            Exports.write(dayTo, DaySheet.table(debrief, flown::hour, other == null ? null : other.beside()));
         }
         if (json) {
             Map<String, Object> all = new LinkedHashMap<>();
@@ -127,7 +118,16 @@ public final class DebriefCommand implements Callable<Integer> {
             all.put("sessionZero", reading.zero().toString());
             all.put("damagedLines", reading.damagedLines());
             all.put("debrief", debrief);
+            if (other != null) {
+                all.put("beside", DayValues.of(other.beside()));
+            }
             terminal.json(JsonOut.of(all));
+            return;
+        }
+        if (other != null) {
+            DayBeside.lines(debrief.day(), flown::hour, other.debrief().day(), other::hour)
+                    .forEach(terminal::line);
+            other.beside().lacks().forEach(terminal::line);
             return;
         }
         if (reading.damagedLines() > 0) {

@@ -35,6 +35,20 @@ public final class DaySheet {
         return new DaySheet(debrief, hour).table();
     }
 
+    /** The same with another day's lines below; a last column tells them apart. */
+    public static List<String> table(Debrief debrief, DoubleFunction<LocalTime> hour, @Nullable OtherDay other) {
+        List<String> own = table(debrief, hour);
+        if (other == null) {
+            return own;
+        }
+        List<String> both = new ArrayList<>(List.of(HEAD + ",day"));
+        own.stream().skip(1).forEach(line -> both.add(line + "," + CsvCell.quoted("this day")));
+        table(other.debrief(), other.hour()).stream()
+                .skip(1)
+                .forEach(line -> both.add(line + "," + CsvCell.quoted(other.name())));
+        return both;
+    }
+
     private List<String> table() {
         List<String> lines = new ArrayList<>(List.of(HEAD));
         for (ActRun act : day.acts()) {

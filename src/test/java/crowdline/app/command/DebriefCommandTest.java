@@ -33,6 +33,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The command on a journal as the running console writes it. */
 class DebriefCommandTest {
@@ -145,6 +147,30 @@ class DebriefCommandTest {
                 .contains("this day", "other day")
                 .contains(act.title().substring(0, 20))
                 .containsPattern("1:50 +[0-9]+ % +[0-9:]+ +1:50 +[0-9]+ %");
+    }
+
+    @Test
+    void anotherDayGoesIntoTheTableOfTheDayAndTheJson() throws Exception {
+        Act act = flown();
+        Path journal;
+        try (var files = Files.list(folder.resolve("journals"))) {
+            journal = files.filter(path -> path.toString().endsWith(".journal"))
+                    .findFirst()
+                    .orElseThrow();
+        }
+        Path lastYear = Files.copy(journal, folder.resolve("last-year.journal"));
+        Path day = folder.resolve("day.csv");
+        assertThat(run(file.toString(), "--json", "--day", day.toString(), "--beside", lastYear.toString()))
+                .isZero();
+        JsonNode json = new JsonMapper().readTree(caught.out());
+        assertThat(json.at("/debrief/showTitle").asString()).isNotEmpty();
+        assertThat(json.at("/beside/debrief/runs")).isEqualTo(json.at("/debrief/runs"));
+        List<String> lines = Files.readAllLines(day);
+        assertThat(lines.get(0)).isEqualTo("what,name,planned,begins,ends,lateMinutes,percent,state,day");
+        assertThat(lines).anyMatch(l -> l.startsWith("act,\"" + act.title()) && l.endsWith("flown,\"this day\""));
+        assertThat(lines)
+                .filteredOn(l -> l.endsWith(",\"" + json.at("/beside/name").asString() + "\""))
+                .hasSize((lines.size() - 1) / 2);
     }
 
     @Test

@@ -20,6 +20,7 @@ import crowdline.sheet.chart.DayChart.Share;
 import crowdline.sheet.chart.DayChart.Span;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.RemarkKind;
+import crowdline.storage.json.JsonOut;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.time.LocalTime;
@@ -60,6 +61,13 @@ class DaySheetTest {
                 List.of(),
                 List.of(),
                 day);
+    }
+
+    /** Whoever adds a part to a debrief adds it to its values. */
+    @Test
+    void theValuesOfADayAreThePartsOfItsDebrief() {
+        Debrief debrief = debrief(DAY);
+        assertThat(JsonOut.of(DayValues.of(debrief, null))).isEqualTo(JsonOut.of(debrief));
     }
 
     @Test

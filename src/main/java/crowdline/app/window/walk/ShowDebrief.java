@@ -17,6 +17,7 @@ import crowdline.running.LiveDesk;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DebriefTable;
 import crowdline.sheet.day.DaySheet;
+import crowdline.sheet.day.DayValues;
 import crowdline.sheet.day.OtherDay;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalShelf;
@@ -132,12 +133,12 @@ final class ShowDebrief implements DebriefHost {
 
     @Override
     public void saveDay(Path file) {
-        save(file, DaySheet.table(debrief(), hour));
+        save(file, DaySheet.table(debrief(), hour, other));
     }
 
     @Override
     public void saveJson(Path file) {
-        save(file, JsonOut.of(debrief()).lines().toList());
+        save(file, JsonOut.of(DayValues.of(debrief(), other)).lines().toList());
     }
 
     private void save(Path file, List<String> lines) {
