@@ -13,6 +13,7 @@ import crowdline.measure.Units;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.Sliders;
+import crowdline.show.bounds.Quantity;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Element;
 import crowdline.storage.show.CatalogueFile;
@@ -212,10 +213,22 @@ class FiguresOfKindsTest {
         Extremes e = shaped.extremes();
         Body body = pair.forces().body;
         check(shaped.elements().stream().noneMatch(Element::isOpen), pair, "is still open", wrong);
+        check(shaped.elements().stream().allMatch(FiguresOfKindsTest::isPlausible), pair, "has odd numbers", wrong);
         check(e.greatestG() <= body.limitPositiveG(), pair, "takes " + e.greatestG(), wrong);
         check(e.leastG() >= body.limitNegativeG(), pair, "takes " + e.leastG(), wrong);
         check(e.greatestMps() <= body.neverExceedMps(), pair, "reaches " + e.greatestMps(), wrong);
         check(e.shortG() < 0.16 && e.slowByMps() < 1.1, pair, "asks for more than the wing gives", wrong);
+    }
+
+    /** What the program drew itself is not asked about as a slip of somebody's hand. */
+    private static boolean isPlausible(Element element) {
+        if (element instanceof Element.Line line && line.until() == Element.Until.METRES) {
+            return Quantity.LINE_METRES.isPlausible(line.value());
+        }
+        return !(element instanceof Element.Arc arc)
+                || arc.size() != Element.Size.RADIUS_M
+                || (Quantity.ARC_RADIUS_M.isPlausible(arc.value())
+                        && Quantity.ARC_TOP_SHARE.isPlausible(arc.topShare()));
     }
 
     /** In a pull the pilot is pressed into the seat, or floats in it; never does the pilot hang in the straps. */
