@@ -56,7 +56,9 @@ public final class Shaper {
     /** What is never pushed is not flown upside down for longer, seconds. */
     private static final double LONGEST_HANGING_S = 6;
     /** More thrust than this for its weight no figure is flown with: it would not slow down on the way up. */
-    private static final double MOST_THRUST = 0.8;
+    private static final double MOST_THRUST = 0.55;
+    /** The same of a figure that turns, as a turn is carried round by it. */
+    private static final double MOST_THRUST_TURNING = 0.8;
 
     private static final double SHARE_OF_LIMIT = 0.85;
     /** The same for a loop that is to end where it began: no shape of it takes much less than 5 g. */
@@ -164,7 +166,9 @@ public final class Shaper {
         double thrust = forces.body
                 .drive()
                 .thrustN(from.speedMps(), forces.rho(from.place().z()), 1);
-        full = Math.min(1, MOST_THRUST * forces.body.weightN() / Math.max(thrust, 1));
+        boolean turns = elements.stream().anyMatch(e -> e instanceof Element.Turn);
+        double most = turns ? MOST_THRUST_TURNING : MOST_THRUST;
+        full = Math.min(1, most * forces.body.weightN() / Math.max(thrust, 1));
         Tries tries = new Tries();
         if (elements.stream().noneMatch(Element::isOpen)) {
             attempt(elements, from, attempt(0, 1, false, SHARE_OF_LIMIT), tries);
