@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -75,8 +76,32 @@ final class Choosing {
         }
     }
 
-    /** A way to fly the first figures. */
-    private record Branch(@Nullable Branch before, Choice choice, FlightState at, double cost, boolean turnedBack) {}
+    /**
+     * A way to fly the first figures.
+     *
+     * @param cost of all of it, as seconds
+     * @param seconds the last figure and the way to it
+     */
+    private record Branch(
+            @Nullable Branch before, Choice choice, FlightState at, double cost, double seconds, boolean turnedBack) {
+        static Branch begun(@Nullable Branch before, Choice choice, FlightState at, double cost) {
+            return new Branch(before, choice, at, cost, 0, false);
+        }
+
+        /** The same by then, and nothing flown. */
+        Branch waits(boolean turned) {
+            return new Branch(this, new Choice(null), at, cost, 0, turned);
+        }
+    }
+
+    /**
+     * One way to go on.
+     *
+     * @param entry where the next figure is to begin
+     * @param cost of it and of the best that can follow, as seconds
+     * @param seconds what the figure and the way to it take of that
+     */
+    record Option(Entry entry, double cost, double seconds) {}
 
     /** For each figure where and which way it is to begin; a choice without one for what is not flown. */
     List<Choice> chosen(List<Wish> wishes) {
@@ -93,32 +118,48 @@ final class Choosing {
     }
 
     /**
-     * The same from where the aircraft has come to by then.
+     * The best way to go on from where the aircraft has come to by then.
      *
      * @param next the next figures of those that were chosen for
      * @param turnedBack whether it only turns round before them
+     * @param may where the first of them may begin
+     * @return null if it may begin nowhere there
      */
-    List<Choice> chosen(List<Wish> next, FlightState at, boolean turnedBack) {
-        List<Choice> choices = best(
-                List.of(new Branch(null, new Choice(null), at, 0, turnedBack)),
-                next.subList(0, Math.min(HORIZON, next.size())));
-        return choices.subList(1, choices.size());
+    @Nullable
+    Option option(List<Wish> next, FlightState at, boolean turnedBack, Predicate<Entry> may) {
+        List<Branch> branches = List.of(new Branch(null, new Choice(null), at, 0, 0, turnedBack));
+        Predicate<Entry> allowed = may;
+        for (Wish wish : next.subList(0, Math.min(HORIZON, next.size()))) {
+            branches = next(branches, wish, allowed);
+            allowed = entry -> true;
+        }
+        Branch best = branches.isEmpty() ? null : branches.get(0);
+        Branch first = best;
+        while (first != null && first.before() != null && first.before().before() != null) {
+            first = first.before();
+        }
+        Entry entry = first == null ? null : first.choice().entry();
+        return best == null || first == null || entry == null ? null : new Option(entry, best.cost(), first.seconds());
     }
 
     private List<Choice> best(List<Branch> begun, List<Wish> wishes) {
         List<Branch> branches = kept(begun);
         for (Wish wish : wishes) {
-            List<Branch> next = new ArrayList<>();
-            for (Branch branch : branches) {
-                next.addAll(after(branch, wish));
-            }
-            branches = kept(next);
+            branches = next(branches, wish, entry -> true);
         }
         List<Choice> choices = new ArrayList<>();
         for (Branch b = branches.isEmpty() ? null : branches.get(0); b != null; b = b.before()) {
             choices.add(0, b.choice());
         }
         return choices;
+    }
+
+    private List<Branch> next(List<Branch> branches, Wish wish, Predicate<Entry> may) {
+        List<Branch> next = new ArrayList<>();
+        for (Branch branch : branches) {
+            next.addAll(after(branch, wish, may));
+        }
+        return kept(next);
     }
 
     private static List<Branch> kept(List<Branch> branches) {
@@ -138,45 +179,45 @@ final class Choosing {
         Branch timed = null;
         Boolean told = null;
         for (Wish wait : before) {
-            timed = new Branch(timed, new Choice(null), ground.comingIn(true, 0), 0, false);
+            timed = Branch.begun(timed, new Choice(null), ground.comingIn(true, 0), 0);
             told = told == null ? wait.toRight() : told;
         }
         if (wish.role() == Wish.Role.TAKE_OFF) {
             boolean toRight = ground.overGround(wish, true);
-            return List.of(new Branch(timed, new Choice(null), ground.airborne(toRight, 0), 0, false));
+            return List.of(Branch.begun(timed, new Choice(null), ground.airborne(toRight, 0), 0));
         }
         List<Branch> found = new ArrayList<>();
         for (boolean toRight : ways(wish, wish.toRight() == null ? told : wish.toRight())) {
             if (wish.role() != Wish.Role.FIGURE) {
-                found.add(new Branch(timed, new Choice(null), ground.comingIn(toRight, 0), 0, false));
+                found.add(Branch.begun(timed, new Choice(null), ground.comingIn(toRight, 0), 0));
                 continue;
             }
             for (Entry entry : entries(wish, toRight, null)) {
-                found.add(new Branch(timed, new Choice(entry), leaving(wish, entry), off(wish, entry), false));
+                found.add(Branch.begun(timed, new Choice(entry), leaving(wish, entry), off(wish, entry)));
             }
         }
         return found;
     }
 
-    private List<Branch> after(Branch branch, Wish wish) {
+    private List<Branch> after(Branch branch, Wish wish, Predicate<Entry> may) {
         if (wish.role() == Wish.Role.TURN_BACK) {
-            return List.of(new Branch(branch, new Choice(null), branch.at(), branch.cost(), true));
+            return List.of(branch.waits(true));
         }
         if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
-            return List.of(new Branch(branch, new Choice(null), branch.at(), branch.cost(), branch.turnedBack()));
+            return List.of(branch.waits(branch.turnedBack()));
         }
         Boolean told = branch.turnedBack() ? Boolean.valueOf(!branch.at().toRight()) : wish.toRight();
         List<Branch> found = new ArrayList<>();
         for (boolean toRight : ways(wish, told)) {
             for (Entry entry : entries(wish, toRight, branch.at())) {
+                if (!may.test(entry)) {
+                    continue;
+                }
                 Estimating.Estimate way = ground.joining.estimating.estimate(branch.at(), entry);
                 double beyond = ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
-                double cost = branch.cost()
-                        + way.seconds()
-                        + OUTSIDE_S_PER_M * beyond
-                        + ground.measured(wish, toRight).seconds()
-                        + off(wish, entry);
-                found.add(new Branch(branch, new Choice(entry), leaving(wish, entry), cost, false));
+                double seconds = way.seconds() + ground.measured(wish, toRight).seconds();
+                double cost = branch.cost() + seconds + OUTSIDE_S_PER_M * beyond + off(wish, entry);
+                found.add(new Branch(branch, new Choice(entry), leaving(wish, entry), cost, seconds, false));
             }
         }
         return found;
@@ -205,7 +246,7 @@ final class Choosing {
             for (double share : ELSEWHERE) {
                 entries.add(entry(share * ground.area.spreadM() - m.middleM(), height, m));
             }
-            if (at != null && at.toRight() == toRight && Math.abs(at.place().x()) < Joining.OUT_OF_SIGHT_M) {
+            if (at != null && at.toRight() == toRight && Math.abs(at.place().x()) < ground.farthestM()) {
                 Entry here = entry(at.place().x(), height, m);
                 entries.add(here);
                 if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
@@ -213,7 +254,7 @@ final class Choosing {
                 }
                 double aheadM = ground.joining.straight.needM(at, here);
                 Entry ahead = here.at(here.alongM() + here.way() * aheadM);
-                if (aheadM > 0 && Math.abs(ahead.alongM()) < Joining.OUT_OF_SIGHT_M) {
+                if (aheadM > 0 && Math.abs(ahead.alongM()) < ground.farthestM()) {
                     entries.add(ahead);
                 }
             }

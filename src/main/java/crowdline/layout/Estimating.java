@@ -9,6 +9,9 @@ final class Estimating {
 
     private static final double CUT_ALONG = 1.43;
 
+    /** What coming round twice takes beyond its turns, or is worth not to be watched, seconds; tuned. */
+    private static final double TWICE_S = 30;
+
     private final Straight straight;
 
     Estimating(Straight straight) {
@@ -45,7 +48,7 @@ final class Estimating {
             return restM >= needM && restM >= -Joining.NEAR_M
                     ? new Estimate(Math.max(restM, 0) / v, 0)
                     : new Estimate(
-                            2 * turnS + (Math.abs(restM) + needM + CUT_IN * asideM) / v,
+                            TWICE_S + 2 * turnS + (Math.abs(restM) + needM + CUT_IN * asideM) / v,
                             Math.max(outwards + radius, behindM));
         }
         // Going out by some metres and back again leaves the run in so much longer at both ends.

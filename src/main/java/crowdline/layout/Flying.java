@@ -123,15 +123,15 @@ final class Flying {
                     Objects.requireNonNull(ground.measured(wish, from.toRight()).lack(), "why not"));
             return;
         }
-        if (to.heightM() > FAR_UP_M) {
-            lacking(
-                    wish,
-                    start(wish),
-                    String.format(
-                            Locale.UK, "needs %,.0f ft to begin from", Shortfalls.tens(Units.ftFromM(to.heightM()))));
+        fly(wish, trying.of(wish, to, at, pieces.isEmpty()));
+    }
+
+    /** Flies a figure as it was tried. */
+    void fly(Wish wish, Trying.Tried tried) {
+        if (tried.wanted().heightM() > FAR_UP_M) {
+            tooHigh(wish, tried.wanted());
             return;
         }
-        Trying.Tried tried = trying.of(wish, to, at, pieces.isEmpty());
         begin(tried.start());
         if (tried.out().flown() && tried.lowM() > 0 && isGivenUp(wish)) {
             at = tried.start();
@@ -187,6 +187,13 @@ final class Flying {
                             + " a time or a length"));
         }
         findings.addAll(new Shortfalls(ground, wish, wanted, from, out).said());
+    }
+
+    private void tooHigh(Wish wish, Entry to) {
+        lacking(
+                wish,
+                start(wish),
+                String.format(Locale.UK, "needs %,.0f ft to begin from", Shortfalls.tens(Units.ftFromM(to.heightM()))));
     }
 
     private static boolean isFarOut(Vec place) {

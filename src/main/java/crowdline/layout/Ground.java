@@ -13,6 +13,10 @@ import org.jspecify.annotations.Nullable;
 
 /** One aircraft in one area: what its figures need, each measured once, and where they are best seen. */
 final class Ground {
+    /** Where nobody gave an end, a figure may be begun as far out as this, metres, or as figures are spread; by judgement. */
+    private static final double FARTHEST_M = 2_000;
+
+    private static final double FARTHEST_SPREADS = 1.3;
     /** Above the base by this much figures are drawn, metres. */
     static final double MARGIN_M = 5;
     /** How near the end of the line a figure reaches that is wanted there, as a share of how far figures are spread. */
@@ -78,7 +82,8 @@ final class Ground {
 
     /** How far from the middle of the line a figure may be begun, metres. */
     double farthestM() {
-        return area.halfGiven() ? Math.min(area.halfM(), Joining.OUT_OF_SIGHT_M) : Joining.OUT_OF_SIGHT_M;
+        double drawn = Math.max(FARTHEST_M, FARTHEST_SPREADS * area.spreadM());
+        return Math.min(area.halfGiven() ? area.halfM() : drawn, Joining.OUT_OF_SIGHT_M);
     }
 
     /** The height a figure was told, or the nearest to it that base and ceiling leave; metres. */

@@ -43,7 +43,7 @@ final class Joining {
     /** A glider is told to stay as high as it can. */
     private static final double AS_HIGH_AS_IT_CAN_M = 400;
     /** A figure is begun this much further on, seconds, rather than that the aircraft comes round for it; by judgement. */
-    private static final double FURTHER_S = 14;
+    private static final double FURTHER_S = 20;
     /** So far past where a figure would have begun best it is begun all the same, rather than flying round, seconds. */
     private static final double PAST_S = 4;
 

@@ -87,19 +87,22 @@ public final class Layout {
                 .findFirst()
                 .orElse(null);
         Flying flying = new Flying(ground, first == null ? null : first.raised(raisedM), raisedM, highest);
+        Weighing weighing = new Weighing(ground, choosing);
         for (int i = 0; i < wishes.size(); i++) {
             Entry entry = choices.get(i).entry();
             if (entry != null) {
                 flying.rollUpright();
             }
             FlightState at = flying.at();
-            if (entry != null && at != null) {
-                // It is not quite where it was thought to be by now.
-                entry = choosing.chosen(wishes.subList(i, wishes.size()), at, flying.isTurningBack())
-                        .get(0)
-                        .entry();
+            // It is not quite where it was thought to be by now.
+            Trying.Tried tried = entry == null || at == null
+                    ? null
+                    : weighing.best(wishes.subList(i, wishes.size()), at, flying.isTurningBack(), raisedM);
+            if (tried == null) {
+                flying.fly(wishes.get(i), entry == null ? null : entry.raised(raisedM));
+            } else {
+                flying.fly(wishes.get(i), tried);
             }
-            flying.fly(wishes.get(i), entry == null ? null : entry.raised(raisedM));
         }
         return flying.laid();
     }

@@ -50,6 +50,9 @@ record Measured(
     /** A glider slows down slowly. */
     private static final double SPIN_FROM_GLIDING = 1.15;
 
+    /** As much faster than usual as this may be what rolls or only passes; by judgement. */
+    private static final double FASTER_ROLL = 1.35;
+
     private static final double SHARE_OF_NEVER_EXCEED = 0.9;
     /** Less wind along the line than this makes no difference, m/s. */
     private static final double STILL_MPS = 0.05;
@@ -66,7 +69,8 @@ record Measured(
         }
         Measured first = at(usual, wish, trial, toRight, heightM);
         if (first.isWell()) {
-            return first.between(slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial, heightM));
+            return first.between(
+                    slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial, toRight, heightM));
         }
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
         Measured flown = first;
@@ -149,14 +153,23 @@ record Measured(
                 && arc.toPathDeg() < 0;
     }
 
-    /** A spin slows down by itself; other figures take a little more speed than usual. */
-    private static double fastest(double usual, Wish wish, FigureTrial trial, double heightM) {
-        double share = wish.elements().stream().anyMatch(e -> e instanceof Element.Spin)
-                ? (trial.climbs(usual, heightM) < 0 ? SPIN_FROM_GLIDING : SPIN_FROM)
-                : wish.enters() == EntrySpeed.SLOW ? 1.1 : 1.15;
-        return Math.min(
-                share * usual,
-                SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt()));
+    /**
+     * A spin slows down by itself, and a roll or a pass is flown a good deal faster than usual rather than come round for;
+     * other figures take a little more speed.
+     */
+    private static double fastest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
+        double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
+        if (wish.elements().stream().anyMatch(e -> e instanceof Element.Spin)) {
+            double share = trial.climbs(usual, heightM) < 0 ? SPIN_FROM_GLIDING : SPIN_FROM;
+            return Math.min(share * usual, most);
+        }
+        if (wish.enters() == EntrySpeed.ROLL || wish.enters() == EntrySpeed.PASS) {
+            double quick = Math.min(FASTER_ROLL * usual, most);
+            if (at(quick, wish, trial, toRight, heightM).isWell()) {
+                return quick;
+            }
+        }
+        return Math.min((wish.enters() == EntrySpeed.SLOW ? 1.1 : 1.15) * usual, most);
     }
 
     private Measured between(double slowest, double fastest) {

@@ -18,7 +18,7 @@ final class Straight {
     private static final double ASIDE = 1.7;
 
     private static final double ASIDE_S = 5;
-    private static final double STEEPEST_BANK_DEG = 72;
+    private static final double STEEPEST_BANK_DEG = 80;
     /** More than its usual bank at the end of an area. */
     private static final double STEEPER_DEG = 15;
 

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.flight.FigureTrial;
 import crowdline.measure.Units;
 import crowdline.show.Venue;
+import crowdline.show.aircraft.Sliders;
+import crowdline.storage.show.KindsFile;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
@@ -39,6 +41,30 @@ class FlowTest {
     })
     void heightAndSpeedThatAreHadAheadAreNotComeRoundFor(String kind, String first, String second) {
         assertThat(turns(pieces(kind, first, second))).isZero();
+    }
+
+    /** It comes out of the half Cuban at 350 kt and usually rolls at 270: it came round twice to slow down. */
+    @Test
+    void aRollIsFlownFasterThanUsualRatherThanComeRoundFor() {
+        List<Piece> pieces = pieces("jet trainer", "reverse half Cuban", "aileron roll");
+
+        assertThat(turns(pieces)).isZero();
+        assertThat(pieces.get(pieces.size() - 1).from().speedMps())
+                .isGreaterThan(1.1
+                        * Units.mpsFromKt(KindsFile.shipped()
+                                .named("jet trainer")
+                                .airframe("a", "A", Sliders.TYPICAL)
+                                .usual()
+                                .rollKt()));
+    }
+
+    @Test
+    void nothingBeginsTwoKilometresOutWhereNobodyGaveAnEnd() {
+        LaidOut laid =
+                LayoutTest.laid("piston fighter", a("take-off"), a("split S").toRight(true), a("low pass"));
+
+        assertThat(laid.pieces())
+                .allMatch(piece -> Math.abs(piece.from().place().x()) < 2_200);
     }
 
     @Test

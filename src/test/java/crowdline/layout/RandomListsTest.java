@@ -137,7 +137,7 @@ class RandomListsTest {
                 on = piece.isTransit();
             }
         }
-        assertThat(twice).isLessThan(ways / 7);
+        assertThat(twice).isLessThan(ways / 11);
     }
 
     @Test
