@@ -27,6 +27,9 @@ final class PieceScript {
     private static final Pattern ANSWERED =
             Pattern.compile("(?s)(.*\\S)\\s*\\[\\s*(\\d{1,4}(?:[.,]\\d{1,2})?)\\s*s?\\s*\\]");
 
+    /** Of so many characters one may be composed, at most. */
+    private static final int LETTERS = 4;
+
     private static final Pattern OTHER =
             Pattern.compile("(?sm)^[ \\t]*\\[\\s*([A-Za-z]{2,3}(?:-[A-Za-z0-9]{2,8}){0,3})\\s*(?:,([^\\]\\n"
                     + ";]*))?(;[^\\]\\n"
@@ -34,6 +37,8 @@ final class PieceScript {
 
     private final Piece before;
     private final List<String> names;
+    /** No name ends later in a part, however its letters are composed. */
+    private final int longest;
 
     private PieceScript(Show show, Piece before) {
         this.before = before;
@@ -44,6 +49,7 @@ final class PieceScript {
                                 before.parts().stream().map(Piece.Part::speaker).filter(Objects::nonNull)))
                 .distinct()
                 .toList();
+        longest = LETTERS * names.stream().mapToInt(String::length).max().orElse(0);
     }
 
     /** The parts as they are typed. */
@@ -101,7 +107,9 @@ final class PieceScript {
         double answerS = hasAnswer ? Double.parseDouble(answered.group(2).replace(',', '.')) : 0;
         String said = hasAnswer ? answered.group(1) : first;
         String speaker = null;
-        for (int colon = said.indexOf(':'); speaker == null && colon > 0; colon = said.indexOf(':', colon + 1)) {
+        for (int colon = said.indexOf(':');
+                speaker == null && colon > 0 && colon <= longest;
+                colon = said.indexOf(':', colon + 1)) {
             speaker = name(said.substring(0, colon), said.substring(colon + 1));
             said = speaker == null ? said : said.substring(colon + 1).strip();
         }

@@ -21,8 +21,10 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** Duties and pieces as they are typed. */
 class DutyEditsTest {
@@ -156,6 +158,19 @@ class DutyEditsTest {
         refused(
                 () -> GapPieces.parts(id, "Well.\n\n[fr] Bonjour.").of(show),
                 "has words in another language alone; write before it what it says in the first");
+    }
+
+    @Test
+    @Timeout(5)
+    void aPartOfColonsIsReadAtOnce() throws CannotBe {
+        show = show.withSpeakers(new Speakers(IntStream.range(0, 20)
+                .mapToObj(i -> new Speaker("Speaker " + i, false))
+                .toList()));
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        String colons = "a:".repeat(2500);
+        make(GapPieces.parts(id, (colons + "\n\n").repeat(50)), "Words");
+        assertThat(show.gaps().pieces().get(0).parts()).hasSize(50).allMatch(part -> part.speaker() == null);
     }
 
     /** Who has left the list of speakers stands in the piece all the same. */
