@@ -30,10 +30,10 @@ final class PieceScript {
     /** Of so many characters one may be composed, at most. */
     private static final int LETTERS = 4;
 
+    /** The line that another language begins with: its code, who says it, whether it is older, its words. */
     private static final Pattern OTHER =
-            Pattern.compile("(?sm)^[ \\t]*\\[\\s*([A-Za-z]{2,3}(?:-[A-Za-z0-9]{2,8}){0,3})\\s*(?:,([^\\]\\n"
-                    + ";]*))?(;[^\\]\\n"
-                    + "]*)?\\](.*)");
+            Pattern.compile("(?sm)^[ \\t]*\\[\\s*(?<language>[A-Za-z]{2,3}(?:-[A-Za-z0-9]{2,8}){0,3})\\s*"
+                    + "(?:,(?<speaker>[^\\]\\n]*?))?(?<older>;\\s*older[^\\]\\n;]*)?\\](?<words>.*)");
 
     private final Piece before;
     private final List<String> names;
@@ -61,7 +61,7 @@ final class PieceScript {
         String speaker = part.speaker();
         Translation other = part.translation();
         return (speaker == null ? "" : speaker + ": ")
-                + part.text()
+                + unbroken(part.text())
                 + (part.answerS() == 0 ? "" : " [" + number(part.answerS()) + " s]")
                 + (other == null ? "" : "\n" + typed(other));
     }
@@ -69,7 +69,12 @@ final class PieceScript {
     private static String typed(Translation other) {
         String speaker = other.speaker();
         return "[" + other.language() + (speaker == null ? "" : ", " + speaker)
-                + (other.older() ? "; " + Translation.OLDER : "") + "] " + other.text();
+                + (other.older() ? "; " + Translation.OLDER : "") + "] " + unbroken(other.text());
+    }
+
+    /** An empty line within a part would end it. */
+    private static String unbroken(String text) {
+        return text.strip().replaceAll("\\R\\s*\\R", "\n");
     }
 
     private static String number(double value) {
@@ -126,22 +131,22 @@ final class PieceScript {
     }
 
     private @Nullable Translation other(Matcher typed, String text) {
-        String words = typed.group(4).strip();
+        String words = typed.group("words").strip();
         if (words.isEmpty()) {
             return null;
         }
-        String named = Objects.requireNonNullElse(typed.group(2), "").strip();
-        String language = typed.group(1);
+        String named = Objects.requireNonNullElse(typed.group("speaker"), "").strip();
+        String language = typed.group("language");
         Optional<Piece.Part> there = before.parts().stream()
                 .filter(part -> {
                     Translation other = part.translation();
                     return other != null
                             && other.language().equals(language)
-                            && other.text().equals(words);
+                            && unbroken(other.text()).equals(words);
                 })
                 .findFirst();
         Translation was = there.map(Piece.Part::translation).orElse(null);
-        boolean marked = typed.group(3) != null;
+        boolean marked = typed.group("older") != null;
         Translation other = new Translation(
                 language,
                 words,

@@ -173,6 +173,27 @@ class DutyEditsTest {
         assertThat(show.gaps().pieces().get(0).parts()).hasSize(50).allMatch(part -> part.speaker() == null);
     }
 
+    @Test
+    void anEmptyLineWithinAPartAndAnOddNameDoNotBreakIt() throws CannotBe {
+        make(GapPieces.add("Interview"), "Add a piece");
+        String id = show.gaps().pieces().get(0).id();
+        Translation french = new Translation("fr", "Bonjour.\n\nBienvenue.", "Cleo; the tall");
+        show = show.withGaps(new Gaps(
+                50,
+                List.of(new Piece(
+                        id, "Interview", null, List.of(new Piece.Part("Hello.\n \nWelcome.", 0, null, french))))));
+        String typed = GapPieces.typed(show.gaps().pieces().get(0));
+        make(GapPieces.parts(id, typed + "\n\nThanks."), "Words");
+        assertThat(show.gaps().pieces().get(0).parts())
+                .containsExactly(
+                        new Piece.Part(
+                                "Hello.\nWelcome.",
+                                0,
+                                null,
+                                new Translation("fr", "Bonjour.\nBienvenue.", "Cleo; the tall")),
+                        new Piece.Part("Thanks.", 0));
+    }
+
     /** Who has left the list of speakers stands in the piece all the same. */
     @Test
     void aPartKeepsASpeakerWhoIsNotInTheShow() throws CannotBe {
