@@ -118,6 +118,31 @@ public record Venue(
                 limits);
     }
 
+    /** The same under another name. */
+    public Venue called(String other) {
+        return new Venue(
+                other, latDeg, lonDeg, elevationFt, axisBearingDeg, crowdToLineM, timeZone, crowdUnits, limits);
+    }
+
+    /** The same elsewhere: degrees north and east, both null if that is not known. */
+    public Venue at(@Nullable Double otherLatDeg, @Nullable Double otherLonDeg) {
+        return new Venue(
+                name,
+                otherLatDeg,
+                otherLonDeg,
+                elevationFt,
+                axisBearingDeg,
+                crowdToLineM,
+                timeZone,
+                crowdUnits,
+                limits);
+    }
+
+    /** The same by other clocks. */
+    public Venue inZone(ZoneId other) {
+        return new Venue(name, latDeg, lonDeg, elevationFt, axisBearingDeg, crowdToLineM, other, crowdUnits, limits);
+    }
+
     /** The same with a crowd that measures otherwise. */
     public Venue withCrowdUnits(CrowdUnits units) {
         return new Venue(name, latDeg, lonDeg, elevationFt, axisBearingDeg, crowdToLineM, timeZone, units, limits);

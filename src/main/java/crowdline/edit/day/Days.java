@@ -5,7 +5,6 @@ import crowdline.edit.act.Edit;
 import crowdline.edit.act.LaidOutActs;
 import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
-import crowdline.show.Venue;
 import crowdline.show.catalogue.Catalogue;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -19,97 +18,44 @@ public final class Days {
         acts = new LaidOutActs(shipped);
     }
 
-    /** Calls the show otherwise. */
+    /** Renames the show. */
     public static Edit title(String title) {
         return ((Edit) show -> new Change("Rename the show", show.called(title.strip(), show.date()), "show title"))
                 .refusing();
     }
 
-    /** Puts the show on another day. */
+    /** Moves the show to another day. */
     public static Edit date(LocalDate date) {
         return show -> Change.of("Change the date", show.called(show.title(), date));
     }
 
-    /** Calls the place otherwise. */
+    /** Renames the place. */
     public static Edit place(String name) {
-        return ((Edit) show -> {
-                    Venue v = show.venue();
-                    return new Change(
-                            "Rename the place",
-                            show.withVenue(new Venue(
-                                    name.strip(),
-                                    v.latDeg(),
-                                    v.lonDeg(),
-                                    v.elevationFt(),
-                                    v.axisBearingDeg(),
-                                    v.crowdToLineM(),
-                                    v.timeZone(),
-                                    v.crowdUnits(),
-                                    v.limits())),
-                            "place name");
-                })
+        return ((Edit) show -> new Change(
+                        "Rename the place", show.withVenue(show.venue().called(name.strip())), "place name"))
                 .refusing();
     }
 
-    /** Tells where the place is, degrees north and east; null and null if that is not known. */
+    /** Moves the place: degrees north and east, both null if that is not known. */
     public static Edit position(@Nullable Double latDeg, @Nullable Double lonDeg) {
-        return ((Edit) show -> {
-                    Venue v = show.venue();
-                    return Change.of(
-                            "Change where the place is",
-                            show.withVenue(new Venue(
-                                    v.name(),
-                                    latDeg,
-                                    lonDeg,
-                                    v.elevationFt(),
-                                    v.axisBearingDeg(),
-                                    v.crowdToLineM(),
-                                    v.timeZone(),
-                                    v.crowdUnits(),
-                                    v.limits())));
-                })
+        return ((Edit) show -> Change.of(
+                        "Change where the place is", show.withVenue(show.venue().at(latDeg, lonDeg))))
                 .refusing();
     }
 
-    /** Tells by which clocks the running order is. */
+    /** Changes the time zone of the running order. */
     public static Edit timeZone(ZoneId zone) {
-        return show -> {
-            Venue v = show.venue();
-            return Change.of(
-                    "Change the time zone",
-                    show.withVenue(new Venue(
-                            v.name(),
-                            v.latDeg(),
-                            v.lonDeg(),
-                            v.elevationFt(),
-                            v.axisBearingDeg(),
-                            v.crowdToLineM(),
-                            zone,
-                            v.crowdUnits(),
-                            v.limits())));
-        };
+        return show ->
+                Change.of("Change the time zone", show.withVenue(show.venue().inZone(zone)));
     }
 
-    /** Has what is said to the crowd measured so. */
+    /** Changes the units that the crowd is told numbers in. */
     public static Edit units(CrowdUnits units) {
-        return show -> {
-            Venue v = show.venue();
-            return Change.of(
-                    "Change the crowd's units",
-                    show.withVenue(new Venue(
-                            v.name(),
-                            v.latDeg(),
-                            v.lonDeg(),
-                            v.elevationFt(),
-                            v.axisBearingDeg(),
-                            v.crowdToLineM(),
-                            v.timeZone(),
-                            units,
-                            v.limits())));
-        };
+        return show -> Change.of(
+                "Change the crowd's units", show.withVenue(show.venue().withCrowdUnits(units)));
     }
 
-    /** Tells a number of the place, or that it is not known; acts are laid out anew within another limit. */
+    /** Sets a number of the place, null if it is not known. Within another limit acts are laid out anew. */
     public Edit number(VenueNumber number, @Nullable Double told) {
         return ((Edit) show -> {
                     Show with = show.withVenue(number.in(show.venue(), told));
@@ -120,7 +66,7 @@ public final class Days {
                 .refusing();
     }
 
-    /** Tells a number of the air of the day. */
+    /** Sets a number of the air of the day. */
     public static Edit air(AirNumber number, @Nullable Double told) {
         return ((Edit) show -> Change.of("Change " + number.words(), show.withAir(number.in(show.air(), told))))
                 .refusing();
