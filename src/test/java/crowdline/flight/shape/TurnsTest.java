@@ -279,7 +279,7 @@ class TurnsTest {
         assertThat(turns.backToTheLineM(last, across(-400, -1, 60), 0, 1, 1)).isZero();
         assertThat(turns.backToTheLineM(last, across(30, 1, 60), 30, 1, 1)).isZero();
         assertThat(turns.backToTheLineM(last, across(0, 0, 60), 500, 1, 1)).isZero();
-        assertThat(turns.backToTheLineM(last, across(0, 0, 60), -500, 1, 1))
+        assertThat(turns.backToTheLineM(last, across(0, 0, 60), 900, 1, 1))
                 .as("along it")
                 .isZero();
     }
