@@ -77,7 +77,7 @@ final class Called {
                 || COUNTED.subList(2, COUNTED.size()).contains(called.replaceFirst(" .*", ""));
     }
 
-    /** How often it was asked for at a stretch; 1 if that was not said. */
+    /** How many times in a row it was asked for, 1 if that was not said. */
     private static int count(Figure figure) {
         Asked asked = figure.asked();
         Double count = asked == null ? null : asked.count();

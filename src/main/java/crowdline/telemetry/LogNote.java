@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * What was left out of a flight log or is odd about it.
  *
  * @param line where, from 1; null where it is about the whole file
- * @param lines how many lines in a row it is about, 1 or more
+ * @param lines how many consecutive lines it is about, 1 or more
  * @param what in plain words
  */
 public record LogNote(@Nullable Integer line, int lines, String what) {

@@ -1,6 +1,6 @@
 package crowdline.app.sound;
 
-/** Sound as it comes in: 16 bits, signed, low byte first, one channel. Used by one thread alone. */
+/** Sound as it comes in: 16 bits, signed, low byte first, one channel. Not thread-safe. */
 public interface SoundSource extends AutoCloseable {
     /** Samples a second. */
     int rateHz();
@@ -12,7 +12,7 @@ public interface SoundSource extends AutoCloseable {
      */
     int read(byte[] into);
 
-    /** Lets the device go; may be called again. */
+    /** Releases the device; may be called more than once. */
     @Override
     void close();
 }

@@ -155,7 +155,7 @@ final class ConsoleWiring {
                 .flatMap(Optional::stream)
                 .forEach(said -> opening.say(new Mark(Form.DIAMOND, Tone.CAUTION, said)));
         Path first = show != null ? show : lastOpened(settings);
-        // The show is read while the window is made, and the window shown when it is known what it shows first.
+        // The show is read while the window is being made; the window appears once it is known what it will show first.
         if (first != null) {
             host.open(first);
         } else {

@@ -7,7 +7,7 @@ import javax.swing.text.Position;
 
 /** Finds the row of a table by the letters typed into it, as a list does; a cell that can be typed into takes them itself. */
 public final class RowFinding extends KeyAdapter {
-    /** Letters closer together than this are of one name, milliseconds; as in the lists of Swing. */
+    /** Milliseconds: letters typed closer together than this belong to one name, as in the lists of Swing. */
     private static final long ONE_NAME_MS = 1_000;
 
     private final JTable table;

@@ -18,7 +18,7 @@ import java.awt.geom.Path2D;
 /** Paints the aircraft as a dart, full where it was read and hollow where it is predicted, with its trail. */
 public final class CraftPainter {
     private static final double DART_PX = 15;
-    /** How long the wings are drawn. */
+    /** Pixels at scale 1: the span of the wings as drawn. */
     private static final double SPAN_PX = 52;
 
     private CraftPainter() {}

@@ -129,7 +129,7 @@ final class FactList {
         return all == null ? Optional.empty() : Optional.ofNullable(all.get(place));
     }
 
-    /** Three figures, no more than a prediction knows. */
+    /** Rounded: tenths below a hundred, else whole numbers. A prediction knows no more. */
     private static String number(double value) {
         return String.format(Locale.UK, Math.abs(value) < 100 ? "%.1f" : "%,.0f", value);
     }

@@ -26,11 +26,11 @@ public final class WordsPanel extends JPanel {
     private final RemarkPanel remark;
     private transient @Nullable WordsModel model;
     private transient Runnable changed = () -> {};
-    /** What is shown, so that nobody asks the model anew for it. */
+    /** What is shown; kept so that the model is not asked for it again. */
     private transient @Nullable WordsView shown;
 
     private boolean showing;
-    /** While something is done here, which shows what comes of it by itself. */
+    /** True while a change is made here: it shows its own result. */
     private boolean changing;
 
     public WordsPanel(Appearance appearance) {
@@ -176,7 +176,7 @@ public final class WordsPanel extends JPanel {
         }
     }
 
-    /** Does something to the words, if any are open, and shows what comes of it. */
+    /** Changes the words, if any are open, and shows the result. */
     void change(Consumer<WordsModel> done) {
         WordsModel open = model;
         if (open != null) {
@@ -190,7 +190,7 @@ public final class WordsPanel extends JPanel {
         }
     }
 
-    /** Shows the show anew if it was changed elsewhere. */
+    /** Refreshes the panel if the show was changed elsewhere. */
     void follow() {
         WordsModel open = model;
         if (open != null && !changing && open.follow()) {

@@ -14,7 +14,7 @@ public final class LaidOutActs {
         relaying = new Relaying(shipped);
     }
 
-    /** The show with those acts laid out again that were laid out before. */
+    /** The show with every act that had been laid out before laid out again. */
     public Show again(Show show, Predicate<Act> which) {
         List<Act> acts = show.acts().stream()
                 .map(act -> which.test(act) ? relaying.of(show, act, act).act() : act)

@@ -125,7 +125,7 @@ public record ElementField(String label, String how, List<String> options, Strin
         return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.UK) + words.substring(1);
     }
 
-    /** No more digits than anybody flies by. */
+    /** To a hundredth: nobody flies more exactly. */
     static String text(double value) {
         return Quantity.written(Math.rint(value * 100) / 100.0 + 0.0);
     }

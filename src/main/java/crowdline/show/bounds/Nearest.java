@@ -41,7 +41,7 @@ public final class Nearest {
                 .orElse("");
     }
 
-    /** How many letters have to be inserted, dropped, changed, or swapped with their neighbour. */
+    /** The number of letters to insert, drop, change, or swap with their neighbour. */
     public static int distance(String a, String b) {
         int[] before = new int[b.length() + 1];
         int[] last = new int[b.length() + 1];

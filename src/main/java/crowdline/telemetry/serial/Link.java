@@ -1,6 +1,6 @@
 package crowdline.telemetry.serial;
 
-/** An open way in for bytes. Used by one thread only. */
+/** An open source of bytes. Not thread-safe. */
 public interface Link {
     /**
      * Waits for bytes, but no longer than told where that is possible.
@@ -13,6 +13,6 @@ public interface Link {
     /** Whether a control line is on; false where there are none. */
     boolean isOn(ControlLine line);
 
-    /** Gives the device back; again, or after it is gone, this does nothing. */
+    /** Releases the device. Does nothing the second time, or once the device is gone. */
     void close();
 }

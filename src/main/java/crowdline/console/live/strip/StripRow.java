@@ -11,7 +11,7 @@ import crowdline.console.theme.Appearance;
 public final class StripRow extends LiveRow<StripView> {
     /** Shares of the width: act, time, drift, source, sureness, reading, hour; tuned to the longest words of each. */
     private static final double[] SHARES = {0.235, 0.14, 0.13, 0.115, 0.15, 0.14, 0.09};
-    /** The same with the microphone before the last. */
+    /** The same with the microphone before the hour. */
     private static final double[] LISTENING = {0.18, 0.13, 0.12, 0.105, 0.135, 0.12, 0.12, 0.09};
 
     public StripRow(Appearance appearance) {
@@ -43,7 +43,7 @@ public final class StripRow extends LiveRow<StripView> {
                 .mark("Against the plan", v.drift())
                 .mark("Following", v.source())
                 .mark("Position", v.sureness());
-        // Nothing is read of an aircraft that is only painted.
+        // In practice there is no receiver, so the flight stands where the last reading does.
         LabelledCells more =
                 practice == null ? cells.mark("Last reading", v.reading()) : cells.mark("This flight", practice);
         LabelledCells all = microphone == null ? more : more.mark("Microphone", microphone);

@@ -11,7 +11,7 @@ import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
 
-/** As wide as the window it scrolls in, and as tall as it has to be, or as the window if that is taller. */
+/** A panel as wide as the window it scrolls in and as tall as its content, or as the window if that is taller. */
 public class Tall extends JPanel implements Scrollable {
     private static final int LINE_PX = 24;
     private static final String OWNER = "permanentFocusOwner";
@@ -34,7 +34,7 @@ public class Tall extends JPanel implements Scrollable {
         super.removeNotify();
     }
 
-    /** What has the focus is seen. */
+    /** Scrolls to whatever gets the focus. */
     private void follow(@Nullable Object owner) {
         if (owner instanceof JComponent inside && SwingUtilities.isDescendingFrom(inside, this)) {
             scrollRectToVisible(SwingUtilities.convertRectangle(

@@ -32,7 +32,7 @@ public final class CloudBase {
                 .orElse("No variant fits: ask the pilot. " + live);
     }
 
-    /** The feet in a text such as "1,500" or "1500 ft"; empty if it is no height. */
+    /** Feet, as in a text such as "1,500" or "1500 ft"; empty if that is no height. */
     public static OptionalDouble read(String text) {
         OptionalDouble feet = Measures.read(text, Dimension.HEIGHT);
         return feet.isPresent() && feet.getAsDouble() >= 0 ? feet : OptionalDouble.empty();

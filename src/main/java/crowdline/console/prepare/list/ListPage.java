@@ -121,7 +121,7 @@ public final class ListPage extends JPanel {
             return;
         }
         boolean isListed = from != null && !list.getText().isBlank();
-        // Pressed twice it is one act.
+        // A second press makes no second act.
         make.setEnabled(false);
         form.wanted()
                 .ifPresent(wanted -> made.accept(new Added(
@@ -213,7 +213,7 @@ public final class ListPage extends JPanel {
         allow();
     }
 
-    /** Says what is still missing, where only a field is. */
+    /** Says what is still missing where only a field is empty. */
     private void allow() {
         boolean isListed = !list.getText().isBlank();
         boolean isUsable = view.isUsable() || !isListed;
