@@ -131,23 +131,23 @@ public class ListPageTest {
         paste("Hi Bob, see you on Sunday\nloop\nsomething nobody has seen\nslow roll\nAll the best, Ada");
         choose("old trainer");
         assertThat(figures()).containsExactly("loop", "slow roll");
-        assertThat(said("What was read")).matches("2 figures read; \\d left out: L shows them");
+        assertThat(said("What was read")).matches("2 figures read; \\d left out: Alt\\+L shows them");
 
-        press(read(), "L");
+        press(read(), "alt L");
         int at = figures().indexOf("something nobody has seen");
         assertThat(at)
                 .isGreaterThan(figures().indexOf("loop"))
                 .isLessThan(figures().indexOf("slow roll"));
         assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("left out");
         read().setSelectedIndex(at);
-        press(read(), "T");
+        press(read(), "INSERT");
         assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("only a time");
         assertThat(said("What was read")).startsWith("3 figures read");
         press(read(), "DELETE");
         assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("left out");
-        press(read(), "T");
+        press(read(), "INSERT");
 
-        press(read(), "L");
+        press(read(), "alt L");
         assertThat(figures())
                 .as("what was taken in stays")
                 .containsExactly("loop", "something nobody has seen", "slow roll");
@@ -170,7 +170,7 @@ public class ListPageTest {
 
         ListView view = ListView.of(list, Map.of(), false, true);
         assertThat(view.rows().get(1).choices()).containsExactly("slow roll", "barrel roll");
-        assertThat(view.head()).isEqualTo("1 figure read; 1 left out: 1 to 3 or T takes one in");
+        assertThat(view.head()).isEqualTo("1 figure read; 1 left out: Insert takes one in");
         FigureList taken = ListView.taken(list, Map.of(-1, "barrel roll"));
         assertThat(taken.lines()).extracting(ListLine::figure).containsExactly("loop", "barrel roll");
         assertThat(taken.lines().get(1).sure()).isTrue();

@@ -71,7 +71,7 @@ public final class ListPage extends JPanel {
         read.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         read.getAccessibleContext()
                 .setAccessibleName(
-                        "Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out, L shows what was left out, T takes it"
+                        "Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out, Alt+L shows what was left out, Insert takes it"
                                 + " in under its own words");
         KeyOn.all(
                 read,
@@ -83,8 +83,8 @@ public final class ListPage extends JPanel {
                         Map.entry("NUMPAD1", () -> choose(0)),
                         Map.entry("NUMPAD2", () -> choose(1)),
                         Map.entry("NUMPAD3", () -> choose(2)),
-                        Map.entry("L", this::showLeftOut),
-                        Map.entry("T", this::takeIn),
+                        Map.entry("alt L", this::showLeftOut),
+                        Map.entry("INSERT", this::takeIn),
                         Map.entry("ENTER", this::make)));
         make.addActionListener(e -> make());
         leave.addActionListener(e -> back.run());

@@ -108,7 +108,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 + (out == 0
                         ? ""
                         : "; " + out + " left out: "
-                                + (showsAsides ? "1 to 3 or T takes one in" : "L shows " + (out == 1 ? "it" : "them")));
+                                + (showsAsides ? "Insert takes one in" : "Alt+L shows " + (out == 1 ? "it" : "them")));
         return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
     }
 
