@@ -29,9 +29,11 @@ import java.util.SplittableRandom;
 public final class PracticePilot {
     /** So often it is tried: in the first half with all that the level has in it, and last in each half flown exactly as drawn. */
     private static final int TRIES = 48;
+    /** So often the same changes are tried before others are. */
+    private static final int TRIES_OF_KINDS = 8;
 
-    private static final double HOLD_BANK_DEG = 40;
-    private static final double CIRCLE_DEG = 360;
+    private static final double HOLD_BANK_DEG = 55;
+    private static final double HALF_A_CIRCLE_DEG = 180;
     private static final double FULL_POWER = 1;
     private static final long STEP = 0x9E3779B97F4A7C15L;
 
@@ -66,7 +68,9 @@ public final class PracticePilot {
         for (int i = 0; i < TRIES; i++) {
             SplittableRandom random = new SplittableRandom(seed + STEP * (i + 1));
             double much = i % (TRIES / 2) < TRIES / 3 ? level.much() : 0;
-            List<Kind> kinds = level.drawn(random, 2 * i / TRIES);
+            // What is hard to fly, a hold above all, is tried several times, or it would hardly ever come.
+            SplittableRandom ofKinds = new SplittableRandom(seed - STEP * (1 + i / TRIES_OF_KINDS));
+            List<Kind> kinds = level.drawn(ofKinds, 2 * i / TRIES);
             Optional<PracticeFlight> flown =
                     fly(new Laid(act, variant), airframe, plan, margin, level, seed, kinds, much, random);
             if (flown.isPresent()) {
@@ -155,13 +159,13 @@ public final class PracticePilot {
             return Optional.empty();
         }
         Element.Side away = end.nose().x() > 0 ? Element.Side.LEFT : Element.Side.RIGHT;
-        Element circle = new Element.Turn(away, CIRCLE_DEG, HOLD_BANK_DEG, 0, 0, FULL_POWER);
+        Element half = new Element.Turn(away, HALF_A_CIRCLE_DEG, HOLD_BANK_DEG, 0, 0, FULL_POWER);
         Figure hold = new Figure(
                 OtherOrder.HOLD_ID,
                 "reposition",
                 "hold",
                 null,
-                List.of(circle, circle),
+                List.of(half, half, half, half),
                 null,
                 null,
                 null,

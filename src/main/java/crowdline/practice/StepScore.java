@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
 final class StepScore {
     /** A step so near to a figure's beginning is in step, seconds; tuned. */
     private static final double IN_STEP_S = 3;
+    /** From so many on they have something in common; tuned. */
+    private static final int SEVERAL = 3;
 
     private final PracticeFlight flight;
     private final PracticeRun run;
@@ -35,6 +37,8 @@ final class StepScore {
                 .filter(p -> p.kind() == Piece.Kind.FIGURE && run.hadTimeAfter(p.fromS()))
                 .toList();
         int inStep = 0;
+        int early = 0;
+        int late = 0;
         for (Piece piece : figures) {
             Optional<Flown> mark = run.mark(piece.figureId(), piece.fromS());
             if (mark.isEmpty() && wasOffPlan(piece)) {
@@ -50,6 +54,8 @@ final class StepScore {
             if (Math.abs(laterS) <= IN_STEP_S) {
                 inStep++;
             } else {
+                early += laterS < 0 ? 1 : 0;
+                late += laterS > 0 ? 1 : 0;
                 lines.add(new Line(
                         About.STEPS,
                         false,
@@ -70,8 +76,22 @@ final class StepScore {
                                 ? "You were in step with every figure, within 3 s of its beginning."
                                 : "You were in step with " + inStep + " of " + figures.size()
                                         + " figures, within 3 s of their beginning."));
+        allOneWay(early, late).ifPresent(line -> lines.add(1, line));
         notFlown().forEach(lines::add);
         return List.copyOf(lines);
+    }
+
+    /** What to do about it, where every step out of time was so in one way. */
+    private static Optional<Line> allOneWay(int early, int late) {
+        if (early + late < SEVERAL || (early > 0 && late > 0)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Line(
+                About.STEPS,
+                false,
+                early > 0
+                        ? "All of these came early: the plan was ahead of the flight. Step when you see a figure begin."
+                        : "All of these came late: look up before a figure ends, and step as the next begins."));
     }
 
     /** A figure that comes when the plan has left it behind can only be called off the plan. */

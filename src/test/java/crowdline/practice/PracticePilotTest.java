@@ -269,4 +269,17 @@ class PracticePilotTest {
         assertThatThrownBy(() -> Level.of(5)).hasMessage("the level is 5; it must be 1 to 4");
         assertThat(Level.of(4)).isEqualTo(Level.FOUR);
     }
+
+    /** Its circles take longer than a slow one's: they ended in the prediction's patience, so that it never held. */
+    @Test
+    void aFastAeroplaneHoldsToo() throws CannotPractise {
+        Act fast = show.act("quickthorn-solo").orElseThrow();
+        PracticePilot pilot = new PracticePilot(show, CatalogueFile.shipped());
+        int held = 0;
+        for (long seed = 1; seed <= 8; seed++) {
+            PracticeFlight flown = pilot.fly(fast, fast.variants().get(0), Level.TWO, seed);
+            held += flown.change(Kind.HOLD).isPresent() ? 1 : 0;
+        }
+        assertThat(held).isPositive();
+    }
 }

@@ -132,6 +132,16 @@ class PracticeScoreTest {
     }
 
     @Test
+    void stepsThatAreAllLateOrAllEarlyAreToldWhatToDo() {
+        assertThat(stepsAt(34, 44, 54).told(asPlanned(), About.STEPS).get(1))
+                .isEqualTo("All of these came late: look up before a figure ends, and step as the next begins.");
+        events.subList(2, events.size()).clear();
+        assertThat(stepsAt(26, 36, 46).told(asPlanned(), About.STEPS).get(1))
+                .isEqualTo(
+                        "All of these came early: the plan was ahead of the flight. Step when you see a figure begin.");
+    }
+
+    @Test
     void aStepThatTheClockMadeIsNotYours() {
         happens(
                 new FlightEvent.SourceChosen(1, crowdline.live.event.Source.CLOCK),

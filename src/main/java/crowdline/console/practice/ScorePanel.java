@@ -85,7 +85,7 @@ public final class ScorePanel extends JPanel {
         title.setFont(appearance.strong(TextRole.VALUE));
         title.setForeground(appearance.palette().text());
         rows.setBackground(appearance.palette().stage());
-        rows.setCellRenderer(new CellPainter<>(appearance, 52, Row::spoken, ScorePanel::paint));
+        rows.setCellRenderer(new CellPainter<>(appearance, 42, Row::spoken, ScorePanel::paint));
         JScrollPane scroll = new JScrollPane(rows);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.setBorder(BorderFactory.createEmptyBorder());
