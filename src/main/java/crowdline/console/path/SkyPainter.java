@@ -30,7 +30,9 @@ public final class SkyPainter {
     /** Smoke is gone after this time, seconds; tuned by looking. */
     private static final double SMOKE_S = 7;
 
-    private static final double NOTE_PX = 26;
+    /** What has to be said of a still has at most this share of it. */
+    private static final double MOST_NOTE = 0.2;
+
     private static final double CAPTION_PX = 26;
 
     private SkyPainter() {}
@@ -61,16 +63,18 @@ public final class SkyPainter {
         }
     }
 
-    private static void still(Pen pen, SkyView view, Box sky) {
+    private static void still(Pen pen, SkyView view, Box box) {
+        String note =
+                Still.of(view.subject(), box.x(), box.y(), box.w(), box.h()).note();
+        TextBlock words = pen.line(note, TextRole.LABEL, false, box.bottom(box.h() * MOST_NOTE));
+        // Under the picture, whose ground would be too low for large words.
+        Box foot = box.bottom(note.isEmpty() ? 0 : words.heightPx() * 1.3);
+        Box sky = box.aboveBottom(foot.h());
         Still still = Still.of(view.subject(), sky.x(), sky.y(), sky.w(), sky.h());
         ground(pen, view.eye(), still.place().frame(), sky);
         new InkPainter(pen.surface()).paint(still.inks(PaletteTones.of(pen.palette()), pen.px(1)));
         if (!still.note().isEmpty()) {
-            Box foot = sky.bottom(pen.px(NOTE_PX));
-            pen.midway(
-                    pen.line(still.note(), TextRole.LABEL, false, foot),
-                    foot,
-                    pen.palette().text());
+            pen.midway(words, foot, pen.palette().soft());
         }
     }
 
