@@ -64,7 +64,8 @@ public final class PaperStill {
         if (!isDrawn()) {
             return 0;
         }
-        double tall = Math.min(width, Math.max(LEAST_TALL * width, width * Place.tallOfWide(subject())));
+        double shape = Still.of(subject(), 0, 0, width, width).tallOfWide();
+        double tall = Math.min(width, Math.max(LEAST_TALL * width, width * shape));
         return tall + under(width, tall);
     }
 

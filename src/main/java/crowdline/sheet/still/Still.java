@@ -88,6 +88,11 @@ public final class Still {
         return place;
     }
 
+    /** How much taller than wide it is with the room around it. */
+    double tallOfWide() {
+        return Place.tallOfWide(subject);
+    }
+
     Standing standing() {
         return standing;
     }
