@@ -205,27 +205,36 @@ final class Belief {
     }
 
     private void sumUp(int block) {
+        int f = block % bins.figures;
         int base = block / bins.figures * bins.size;
-        int half = bins.half(block % bins.figures);
-        double inFirst = 0;
-        double inSecond = 0;
-        int end = bins.leadFrom[block % bins.figures];
-        double likeliest = 0;
-        double atEnd = 0;
-        for (int i = low[block]; i <= high[block]; i++) {
-            double c = chance[base + i];
-            likeliest = i < end ? Math.max(likeliest, c) : likeliest;
-            atEnd = i < end ? atEnd : Math.max(atEnd, c);
-            if (i < half) {
-                inFirst += c;
-            } else {
-                inSecond += c;
-            }
-        }
+        int from = low[block];
+        int to = high[block] + 1;
+        int half = Math.max(from, Math.min(bins.half(f), to));
+        int end = Math.max(from, Math.min(bins.leadFrom[f], to));
+        double inFirst = sum(base + from, base + half);
+        double inSecond = sum(base + half, base + to);
         sum[block] = inFirst + inSecond;
         late[block] = inSecond;
-        most[block] = likeliest;
-        mostAtEnd[block] = atEnd;
+        most[block] = most(base + from, base + end);
+        mostAtEnd[block] = most(base + end, base + to);
+    }
+
+    private double sum(int from, int to) {
+        double sum = 0;
+        for (int i = from; i < to; i++) {
+            sum += chance[i];
+        }
+        return sum;
+    }
+
+    private double most(int from, int to) {
+        double most = 0;
+        for (int i = from; i < to; i++) {
+            if (chance[i] > most) {
+                most = chance[i];
+            }
+        }
+        return most;
     }
 
     /**
