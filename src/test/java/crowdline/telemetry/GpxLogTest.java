@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class GpxLogTest {
     private static final String HEAD = """
@@ -36,6 +38,29 @@ class GpxLogTest {
 
         assertThat(log.fixes().get(0).utc()).isEqualTo(Instant.parse("2015-12-11T14:43:13Z"));
         assertThat(log.fixes().get(1).tS() - log.fixes().get(0).tS()).isCloseTo(0.994, within(1e-9));
+    }
+
+    /**
+     * Forms of {@code xsd:dateTime} (W3C, XML Schema Part 2, 3.2.7), the type of {@code time} in the schema of GPX 1.1
+     * (topografix.com/GPX/1/1), whose documentation says "Date and time in are in Univeral Coordinated Time (UTC), not local
+     * time! Conforms to ISO 8601 specification for date/time representation."
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "2026-07-18T14:00:00Z, 2026-07-18T14:00:00Z",
+        "2026-07-18T16:00:00+02:00, 2026-07-18T14:00:00Z",
+        "2026-07-18T09:30:00-04:30, 2026-07-18T14:00:00Z",
+        "2026-07-19T01:00:00+11:00, 2026-07-18T14:00:00Z",
+        "2026-07-18T14:00:00.25Z, 2026-07-18T14:00:00.25Z",
+        "2026-07-18T14:00:00, 2026-07-18T14:00:00Z",
+        "' 2026-07-18T14:00:00Z ', 2026-07-18T14:00:00Z",
+    })
+    void timesAreReadInEveryZone(String written, String utc) throws FlightLogException {
+        FlightLog log = Logs.text(HEAD + "<trk><trkseg><trkpt lat='1' lon='2'><ele>3</ele><time>" + written
+                + "</time></trkpt></trkseg></trk></gpx>");
+
+        assertThat(log.fixes().get(0).utc()).isEqualTo(Instant.parse(utc));
+        assertThat(log.notes()).isEmpty();
     }
 
     @Test

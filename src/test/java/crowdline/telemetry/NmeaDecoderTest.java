@@ -199,4 +199,19 @@ class NmeaDecoderTest {
         assertThat(decoded).isInstanceOf(Sentence.Refused.class);
         return ((Sentence.Refused) decoded).reason();
     }
+
+    /** Two digits of year: no receiver told a date before 1980, when the time of the satellites begins (IS-GPS-200, 3.3.4). */
+    @ParameterizedTest
+    @CsvSource({
+        "060180, 1980-01-06",
+        "311299, 1999-12-31",
+        "010100, 2000-01-01",
+        "290224, 2024-02-29",
+        "311279, 2079-12-31"
+    })
+    void yearsOfTwoDigitsAreOfTheTimeThatReceiversKnow(String field, String date) {
+        assertThat(rmc(Nmea.sentence("GPRMC,123519,A,4807.038,N,01131.000,E,022.4,084.4," + field + ",003.1,W"))
+                        .date())
+                .isEqualTo(LocalDate.parse(date));
+    }
 }
