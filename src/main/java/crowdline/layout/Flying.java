@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Flies what was chosen from end to end, with the transits that are needed. */
@@ -35,7 +36,9 @@ final class Flying {
     private final double raisedM;
     private final boolean highest;
     private final List<Piece> pieces = new ArrayList<>();
-    private final List<LaidOut.Finding> findings = new ArrayList<>();
+    /** What there is to say, worked out once it is known that this is the act. */
+    private final List<Supplier<List<LaidOut.Finding>>> findings = new ArrayList<>();
+
     private @Nullable FlightState entry;
     private @Nullable FlightState at;
     private @Nullable Wish turnBack;
@@ -88,7 +91,7 @@ final class Flying {
         FlightState standing = Ground.written(ground.onRunway(toRight));
         FlightState airborne = Ground.written(ground.airborne(toRight, raisedM));
         if (at != null && at.place().z() > ON_THE_GROUND_M) {
-            findings.add(new LaidOut.Finding(
+            found(new LaidOut.Finding(
                     wish.id(),
                     wish.name()
                             + " comes after figures that are flown, with no landing between; if the act begins with it,"
@@ -147,7 +150,7 @@ final class Flying {
                 wish,
                 tried.wanted(),
                 tried.from(),
-                tried.out().isWell() ? tried.out() : wish.flown(ground.trial, tried.from()));
+                tried.out().flown() ? tried.out() : wish.flown(ground.trial, tried.from()));
     }
 
     /** Whether a figure is given up where it comes too low; what somebody gave its elements is flown as it stands. */
@@ -181,12 +184,15 @@ final class Flying {
         pieces.add(Piece.figure(wish, from, out));
         at = out.end();
         if (out.seconds() < LEAST_S) {
-            findings.add(new LaidOut.Finding(
+            found(new LaidOut.Finding(
                     wish.id(),
                     wish.name() + " lasts no time: what its line is to reach does not lie ahead of it, so give the line"
                             + " a time or a length"));
         }
-        findings.addAll(new Shortfalls(ground, wish, wanted, from, out).said());
+        findings.add(() -> {
+            FigureTrial.Outcome told = out.isWell() ? out : wish.flown(ground.trial, from);
+            return new Shortfalls(ground, wish, wanted, from, told).said();
+        });
     }
 
     private void tooHigh(Wish wish, Entry to) {
@@ -202,7 +208,7 @@ final class Flying {
 
     private void lacking(Wish wish, FlightState from, String lack) {
         pieces.add(Piece.lacking(wish, seconds(wish, TIMED_S), from, lack));
-        findings.add(new LaidOut.Finding(
+        found(new LaidOut.Finding(
                 wish.id(), wish.name() + " " + lack + ", so it is only given a time; ask the pilot about it"));
     }
 
@@ -228,6 +234,16 @@ final class Flying {
         return told == null ? otherwise : told;
     }
 
+    /** Says one thing. */
+    private void found(LaidOut.Finding finding) {
+        findings.add(() -> List.of(finding));
+    }
+
+    /** What is flown so far, in its order. */
+    List<Piece> pieces() {
+        return pieces;
+    }
+
     LaidOut laid() {
         Wish left = turnBack;
         if (left != null) {
@@ -239,6 +255,8 @@ final class Flying {
         if (from == null) {
             from = FlightState.along(new Vec(0, 0, ground.area.baseM()), ground.trial.stallMps(0) * 2, true);
         }
-        return new LaidOut(from, pieces, findings);
+        List<LaidOut.Finding> said =
+                findings.stream().flatMap(found -> found.get().stream()).toList();
+        return new LaidOut(from, pieces, said);
     }
 }

@@ -30,20 +30,21 @@ public final class Layout {
         Choosing choosing = new Choosing(ground);
         List<Choosing.Choice> choices = choosing.chosen(wishes);
         boolean once = !ground.joining.sinks();
-        LaidOut laid = flown(wishes, choosing, choices, 0, once);
+        Flying flown = flown(wishes, choosing, choices, 0, once);
         double raise = 0;
         for (int i = 0; i < MOST_RAISES && raise < MOST_RAISED_M; i++) {
-            double missing = missing(laid);
+            double missing = missing(flown);
             if (missing < 1) {
                 break;
             }
             raise = Math.min(raise + missing + 2, MOST_RAISED_M);
-            laid = flown(wishes, choosing, choices, raise, once);
+            flown = flown(wishes, choosing, choices, raise, once);
         }
-        double missing = raise < MOST_RAISED_M ? 0 : missing(laid);
-        if (!once && lowestM(laid) < ground.floorM()) {
-            laid = flown(wishes, choosing, choices, raise, true);
+        double missing = raise < MOST_RAISED_M ? 0 : missing(flown);
+        if (!once && lowestM(flown) < ground.floorM()) {
+            flown = flown(wishes, choosing, choices, raise, true);
         }
+        LaidOut laid = flown.laid();
         return missing < 1 ? laid : laid.with(tooLong(wishes.get(0), missing));
     }
 
@@ -57,12 +58,12 @@ public final class Layout {
     }
 
     /** How far below the base a glider's act comes, metres. */
-    private double missing(LaidOut laid) {
+    private double missing(Flying flown) {
         if (!ground.joining.sinks()) {
             return 0;
         }
         double least = Double.POSITIVE_INFINITY;
-        for (Piece piece : laid.pieces()) {
+        for (Piece piece : flown.pieces()) {
             Wish wish = piece.wish();
             if (wish != null && wish.isFlown() && piece.lack() == null) {
                 least = Math.min(least, piece.lowestM() - ground.area.baseM());
@@ -71,15 +72,15 @@ public final class Layout {
         return least < 0 ? -least : 0;
     }
 
-    private static double lowestM(LaidOut laid) {
-        return laid.pieces().stream()
+    private static double lowestM(Flying flown) {
+        return flown.pieces().stream()
                 .filter(piece -> !piece.elements().isEmpty())
                 .mapToDouble(Piece::lowestM)
                 .min()
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private LaidOut flown(
+    private Flying flown(
             List<Wish> wishes, Choosing choosing, List<Choosing.Choice> choices, double raisedM, boolean highest) {
         Entry first = choices.stream()
                 .map(Choosing.Choice::entry)
@@ -104,6 +105,6 @@ public final class Layout {
                 flying.fly(wishes.get(i), tried);
             }
         }
-        return flying.laid();
+        return flying;
     }
 }

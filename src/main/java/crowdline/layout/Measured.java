@@ -43,6 +43,10 @@ record Measured(
         @Nullable String lack) {
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
+    /** So much lower than it began nobody sees, as a share of its height and metres. */
+    private static final double UNSEEN = 0.06;
+
+    private static final double UNSEEN_M = 5;
     /** What is too hard at its usual speed is begun more slowly, as shares of it. */
     private static final double[] SLOWER = {0.93, 0.86, 0.8};
 
@@ -74,7 +78,9 @@ record Measured(
         }
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
         Measured flown = first;
-        for (int i = 1; i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most; i++) {
+        for (int i = first.isOnlyLow() ? first.leastSteps() : 1;
+                i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most;
+                i++) {
             double mps = usual + i * Units.mpsFromKt(MORE_KT);
             if (first.isOnlyLow() && trial.climbs(usual, heightM) >= 0 && trial.climbs(mps, heightM) < 0) {
                 // To begin higher takes less than to dive for more speed than the engine holds.
@@ -221,6 +227,13 @@ record Measured(
     /** Whether it is flown as people expect to see it. */
     boolean isWell() {
         return lack == null && closes && !isLow;
+    }
+
+    /** The fewest steps of more speed that can win the height it comes out low by, as speed is height. */
+    private int leastSteps() {
+        double wonM = mps * Units.mpsFromKt(MORE_KT) / Units.G_MPS2;
+        double missingM = -downM - UNSEEN * (upM - downM) - UNSEEN_M;
+        return Math.max(1, (int) Math.floor(missingM / wonM));
     }
 
     private boolean isOnlyLow() {
