@@ -63,13 +63,13 @@ final class Ways {
     static Flown levelOut() {
         return aeroplane(
                 new Guided()
-                        .at(0, -300, 0, 40, 0, 20, 0)
-                        .at(6, 0, 0, 154, 0, 20, 0)
-                        .at(8, 110, 0, 182, 0, 6, 0)
-                        .at(9.5, 195, 0, 186, 0, 0, 0)
-                        .at(11.5, 310, 0, 186, 0, 0, 0),
-                said(0, "it climbs"),
-                said(7, "the nose comes down to level"));
+                        .at(0, -300, 0, 260, 0, -28, 0)
+                        .at(4, -110, 0, 158, 0, -28, 0)
+                        .at(6.5, 25, 0, 105, 0, -14, 0)
+                        .at(8.5, 145, 0, 90, 0, 0, 0)
+                        .at(11.5, 320, 0, 90, 0, 0, 0),
+                said(0, "it dives"),
+                said(4.5, "the nose comes up to level"));
     }
 
     static Flown runIn() {

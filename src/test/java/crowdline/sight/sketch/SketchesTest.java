@@ -44,6 +44,18 @@ class SketchesTest {
                 .orElseThrow();
     }
 
+    /** "The pilot pulls out of a dive until the aeroplane flies level again." */
+    @Test
+    void aPullOutComesDownFromADiveAndEndsLevel() {
+        Flown pullOut = sketch("level out");
+        Pose first = pullOut.at(pullOut.fromS());
+        Pose last = pullOut.at(pullOut.toS());
+
+        assertThat(first.nose().z()).isLessThan(-0.4);
+        assertThat(first.place().z() - last.place().z()).isGreaterThan(100);
+        assertThat(last.nose().z()).isCloseTo(0, within(0.02));
+    }
+
     @Test
     void everyFigureThatIsNotComputedIsSketchedAndNoOther() {
         assertThat(CatalogueFile.shipped().entries())
