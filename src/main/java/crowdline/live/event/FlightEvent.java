@@ -10,6 +10,7 @@ public sealed interface FlightEvent extends LiveEvent {
     /**
      * The act that comes next is chosen.
      *
+     * @param atS when it was chosen, seconds on the session's scale
      * @param actId id of the act
      * @param variant name of the variant of it that is flown
      * @param figureIds ids of its figures in the order flown, so that the journal needs no show file to be read again

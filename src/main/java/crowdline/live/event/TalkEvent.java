@@ -17,17 +17,8 @@ public sealed interface TalkEvent extends LiveEvent {
         }
     }
 
-    /**
-     * A remark was said to its end, whether or not its start was marked.
-     *
-     * @param heard true if the microphone heard it, false if a key says so
-     */
-    record RemarkSaid(double atS, String remarkId, RemarkForm form, boolean heard) implements TalkEvent {
-        /** As a key says it. */
-        public RemarkSaid(double atS, String remarkId, RemarkForm form) {
-            this(atS, remarkId, form, false);
-        }
-
+    /** A remark was said to its end, whether or not its start was marked. */
+    record RemarkSaid(double atS, String remarkId, RemarkForm form) implements TalkEvent {
         public RemarkSaid {
             Must.beTime("atS", atS);
             Must.beSaid("remark id", remarkId);

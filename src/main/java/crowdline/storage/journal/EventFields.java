@@ -43,11 +43,6 @@ record EventFields(JsonNode node) {
         return value.booleanValue();
     }
 
-    /** False if the key is not there, as in journals from before it was written. */
-    boolean flagIfAny(String key) {
-        return !isNone(key) && flag(key);
-    }
-
     String text(String key) {
         JsonNode value = node.path(key);
         if (!value.isString()) {

@@ -54,11 +54,6 @@ record EventKind<E extends LiveEvent>(
         return texts.isEmpty() ? of : texts(of, key, texts);
     }
 
-    /** Nothing at all if it is not so, as in journals from before the key was there. */
-    static ObjectNode flagIfSo(ObjectNode of, String key, boolean so) {
-        return so ? of.put(key, true) : of;
-    }
-
     static JsonNode clock(SlotTime.@Nullable OnClock slot) {
         return slot == null
                 ? JsonNodeFactory.instance.nullNode()

@@ -186,10 +186,8 @@ final class JournalEvents {
         add(EventKind.of(
                 "RemarkSaid",
                 TalkEvent.RemarkSaid.class,
-                (e, of) -> EventKind.flagIfSo(
-                        of.put("remarkId", e.remarkId()).put("form", FORM.of(e.form())), "heard", e.heard()),
-                (atS, of) -> new TalkEvent.RemarkSaid(
-                        atS, of.text("remarkId"), of.choice("form", FORM), of.flagIfAny("heard"))));
+                (e, of) -> of.put("remarkId", e.remarkId()).put("form", FORM.of(e.form())),
+                (atS, of) -> new TalkEvent.RemarkSaid(atS, of.text("remarkId"), of.choice("form", FORM))));
         add(EventKind.of(
                 "RemarkLeft",
                 TalkEvent.RemarkLeft.class,

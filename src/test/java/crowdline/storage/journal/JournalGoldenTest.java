@@ -188,7 +188,6 @@ class JournalGoldenTest {
                 HEADER,
                 written(new ListeningBegan(1.25)),
                 written(new TalkHeard(6.5, 2.25, 5)),
-                written(new RemarkSaid(6.75, "r-1", RemarkForm.SHORT, true)),
                 written(new ListeningEnded(9.5)));
     }
 
