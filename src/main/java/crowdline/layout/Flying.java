@@ -32,6 +32,7 @@ final class Flying {
 
     private final Ground ground;
     private final Trying trying;
+    private final Room room;
     private final @Nullable Entry first;
     private final double raisedM;
     private final boolean highest;
@@ -51,6 +52,7 @@ final class Flying {
     Flying(Ground ground, @Nullable Entry first, double raisedM, boolean highest) {
         this.ground = ground;
         trying = new Trying(ground);
+        room = new Room(ground.area);
         this.first = first;
         this.raisedM = raisedM;
         this.highest = highest;
@@ -182,6 +184,7 @@ final class Flying {
             return;
         }
         pieces.add(Piece.figure(wish, from, out));
+        room.takes(wish, out.box());
         at = out.end();
         if (out.seconds() < LEAST_S) {
             found(new LaidOut.Finding(
@@ -255,6 +258,7 @@ final class Flying {
         if (from == null) {
             from = FlightState.along(new Vec(0, 0, ground.area.baseM()), ground.trial.stallMps(0) * 2, true);
         }
+        findings.add(room::said);
         List<LaidOut.Finding> said =
                 findings.stream().flatMap(found -> found.get().stream()).toList();
         return new LaidOut(from, pieces, said);

@@ -1,0 +1,42 @@
+package crowdline.layout;
+
+import static crowdline.layout.LayoutTest.a;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.show.Venue;
+import org.junit.jupiter.api.Test;
+
+/** An area that does not do as a whole is told of once, with the smallest that would. */
+class RoomTest {
+    private static final String BIPLANE = "light aerobatic biplane";
+
+    @Test
+    void aCeilingBelowTheBaseIsSaidOnceAndNotAtEveryFigure() {
+        LaidOut laid = LayoutTest.laid(
+                BIPLANE, new Venue.Limits(1_500.0, 1_000.0, null, null), a("low pass"), a("loop"), a("stall turn"));
+
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .containsExactly(
+                        "the ceiling, 1,000 ft, is not above the base, 1,500 ft: this act needs a ceiling of 2,610 ft");
+    }
+
+    @Test
+    void anAreaTooShortForTheKindIsSaidOnceWithWhatWouldDo() {
+        LaidOut laid = LayoutTest.laid(
+                "fast jet", new Venue.Limits(500.0, null, 300.0, null), a("low pass"), a("loop"), a("steep turn"));
+
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .filteredOn(message -> message.contains("the display area ends at 300 m: this act needs "))
+                .hasSize(1);
+    }
+
+    @Test
+    void anAreaThatDoesIsNotSpokenOf() {
+        LaidOut laid = LayoutTest.laid(
+                BIPLANE, new Venue.Limits(500.0, 4_000.0, 2_000.0, null), a("low pass"), a("loop"), a("stall turn"));
+
+        assertThat(laid.findings()).isEmpty();
+    }
+}
