@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.HeardEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.now.LiveNow;
@@ -113,7 +114,7 @@ class AnySequenceTest {
     }
 
     @Test
-    void nothingButLeavingNotesAndAnnouncementsMovesAnOpenIncident() {
+    void nothingButLeavingNotesAnnouncementsAndListeningMovesAnOpenIncident() {
         everywhere((before, event, step) -> {
             if (before.incidentOpen() && step instanceof Step.Moved moved) {
                 assertThat(event)
@@ -121,6 +122,7 @@ class AnySequenceTest {
                                 IncidentEvent.IncidentClosed.class,
                                 LiveEvent.NoteMade.class,
                                 LiveEvent.NoteWritten.class,
+                                HeardEvent.class,
                                 AnnouncementEvent.class);
                 assertThat(moved.state().course()).isEqualTo(before.course());
             }

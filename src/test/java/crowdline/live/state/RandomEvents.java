@@ -2,6 +2,7 @@ package crowdline.live.state;
 
 import crowdline.live.event.AnnouncementEvent;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.HeardEvent;
 import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.LiveEvent;
 import crowdline.live.event.ShowEvent;
@@ -103,7 +104,17 @@ public final class RandomEvents {
             case 41, 42 -> new FlightEvent.AircraftBegan(atS, Math.max(0, atS - 4 * random.nextDouble()));
             case 40 -> new FlightEvent.AircraftFound(atS);
             case 36 -> new FlightEvent.NextSwapped(atS);
+            case 49 -> heard();
             default -> new FlightEvent.Stepped(atS);
+        };
+    }
+
+    private LiveEvent heard() {
+        double fromS = Math.max(0, atS - 3 * random.nextDouble());
+        return switch (random.nextInt(3)) {
+            case 0 -> new HeardEvent.ListeningBegan(atS);
+            case 1 -> new HeardEvent.ListeningEnded(atS);
+            default -> new HeardEvent.TalkHeard(atS, fromS, fromS + random.nextDouble());
         };
     }
 
