@@ -39,6 +39,7 @@ import crowdline.console.receiver.Receivers;
 import crowdline.console.second.SecondHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
+import crowdline.live.now.Desk;
 import crowdline.live.now.Ticker;
 import crowdline.running.AircraftSource;
 import crowdline.running.RunningShow;
@@ -170,7 +171,7 @@ final class ConsoleHost implements Host {
                 io);
         ear = new LiveEar(
                 new MicrophoneListener(new JavaSound()::open, SwingUtilities::invokeLater, LiveEar.WITHOUT),
-                opening::running,
+                this::desk,
                 listens -> settings.change(s -> s.withListens(listens)),
                 opening::say);
         Troubles troubles = new Troubles(
@@ -240,6 +241,11 @@ final class ConsoleHost implements Host {
     @Override
     public void listen() {
         ear.turn();
+    }
+
+    private @Nullable Desk desk() {
+        RunningShow show = opening.running();
+        return show == null ? null : show.desk();
     }
 
     /** Listens, if that was chosen when the program was last left. */

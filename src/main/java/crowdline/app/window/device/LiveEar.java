@@ -7,7 +7,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.live.event.HeardEvent;
 import crowdline.live.event.LiveEvent;
-import crowdline.running.RunningShow;
+import crowdline.live.now.Desk;
 import crowdline.speech.hear.Hearing;
 import crowdline.speech.hear.SoundLevel;
 import crowdline.speech.hear.Utterance;
@@ -26,13 +26,13 @@ public final class LiveEar implements AutoCloseable {
     public static final String WITHOUT = "Live goes on by keys, and Ctrl+H listens again.";
 
     private final Microphone microphone;
-    private final Supplier<@Nullable RunningShow> running;
+    private final Supplier<@Nullable Desk> running;
     private final Consumer<Boolean> kept;
     private final Consumer<Mark> say;
     private Microphone.@Nullable Listening listening;
     private String trouble = "";
     /** The show that was told last whether it is listened to. */
-    private @Nullable RunningShow told;
+    private @Nullable Desk told;
     /** Levels heard since listening began. */
     private long levels;
 
@@ -42,10 +42,7 @@ public final class LiveEar implements AutoCloseable {
      * @param say says a sentence in the foot line
      */
     public LiveEar(
-            Microphone microphone,
-            Supplier<@Nullable RunningShow> running,
-            Consumer<Boolean> kept,
-            Consumer<Mark> say) {
+            Microphone microphone, Supplier<@Nullable Desk> running, Consumer<Boolean> kept, Consumer<Mark> say) {
         this.microphone = microphone;
         this.running = running;
         this.kept = kept;
@@ -88,14 +85,14 @@ public final class LiveEar implements AutoCloseable {
 
     /** Tells a show that was opened meanwhile whether it is listened to. */
     public void look() {
-        RunningShow show = running.get();
+        Desk show = running.get();
         if (show == told) {
             return;
         }
         told = show;
         if (listening != null) {
             happens(HeardEvent.ListeningBegan::new);
-        } else if (show != null && show.scene().state().listened().isOn()) {
+        } else if (show != null && show.snapshot().state().listened().isOn()) {
             happens(HeardEvent.ListeningEnded::new); // it was left so by a crash
         }
     }
@@ -119,9 +116,9 @@ public final class LiveEar implements AutoCloseable {
     }
 
     private void happens(DoubleFunction<? extends LiveEvent> event) {
-        RunningShow show = told;
+        Desk show = told;
         if (show != null) {
-            show.desk().post(event);
+            show.post(event);
         }
     }
 
