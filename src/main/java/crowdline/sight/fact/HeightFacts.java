@@ -18,6 +18,9 @@ final class HeightFacts {
     private static final double LEAST_DROP_MPS = 12;
     private static final double LEAST_FAR_M = 600;
     private static final double LEAST_LATE_S = 1.5;
+    /** More of them nobody pictures on top of each other; by judgement. */
+    private static final double MOST_FIELDS = 10;
+
     private static final double LEAST_BACKWARDS_LENGTHS = 0.5;
 
     private HeightFacts() {}
@@ -54,11 +57,11 @@ final class HeightFacts {
                 (record ? "The highest point: about " : "About ") + words + " up."));
     }
 
-    /** Such as "about three football fields, stood on end", if it is two or more. */
+    /** Such as "about three football fields, stood on end", if it is two or more and no more than anybody pictures. */
     static Optional<String> fields(double m) {
         double fields = m / Everyday.FOOTBALL_FIELD.value();
         double rounded = Math.rint(fields * 2) / 2;
-        return rounded < 2
+        return rounded < 2 || rounded > MOST_FIELDS
                 ? Optional.empty()
                 : Optional.of("about " + CountedWords.of(rounded) + " football fields, stood on end");
     }

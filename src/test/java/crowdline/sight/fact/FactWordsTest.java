@@ -141,4 +141,11 @@ class FactWordsTest {
                     .doesNotContain("safe", "danger", "risk", "faint", "black out", "blood", "health");
         }
     }
+
+    /** A jet's seven thousand feet would be twenty-two and a half of them. */
+    @Test
+    void noMoreFootballFieldsAreStoodOnEndThanAnybodyPictures() {
+        assertThat(HeightFacts.fields(550)).contains("about five football fields, stood on end");
+        assertThat(HeightFacts.fields(2_290)).isEmpty();
+    }
 }
