@@ -8,6 +8,9 @@ import java.util.regex.Pattern;
 final class Sentences {
     private static final Pattern BETWEEN = Pattern.compile("(?<=[.!?])\\s+(?=\\p{Lu}|\\p{N})");
 
+    private static final Pattern SIDE =
+            Pattern.compile("(it flies (?:out|on)|to come in) (?:to|from) the (?:left|right)");
+
     private Sentences() {}
 
     /** The sentences of a text. */
@@ -15,9 +18,10 @@ final class Sentences {
         return text.isBlank() ? List.of() : List.of(BETWEEN.split(text.strip()));
     }
 
-    /** Two sentences with the same key say the same. */
+    /** Two sentences with the same key say the same; to which side is no difference between two ways to a figure. */
     static String key(String sentence) {
-        return sentence.toLowerCase(Locale.ROOT)
+        return SIDE.matcher(sentence.toLowerCase(Locale.ROOT))
+                .replaceAll("$1")
                 .replaceAll("[^\\p{L}\\p{N}]+", " ")
                 .strip();
     }

@@ -76,6 +76,14 @@ class DraftWordsTest {
         assertThat(plan.talkS() / (plan.talkS() + plan.quietS())).isBetween(0.15, 0.52);
     }
 
+    @Test
+    void aWayToTheOtherSideIsTheSameSentence() {
+        assertThat(Sentences.key("It flies out to the left, turns away from you, and comes back."))
+                .isEqualTo(Sentences.key("It flies out to the right, turns away from you, and comes back."));
+        assertThat(Sentences.key("Look to the left: here it comes."))
+                .isNotEqualTo(Sentences.key("Look to the right: here it comes."));
+    }
+
     @ParameterizedTest
     @MethodSource("drafts")
     void noSentenceIsSaidTwice(Drafted drafted) {
