@@ -15,8 +15,26 @@ import java.util.regex.Pattern;
 final class Telling {
     /** Who flies, or when. */
     private static final Set<String> FLIES = Set.of(
-            "i", "i'll", "ill", "we", "we'll", "she", "he", "they", "there", "there's", "then", "next", "after",
-            "first", "finally", "last");
+            "i",
+            "i'll",
+            "ill",
+            "we",
+            "we'll",
+            "she",
+            "he",
+            "they",
+            "both",
+            "shall",
+            "everybody",
+            "everyone",
+            "there",
+            "there's",
+            "then",
+            "next",
+            "after",
+            "first",
+            "finally",
+            "last");
 
     private static final Pattern LEFT_OUT =
             Pattern.compile("(?s).*\\b(?:(?:left|leave|leaving|taken|took|take) (?:it |them |that |this )?out\\b(?!"

@@ -60,9 +60,9 @@ final class Between {
     private static final Pattern EXPLAINING = Pattern.compile(
             "\\(\\s*(?:=\\s*|(?:it|that|which)(?: i|')s\\s+|i\\.?e\\.?\\s+|aka\\s+|called\\s+)?(?:an?\\s+|the\\s+)?[\"']?");
 
+    /** Right ahead of a name. */
     private static final Pattern CALLED = Pattern.compile(
-            "=|\\b(?:what's it|whats it|(?:is|it's|also|so) )\\s?called\\b|\\bcalls? (?:it|that|this)\\b|\\bknown"
-                    + " as\\b");
+            "(?:=|\\b(?:what's it|whats it|is|it's|also|so) called|\\bcalls? (?:it|that|this)|\\bknown as)\\s*(?:(?:a|an|the)\\s+)?[\"']?$");
 
     private Between() {}
 
