@@ -57,11 +57,13 @@ final class Trying {
         for (int i = 0; i < MOST_CORRECTIONS; i++) {
             Entry better = corrected(wish, tried);
             if (better == null) {
-                return i == 0 ? tried : lowered(wish, wanted, tried, before, first);
+                break;
             }
             tried = once(wish, better, before, first);
         }
-        return lowered(wish, wanted, tried, before, first);
+        return wish.heightFt() == null || ground.joining.sinks()
+                ? tried
+                : lowered(wish, Units.mFromFt(wish.heightFt()), tried, before, first);
     }
 
     private static boolean isFree(Wish wish) {
@@ -77,12 +79,12 @@ final class Trying {
         return new Tried(wanted, start, way, there, out, lowM(way, out));
     }
 
-    /** The first try may have come in too fast: what was raised for it is begun lower again, as low as it may. */
-    private Tried lowered(Wish wish, Entry first, Tried raised, @Nullable FlightState before, boolean begins) {
+    /** What is told lower and comes out higher than it need is begun lower again, as near to what was told as it may. */
+    private Tried lowered(Wish wish, double toldM, Tried raised, @Nullable FlightState before, boolean begins) {
         Tried lowest = raised;
         for (int i = 0; i < MOST_LOWERED; i++) {
             double spare = lowest.out().box().lowestM() - leastM(wish) - Ground.MARGIN_M;
-            double down = Math.min(spare, lowest.wanted().heightM() - first.heightM());
+            double down = Math.min(spare, lowest.wanted().heightM() - toldM);
             double takes = lowest.from().place().z() - lowest.out().box().lowestM();
             if (!lowest.out().flown() || down <= SPARE * takes) {
                 return lowest;
