@@ -148,7 +148,7 @@ public final class AircraftPage extends JPanel implements PrepareCard {
 
     private void fill(Show show) {
         shown = aircraft.chosen().map(Aircraft::id).orElse("");
-        form.show(show);
+        form.show(show, shown);
         Aircraft chosen = show.aircraft(id()).orElse(null);
         page.setVisible(chosen != null);
         none.setVisible(chosen == null);

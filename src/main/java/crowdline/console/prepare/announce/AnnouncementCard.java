@@ -67,7 +67,7 @@ final class AnnouncementCard extends JPanel implements PrepareCard {
     @Override
     public void edited(Show show) {
         shown = chosen.get();
-        form.show(show);
+        form.show(show, shown);
         Optional<Announcement> announcement = show.announcement(shown);
         mark.show(agreement(announcement.filter(Announcement::isAgreed).isPresent()));
         List<String> open = announcement.map(Announcement::blanks).orElse(List.of());

@@ -85,7 +85,7 @@ final class ThingCard extends JPanel implements PrepareCard {
     public void edited(Show show) {
         shown = chosen.get();
         choices.forEach(choice -> choice.know(show));
-        form.show(show);
+        form.show(show, shown);
     }
 
     /** Takes what was typed: a click into the list chooses another before the field knows that it was left. */

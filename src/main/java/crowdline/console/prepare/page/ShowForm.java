@@ -22,10 +22,14 @@ import javax.swing.text.JTextComponent;
 
 /** Fields that show what stands in the show and change it where they are typed into. On the event thread. */
 public final class ShowForm {
+    /** What a field was last given to show. */
+    private static final String SHOWN = "crowdline.shown";
+
     private final Tools tools;
     private final Fields fields = new Fields();
     private final List<Bound> bound = new ArrayList<>();
     private boolean showing;
+    private String thing = "";
     private Measures measures = Measures.USUAL;
 
     /** What a text makes of the show. */
@@ -33,8 +37,16 @@ public final class ShowForm {
         Edit of(String typed) throws CannotBe;
     }
 
-    /** A field, what stands in the show for it, and what it makes of what is typed. */
-    private record Bound(Function<Show, String> now, Consumer<String> showing, Runnable settling) {}
+    /**
+     * A field.
+     *
+     * @param now what stands in the show for it
+     * @param showing shows that
+     * @param following shows it, unless something else is being typed
+     * @param settling takes what was typed
+     */
+    private record Bound(
+            Function<Show, String> now, Consumer<String> showing, Consumer<String> following, Runnable settling) {}
 
     public ShowForm(Tools tools) {
         this.tools = tools;
@@ -50,7 +62,8 @@ public final class ShowForm {
         Function<Show, String> now = show -> measures.shown(kept.apply(show), dimension);
         Making making = typed -> made.of(measures.meant(typed, dimension));
         Typed.into(field, () -> typed(field, now, making));
-        bound.add(new Bound(now, text -> put(field, text), () -> typed(field, now, making)));
+        bound.add(
+                new Bound(now, text -> put(field, text), text -> follow(field, text), () -> typed(field, now, making)));
         return field;
     }
 
@@ -64,7 +77,7 @@ public final class ShowForm {
                 }
             }
         });
-        bound.add(new Bound(now, text -> put(area, text), () -> typed(area, now, making)));
+        bound.add(new Bound(now, text -> put(area, text), text -> follow(area, text), () -> typed(area, now, making)));
         return area;
     }
 
@@ -78,7 +91,7 @@ public final class ShowForm {
                 make(making, chosen, () -> show(tools.editor().now()));
             }
         });
-        bound.add(new Bound(now, box::setSelectedItem, () -> {}));
+        bound.add(new Bound(now, box::setSelectedItem, box::setSelectedItem, () -> {}));
         return box;
     }
 
@@ -113,11 +126,37 @@ public final class ShowForm {
 
     /** Shows what stands in a show; what is being typed stays. */
     public void show(Show show) {
+        show(show, thing);
+    }
+
+    /**
+     * Shows what stands in a show of a thing. What is being typed of the same thing stays: a change made a field ago is
+     * answered when the next is written already.
+     *
+     * @param of the id of the thing
+     */
+    public void show(Show show, String of) {
+        boolean isSame = of.equals(thing);
+        thing = of;
+        show(show, isSame);
+    }
+
+    private void show(Show show, boolean keepsTyped) {
         showing = true;
         try {
-            bound.forEach(b -> b.showing().accept(b.now().apply(show)));
+            bound.forEach(b ->
+                    (keepsTyped ? b.following() : b.showing()).accept(b.now().apply(show)));
         } finally {
             showing = false;
+        }
+    }
+
+    private static void follow(JTextComponent field, String text) {
+        boolean isTyped = field.isFocusOwner()
+                && !field.getText().equals(field.getClientProperty(SHOWN))
+                && !field.getText().strip().equals(text);
+        if (!isTyped) {
+            put(field, text);
         }
     }
 
@@ -129,6 +168,7 @@ public final class ShowForm {
             // A long text is left at its beginning, as it is read.
             field.setCaretPosition(0);
         }
+        field.putClientProperty(SHOWN, field.getText());
     }
 
     public void wear(Appearance appearance) {
@@ -136,7 +176,7 @@ public final class ShowForm {
         measures = appearance.measures();
         fields.wear(appearance);
         if (other && tools.editor().isOpen()) {
-            show(tools.editor().now());
+            show(tools.editor().now(), false);
         }
     }
 }

@@ -132,7 +132,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
 
     private void fill(Show show) {
         shown = people.chosen().map(Performer::id).orElse("");
-        form.show(show);
+        form.show(show, shown);
         Optional<Performer> chosen = show.performer(id());
         facts.show(chosen.map(Performer::facts).orElse(List.of()).stream()
                 .map(f -> new PairTable.Pair(f.text(), f.source()))
