@@ -8,6 +8,9 @@ import javax.swing.JTextArea;
 
 /** Text from files shown as it is: never read as HTML, never editable where it is only shown. */
 public final class PlainText {
+    /** What stays on the line of its number, as a pattern. */
+    static final String UNITS = "(?:s|min|h|kt|ft|hPa|°C|m|km|kg|g|mph|%)(?![A-Za-z])";
+
     private static final int TIP_PX = 400;
 
     private PlainText() {}
@@ -38,7 +41,7 @@ public final class PlainText {
 
     /** The same words with no line break between a number and its unit. */
     public static String unbroken(String text) {
-        return text.replaceAll("(?<=[0-9]) (?=(s|min|kt|ft|hPa|°C|m|g)\\b)", "\u00a0");
+        return text.replaceAll("(?<=[0-9]) (?=" + UNITS + ")", "\u00a0");
     }
 
     /** A renderer of list cells with HTML off. */

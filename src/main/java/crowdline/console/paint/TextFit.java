@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** Finds the largest size at which words fit their place, and breaks them into lines there. Remembers what it found. */
 public final class TextFit {
@@ -25,6 +26,9 @@ public final class TextFit {
     private static final double NARROWEST = 0.2;
     /** Extra space between breaths as a share of a line; tuned so that a breath is seen, not read. */
     private static final double BREATH_GAP = 0.24;
+
+    /** A number stays with its unit. */
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("\\s+(?!(?<=[0-9] )" + PlainText.UNITS + ")");
 
     /** How wide a line of words is in a type, pixels. */
     interface Widths {
@@ -181,7 +185,7 @@ public final class TextFit {
         double spacePx = widths.px(font, " ");
         StringBuilder row = new StringBuilder();
         double rowPx = 0;
-        for (String word : text.strip().split("\\s+", -1)) {
+        for (String word : BETWEEN_WORDS.split(text.strip(), -1)) {
             double wordPx = widths.px(font, word);
             if (!row.isEmpty() && rowPx + spacePx + wordPx > widthPx) {
                 rows.add(new Row(row.toString(), rowPx));

@@ -38,13 +38,26 @@ class TextFitTest {
             measured.add(text);
             return TextFit.widthPx(font, text);
         });
-        String words = "Look to the left: here he comes, low and fast, AV To Ty, 1,250 kg… and away";
+        String words = "Look to the left: here he comes, low and fast, AV To Ty, 1,250 miles… and away";
         TextBlock block = counting.fit(new TextFit.Wish(List.of(words), FONT, 20, 20, 200, 1000, 20));
         assertThat(block.lines()).hasSizeGreaterThan(3);
         assertThat(measured).hasSize(1 + words.split(" ", -1).length);
         for (TextBlock.Line line : block.lines()) {
             assertThat(line.widthPx()).isCloseTo(TextFit.widthPx(block.font(), line.text()), within(0.01));
         }
+    }
+
+    @Test
+    void aNumberStaysWithItsUnitAndItsLettersAreCounted() {
+        double widthPx = TextFit.widthPx(FONT.deriveFont(20f), "Nothing to say for 17");
+        TextBlock block = fit(List.of("Nothing to say for 17 s, then Ready 4 Sail"), 20, 20, widthPx + 1, 400, 9);
+        assertThat(block.lines().get(0).text()).isEqualTo("Nothing to say for");
+        assertThat(block.lines().get(1).text()).startsWith("17 s, then");
+        assertThat(block.lines().get(1).from()).isEqualTo(TextBlock.letters("Nothing to say for"));
+
+        TextBlock name =
+                fit(List.of("Ready 4 Sail"), 20, 20, TextFit.widthPx(FONT.deriveFont(20f), "Ready 4 S"), 99, 2);
+        assertThat(name.lines().get(0).text()).isEqualTo("Ready 4");
     }
 
     @Test
