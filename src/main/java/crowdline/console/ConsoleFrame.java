@@ -155,7 +155,7 @@ public final class ConsoleFrame extends JFrame {
                 .serve(
                         host.passes(),
                         host.prepare(),
-                        () -> windows.pasteMetar(this::keepAir),
+                        () -> windows.pasteMetar(pane.editing(), this::keepAir),
                         mark -> pane.foot().say(host.nowS(), mark),
                         this::read);
         pane.words().serve(host.edit());

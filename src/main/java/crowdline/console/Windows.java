@@ -1,5 +1,6 @@
 package crowdline.console;
 
+import crowdline.console.edit.Editing;
 import crowdline.console.help.HelpWindow;
 import crowdline.console.pace.PaceDialog;
 import crowdline.console.place.Place;
@@ -12,6 +13,7 @@ import crowdline.show.DayAir;
 import crowdline.show.Show;
 import java.awt.Frame;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -60,12 +62,16 @@ final class Windows {
         }
     }
 
+    /** The air to change for another: of the show that runs, or of one that is edited and was never saved. */
+    Optional<DayAir> air(Editing editing) {
+        return Optional.ofNullable(host.air())
+                .or(() -> editing.isOpen() ? Optional.of(editing.now().air()) : Optional.empty());
+    }
+
     /** Asks for the air of the day, if a show is open. */
-    void pasteMetar(Consumer<DayAir> kept) {
-        DayAir air = host.air();
-        if (air != null) {
-            MetarDialog.ask(owner, appearance.get(), air, next -> host.useAir(next, false), kept);
-        }
+    void pasteMetar(Editing editing, Consumer<DayAir> kept) {
+        Consumer<DayAir> used = host.air() == null ? kept : next -> host.useAir(next, false);
+        air(editing).ifPresent(air -> MetarDialog.ask(owner, appearance.get(), air, used, kept));
     }
 
     /** Asks where the aircraft's position comes from. */

@@ -215,18 +215,30 @@ public record Measures(SpeedUnit speeds, LengthUnit heights) {
         return OptionalDouble.of(per == 1 ? number : Math.rint(number / per * 100) / 100);
     }
 
-    private static String plain(String typed) {
+    static String plain(String typed) {
         return typed.strip().replace(",", "").replace('−', '-');
     }
 
     private static double perKept(String unit, Dimension dimension) {
         return switch (dimension) {
-            case SPEED -> speed(unit).map(SpeedUnit::perKt).orElse(Double.NaN);
-            case HEIGHT -> length(unit).map(LengthUnit::perFt).orElse(Double.NaN);
-            case LENGTH ->
-                length(unit).map(u -> u.perFt() / LengthUnit.METRES.perFt()).orElse(Double.NaN);
+            case SPEED ->
+                speed(unit)
+                        .map(SpeedUnit::perKt)
+                        .orElse(unit.equalsIgnoreCase("m/s") ? Units.mpsFromKt(1) : Double.NaN);
+            case HEIGHT -> perFt(unit);
+            case LENGTH -> perFt(unit) / LengthUnit.METRES.perFt();
             case OTHER -> unit.matches("[\\p{L}°%²/ ]+") ? 1 : Double.NaN;
         };
+    }
+
+    /** Feet, metres, and what long ways are told in. */
+    private static double perFt(String unit) {
+        return length(unit).map(LengthUnit::perFt).orElseGet(() -> switch (unit.toLowerCase(Locale.ROOT)) {
+            case "km", "kilometre", "kilometres" -> Units.mFromFt(1) / 1000;
+            case "mi", "mile", "miles" -> Units.milesFromM(Units.mFromFt(1));
+            case "nm", "nautical miles" -> Units.mFromFt(1) / 1852;
+            default -> Double.NaN;
+        });
     }
 
     private static String written(double value) {

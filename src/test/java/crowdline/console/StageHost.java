@@ -46,13 +46,21 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     final List<Show> edited = new ArrayList<>();
     final Walk walk = new SmallTour().walk();
     /** Whether a show is open. */
-    private boolean open = true;
+    private boolean open;
 
     Runnable printing = () -> {};
     final SamplePractice practice = new SamplePractice();
     private @Nullable ConsoleFrame frame;
 
     int quit;
+
+    StageHost() {
+        this(true);
+    }
+
+    StageHost(boolean open) {
+        this.open = open;
+    }
 
     /** Shows a moment of a show in Live from now on, or has no show open. */
     void show(@Nullable LiveView next) {

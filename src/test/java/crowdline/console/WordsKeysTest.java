@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.edit.EditHost;
+import crowdline.console.edit.Editing;
 import crowdline.console.foot.FootBar;
 import crowdline.console.keys.Command;
 import crowdline.console.live.SampleOnAir;
@@ -197,6 +198,17 @@ class WordsKeysTest {
         assertThat(named(FootBar.class, "Messages").getAccessibleContext().getAccessibleDescription())
                 .startsWith("Took back: Add a remark (The whole show)");
         assertThat(menuItems()).contains("Undo Change the day's air", "Redo Add a remark (The whole show)");
+    }
+
+    /** A show that was never saved does not run, and has a day's air all the same. */
+    @Test
+    void airOfAShowThatDoesNotRunIsTheOneThatIsEdited() {
+        Editing editing = new Editing();
+        Windows windows =
+                new Windows(frame(), new StageHost(false), () -> new Appearance(Themes.DAY, Zoom.NONE), () -> false);
+        assertThat(windows.air(editing)).isEmpty();
+        editing.openWithoutFile("New show", SmallShow.show());
+        assertThat(windows.air(editing)).hasValue(SmallShow.show().air());
     }
 
     private List<String> menuItems() {

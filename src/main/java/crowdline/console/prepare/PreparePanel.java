@@ -165,6 +165,7 @@ public final class PreparePanel extends JPanel {
                         show -> {
                             List<Act> all = show.acts();
                             acts.chooseNext(all.get(all.size() - 1).id());
+                            list.clear();
                             turn(Page.ACTS);
                         },
                         list::refused);

@@ -1,8 +1,7 @@
 package crowdline.edit.shape;
 
 import crowdline.edit.act.CannotBe;
-import crowdline.measure.Measures;
-import crowdline.measure.Measures.Dimension;
+import crowdline.measure.TypedNumber;
 import crowdline.show.bounds.Quantity;
 import crowdline.show.bounds.Written;
 import crowdline.show.figure.Element;
@@ -102,7 +101,7 @@ public record ElementField(String label, String how, List<String> options, Strin
     }
 
     private static double read(String label, Quantity quantity, String typed) throws CannotBe {
-        OptionalDouble read = Measures.read(typed, Dimension.of(label));
+        OptionalDouble read = TypedNumber.read(typed, label);
         if (read.isEmpty()) {
             throw new CannotBe("“" + brief(typed) + "” is no number; " + label + " takes one, " + usually(quantity));
         }

@@ -71,6 +71,14 @@ public class ListPageTest {
         on.getActionMap().get(name).actionPerformed(null);
     }
 
+    /** Presses a key that works wherever the focus is. */
+    private void pressWithin(String key) {
+        Object name = panel.listPage()
+                .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .get(KeyStroke.getKeyStroke(key));
+        panel.listPage().getActionMap().get(name).actionPerformed(null);
+    }
+
     private void paste(String list) {
         panel.pasteList();
         named(JTextArea.class, "The pilot's list").setText(list);
@@ -133,7 +141,7 @@ public class ListPageTest {
         assertThat(figures()).containsExactly("loop", "slow roll");
         assertThat(said("What was read")).matches("2 figures read; \\d left out: Alt\\+L shows them");
 
-        press(read(), "alt L");
+        pressWithin("alt L");
         int at = figures().indexOf("something nobody has seen");
         assertThat(at)
                 .isGreaterThan(figures().indexOf("loop"))
@@ -147,7 +155,7 @@ public class ListPageTest {
         assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("left out");
         press(read(), "INSERT");
 
-        press(read(), "alt L");
+        pressWithin("alt L");
         assertThat(figures())
                 .as("what was taken in stays")
                 .containsExactly("loop", "something nobody has seen", "slow roll");
@@ -156,6 +164,47 @@ public class ListPageTest {
                         .filter(figure -> !figure.transit())
                         .map(figure -> figure.figure()))
                 .containsExactly("loop", "something nobody has seen", "slow roll");
+    }
+
+    /** Esc is pressed for a menu as well, and a mail is not found again so quickly. */
+    @Test
+    void whatWasPastedIsStillThereWhereItIsLeftBeforeItIsAnAct() {
+        paste("loop\nslow roll\nAll the best, Ada");
+        choose("old trainer");
+        named(JTextField.class, "Who flies").setText("Ada Merrow");
+        read().setSelectedIndex(1);
+        press(read(), "DELETE");
+        assertThat(panel.back()).isTrue();
+
+        panel.pasteList();
+        assertThat(said("The pilot's list")).startsWith("loop\nslow roll");
+        assertThat(said("Who flies")).isEqualTo("Ada Merrow");
+        assertThat(read().getModel().getElementAt(1).mark().word()).isEqualTo("left out");
+        assertThat(panel.listPage().canMake()).isTrue();
+
+        panel.listPage().make();
+        assertThat(find(panel, JTextArea.class, "What to do first").getText())
+                .as("until its times are known")
+                .contains("being flown");
+        panel.pasteList();
+        assertThat(said("The pilot's list")).as("it is an act by now").isEmpty();
+        assertThat(said("Who flies")).isEmpty();
+        assertThat(panel.listPage().canMake()).isFalse();
+    }
+
+    /** The slot is offered behind the acts there are, unless somebody typed one. */
+    @Test
+    void slotIsOfferedAnewUntilOneIsTyped() {
+        paste("loop");
+        choose("old trainer");
+        String first = said("When it begins");
+        panel.listPage().make();
+        panel.pasteList();
+        assertThat(said("When it begins")).isNotEmpty().isNotEqualTo(first);
+        named(JTextField.class, "When it begins").setText("16:20");
+        panel.back();
+        panel.pasteList();
+        assertThat(said("When it begins")).isEqualTo("16:20");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package crowdline.console.prepare.act;
 
 import crowdline.console.prepare.field.Clicked;
+import crowdline.console.prepare.field.InSight;
 import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Tall;
@@ -167,6 +168,7 @@ public final class ActPanel extends Tall {
         JScrollPane tableScroll = new JScrollPane(table);
         // Swing does this by itself only in a window on screen; pictures are drawn without one.
         tableScroll.setColumnHeaderView(table.getTableHeader());
+        InSight.keep(tableScroll.getViewport(), table);
         add(tableScroll, "grow, wmin 0, hmin 0, wrap");
         add(pins, "growx, wmin 0, wrap");
         add(detail, "grow, wmin 0, hmin 0");

@@ -42,6 +42,7 @@ import org.jspecify.annotations.Nullable;
 /** The acts of a show: the running order and the findings at the left, the chosen act at the right. */
 public final class ActsPage extends JPanel {
     private static final int MOST_LETTERS = 90;
+    private static final String FLYING = "The act is being flown for the first time …";
     private static final String NO_ACTS =
             "No acts yet. Paste the pilot's list with Ctrl+I, or the organiser's running order with "
                     + Command.CELLS.key() + ".";
@@ -163,6 +164,7 @@ public final class ActsPage extends JPanel {
             actList.setSelectedIndex(found >= 0 ? found : Math.min(before, acts.size() - 1));
             actList.ensureIndexIsVisible(actList.getSelectedIndex());
         }
+        empty.setText(NO_ACTS);
         empty.setVisible(acts.isEmpty());
         shownAct.setVisible(!acts.isEmpty());
     }
@@ -239,6 +241,7 @@ public final class ActsPage extends JPanel {
         int there =
                 now == null ? -1 : now.acts().stream().map(ActView::id).toList().indexOf(actId);
         wanted = there < 0 ? actId : null;
+        empty.setText(there < 0 ? FLYING : NO_ACTS);
         if (there >= 0) {
             actList.setSelectedIndex(there);
             actList.ensureIndexIsVisible(there);

@@ -27,7 +27,6 @@ import crowdline.show.bounds.Written;
 import java.awt.BorderLayout;
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -156,11 +155,9 @@ public final class ShowPage extends JPanel implements PrepareCard {
     }
 
     private static Edit zone(String typed) throws CannotBe {
-        try {
-            return Days.timeZone(ZoneId.of(typed));
-        } catch (DateTimeException e) {
-            throw new CannotBe("“" + brief(typed) + "” is no time zone; type one such as Europe/London or UTC");
-        }
+        return Days.timeZone(TypedPlace.zone(typed)
+                .orElseThrow(() ->
+                        new CannotBe("“" + brief(typed) + "” is no time zone; type one such as Europe/London or UTC")));
     }
 
     private static String brief(String typed) {
@@ -176,12 +173,10 @@ public final class ShowPage extends JPanel implements PrepareCard {
         if (typed.isBlank()) {
             return Days.position(null, null);
         }
-        String[] parts = typed.strip().split("[,;\\s]+", -1);
-        if (parts.length != 2) {
-            throw new CannotBe("“" + brief(typed)
-                    + "” is no place; type degrees north and degrees east with a comma between, such as 51.4, -0.9");
-        }
-        return Days.position(Numbers.read("Latitude", parts[0]), Numbers.read("Longitude", parts[1]));
+        TypedPlace place = TypedPlace.of(typed)
+                .orElseThrow(() -> new CannotBe("“" + brief(typed)
+                        + "” is no place; type degrees north and degrees east, such as 51.4, -0.9 or 51.4N 0.9W"));
+        return Days.position(place.latDeg(), place.lonDeg());
     }
 
     @Override

@@ -28,6 +28,18 @@ public final class KeyOn extends AbstractAction {
         });
     }
 
+    /**
+     * Gives keys what they do while a component or anything within it has the focus and has no use for them itself.
+     *
+     * @param actions by the key, as Swing's {@code KeyStroke} reads it
+     */
+    public static void within(JComponent whole, Map<String, Runnable> actions) {
+        actions.forEach((key, action) -> {
+            whole.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
+            whole.getActionMap().put(key, new KeyOn(action));
+        });
+    }
+
     @Override
     public void actionPerformed(ActionEvent event) {
         action.run();

@@ -1,8 +1,7 @@
 package crowdline.console.prepare.field;
 
 import crowdline.edit.act.CannotBe;
-import crowdline.measure.Measures;
-import crowdline.measure.Measures.Dimension;
+import crowdline.measure.TypedNumber;
 import crowdline.show.bounds.Written;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -30,7 +29,7 @@ public final class Numbers {
         if (typed.isBlank()) {
             return null;
         }
-        OptionalDouble number = Measures.read(typed, Dimension.of(what));
+        OptionalDouble number = TypedNumber.read(typed, what);
         if (number.isEmpty()) {
             throw new CannotBe("“" + Written.brief(typed, 21) + "” is no number; " + what + " takes one, or nothing");
         }

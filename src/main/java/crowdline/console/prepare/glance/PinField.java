@@ -3,8 +3,8 @@ package crowdline.console.prepare.glance;
 import crowdline.console.prepare.field.Numbers;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Pin;
-import crowdline.measure.Measures;
 import crowdline.measure.Measures.Dimension;
+import crowdline.measure.TypedNumber;
 import crowdline.show.bounds.Written;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Asked.Hand;
@@ -113,7 +113,7 @@ public enum PinField {
     }
 
     private Double read(String text) throws CannotBe {
-        OptionalDouble number = Measures.read(text, dimension());
+        OptionalDouble number = TypedNumber.read(text, label);
         if (number.isEmpty()) {
             throw new CannotBe("“" + Written.brief(text, 21) + "” is no number; " + label + " takes " + how);
         }

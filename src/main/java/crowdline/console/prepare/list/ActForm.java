@@ -29,24 +29,36 @@ final class ActForm extends JPanel {
     private final JTextField slot = fields.line("When it begins, such as 14:30");
     private final JTextField minutes = fields.line("How many minutes, where there is no list");
     private final transient Supplier<PrepareHost> host;
+    /** The slot that was offered, to be offered anew while nobody has typed another. */
+    private String offered = "";
 
     /** @param changed told whenever something was typed or chosen */
     ActForm(Supplier<PrepareHost> host, Runnable changed) {
         this.host = host;
+        minutes.setText(MINUTES);
         kind.addActionListener(e -> changed.run());
         slot.getDocument().addDocumentListener(new EveryLetter(changed));
         minutes.getDocument().addDocumentListener(new EveryLetter(changed));
     }
 
+    /** Begins behind the acts of a show; what was typed before stays, until it is cleared. */
     void begin(Show now) {
         if (kind.getItemCount() == 1) {
             host.get().kinds().all().forEach(k -> kind.addItem(k.name()));
         }
+        if (slot.getText().strip().equals(offered)) {
+            offered = AddAct.nextSlot(now).toString();
+            slot.setText(offered);
+        }
+    }
+
+    void clear() {
         title.setText("");
         performer.setText("");
         minutes.setText(MINUTES);
         kind.setSelectedIndex(0);
-        slot.setText(AddAct.nextSlot(now).toString());
+        slot.setText("");
+        offered = "";
     }
 
     boolean isTimed() {

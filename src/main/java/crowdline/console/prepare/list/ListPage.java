@@ -83,23 +83,29 @@ public final class ListPage extends JPanel {
                         Map.entry("NUMPAD1", () -> choose(0)),
                         Map.entry("NUMPAD2", () -> choose(1)),
                         Map.entry("NUMPAD3", () -> choose(2)),
-                        Map.entry("alt L", this::showLeftOut),
                         Map.entry("INSERT", this::takeIn),
                         Map.entry("ENTER", this::make)));
+        // Wherever the focus is: the menus would take it elsewhere.
+        KeyOn.within(this, Map.of("alt L", this::showLeftOut));
         make.addActionListener(e -> make());
         leave.addActionListener(e -> back.run());
         getAccessibleContext().setAccessibleName("Add an act from a list");
     }
 
-    /** Begins with an empty list for an act behind those of a show. */
+    /** Begins an act behind those of a show: with what was left here before it was made an act, or else with nothing. */
     public void begin(Show now) {
         show = now;
-        chosen.clear();
-        showsAsides = false;
-        list.setText("");
         form.begin(now);
         look();
         list.requestFocusInWindow();
+    }
+
+    /** What stands here has become an act: the next one begins with nothing. */
+    public void clear() {
+        chosen.clear();
+        showsAsides = false;
+        list.setText("");
+        form.clear();
     }
 
     public void put(String text) {

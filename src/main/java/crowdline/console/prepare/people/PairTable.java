@@ -4,18 +4,25 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Component;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.DefaultCellEditor;
 import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
+import javax.swing.event.TableModelEvent;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 
 /** Pairs of texts, typed where they stand; the last row is empty, to add one, and a row with both cleared is gone. */
 final class PairTable extends JTable {
     private final Rows rows;
+    private String thing = "";
 
     /**
      * @param name for screen readers
@@ -35,6 +42,15 @@ final class PairTable extends JTable {
         getAccessibleContext().setAccessibleName(name);
         setDefaultRenderer(Object.class, new Cells());
         setShowHorizontalLines(true);
+        goOnWithEnter();
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent e) {
+                if (getSelectedRow() < 0) {
+                    changeSelection(getRowCount() - 1, 0, false, false);
+                }
+            }
+        });
     }
 
     /** Two texts that belong together. */
@@ -44,9 +60,21 @@ final class PairTable extends JTable {
         }
     }
 
-    public void show(List<Pair> pairs) {
-        List<Pair> whole = rows.pairs.stream().filter(Pair::isWhole).toList();
-        if (whole.equals(pairs)) {
+    /**
+     * Shows pairs of a thing. Those that were known before a pair was typed are passed over until that one is answered: an
+     * earlier change of something else may come back first.
+     *
+     * @param of the id of the thing
+     */
+    public void show(List<Pair> pairs, String of) {
+        boolean isEarlier = of.equals(thing) && rows.isAsked && pairs.equals(rows.known);
+        thing = of;
+        if (isEarlier) {
+            return;
+        }
+        rows.isAsked = false;
+        rows.known = List.copyOf(pairs);
+        if (rows.whole().equals(pairs)) {
             return;
         }
         if (isEditing()) {
@@ -54,6 +82,29 @@ final class PairTable extends JTable {
         }
         rows.pairs = new ArrayList<>(pairs);
         rows.fireTableDataChanged();
+    }
+
+    /** The cell that was chosen stays chosen: what is typed next goes there. */
+    @Override
+    public void tableChanged(TableModelEvent changed) {
+        int row = getSelectedRow();
+        int column = getSelectedColumn();
+        super.tableChanged(changed);
+        if (row >= 0 && column >= 0 && row < getRowCount()) {
+            changeSelection(row, column, false, false);
+        }
+    }
+
+    /** What was typed last is not taken: the next pairs shown are what there is. */
+    public void refused() {
+        rows.isAsked = false;
+    }
+
+    /** Enter goes on as Tab does: from the first text to the second, and from there to the next pair. */
+    private void goOnWithEnter() {
+        Object next = getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke("TAB"));
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), next);
+        setDefaultEditor(Object.class, new Cell(new JTextField()));
     }
 
     public void wear(Appearance worn) {
@@ -69,6 +120,10 @@ final class PairTable extends JTable {
         private final String usual;
         private final transient Consumer<List<Pair>> told;
         private transient List<Pair> pairs = new ArrayList<>();
+        /** What was shown last. */
+        private transient List<Pair> known = List.of();
+        /** Whether a pair was typed that nobody has answered yet. */
+        private boolean isAsked;
 
         Rows(String left, String right, String usual, Consumer<List<Pair>> told) {
             this.usual = usual;
@@ -120,7 +175,33 @@ final class PairTable extends JTable {
             pairs.removeIf(pair -> pair.left().isBlank()
                     && (pair.right().isBlank() || pair.right().equals(usual)));
             fireTableDataChanged();
-            told.accept(pairs.stream().filter(Pair::isWhole).toList());
+            List<Pair> all = whole();
+            if (isAsked || !all.equals(known)) {
+                isAsked = true;
+                told.accept(all);
+            }
+        }
+
+        List<Pair> whole() {
+            return pairs.stream().filter(Pair::isWhole).toList();
+        }
+    }
+
+    /** A text being typed; Enter is left to the table, which goes on with it. */
+    private static final class Cell extends DefaultCellEditor {
+        Cell(JTextField field) {
+            super(field);
+            field.removeActionListener(delegate);
+            setClickCountToStart(2);
+        }
+
+        @Override
+        public Component getTableCellEditorComponent(
+                JTable table, Object value, boolean isSelected, int row, int column) {
+            Component field = super.getTableCellEditorComponent(table, value, isSelected, row, column);
+            field.setFont(table.getFont());
+            ((JTextField) field).getAccessibleContext().setAccessibleName(table.getColumnName(column));
+            return field;
         }
     }
 

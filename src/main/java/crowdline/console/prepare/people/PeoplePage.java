@@ -109,7 +109,12 @@ public final class PeoplePage extends JPanel implements PrepareCard {
 
     private void make(Edit edit) {
         if (tools.editor().isOpen()) {
-            tools.editor().make(edit, show -> {}, () -> edited(tools.editor().now()));
+            tools.editor().make(edit, show -> {}, () -> {
+                facts.refused();
+                words.refused();
+                speakers.refused();
+                edited(tools.editor().now());
+            });
         }
     }
 
@@ -134,16 +139,22 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         shown = people.chosen().map(Performer::id).orElse("");
         form.show(show, shown);
         Optional<Performer> chosen = show.performer(id());
-        facts.show(chosen.map(Performer::facts).orElse(List.of()).stream()
-                .map(f -> new PairTable.Pair(f.text(), f.source()))
-                .toList());
-        words.show(new TreeMap<>(show.sayAs())
-                .entrySet().stream()
-                        .map(e -> new PairTable.Pair(e.getKey(), e.getValue()))
-                        .toList());
-        speakers.show(show.speakers().all().stream()
-                .map(s -> new PairTable.Pair(s.name(), s.away() ? AWAY : HERE))
-                .toList());
+        facts.show(
+                chosen.map(Performer::facts).orElse(List.of()).stream()
+                        .map(f -> new PairTable.Pair(f.text(), f.source()))
+                        .toList(),
+                shown);
+        words.show(
+                new TreeMap<>(show.sayAs())
+                        .entrySet().stream()
+                                .map(e -> new PairTable.Pair(e.getKey(), e.getValue()))
+                                .toList(),
+                "");
+        speakers.show(
+                show.speakers().all().stream()
+                        .map(s -> new PairTable.Pair(s.name(), s.away() ? AWAY : HERE))
+                        .toList(),
+                "");
         String untimed = show.speakers().all().stream()
                 .filter(s -> !s.away()
                         && !tools.host().get().noteOn(s, show.speakers()).isEmpty())
