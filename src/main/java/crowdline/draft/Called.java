@@ -31,9 +31,11 @@ final class Called {
             Map.entry("run-in", "the run-in"),
             Map.entry("level out", "the pull-out"),
             Map.entry("join-up", "the join-up"),
+            Map.entry("aileron roll", "a roll"),
             Map.entry("break", "the break"),
-            Map.entry("backwards flight", "a flight backwards"),
-            Map.entry("sideways flight", "a flight sideways"),
+            Map.entry("changing shape", "a change of shape"),
+            Map.entry("backwards flight", "some backwards flying"),
+            Map.entry("sideways flight", "some sideways flying"),
             Map.entry("jump", "the jump"),
             Map.entry("freefall", "freefall"),
             Map.entry("canopy descent", "the ride down under canopy"),
@@ -41,6 +43,9 @@ final class Called {
 
     private static final List<String> COUNTED = List.of(
             "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+
+    /** Of a name in small letters that the list gave, no more words than this: more are a description. */
+    private static final int MOST_WORDS = 3;
 
     private Called() {}
 
@@ -52,17 +57,19 @@ final class Called {
      */
     static String of(Figure figure, @Nullable CatalogueEntry entry, int times) {
         if (entry == null) {
-            return figure.shownName();
+            return unknown(figure.shownName());
         }
-        String special = SPOKEN.get(entry.name());
-        String noun = special == null ? entry.name() : special.replaceFirst("^(an?|the) ", "");
+        String own = ownName(figure, entry);
+        String special = own == null ? SPOKEN.get(entry.name()) : null;
+        String noun = own != null ? own : special == null ? entry.name() : special.replaceFirst("^(an?|the) ", "");
         boolean countable = special == null || special.matches("an? .*");
         if (times > 0 && countable) {
             return (times == 1 ? "another " : times == 2 ? "a third " : "one more ") + noun;
         }
-        int count = count(figure);
-        if (count > 1 && countable && noun.matches(".*[a-z&&[^s]]") && turns(figure, entry) == 0) {
-            return COUNTED.get(count) + " " + noun + "s";
+        double count = count(figure);
+        if (count > 1 && countable && turns(figure, entry) == 0) {
+            String half = count == Math.rint(count) ? "" : " and a half";
+            return COUNTED.get((int) count) + half + " " + several(noun, special != null);
         }
         double turns = turns(figure, entry);
         if (turns >= 2 && turns == Math.rint(turns) && turns < COUNTED.size()) {
@@ -77,11 +84,42 @@ final class Called {
                 || COUNTED.subList(2, COUNTED.size()).contains(called.replaceFirst(" .*", ""));
     }
 
-    /** How many times in a row it was asked for, 1 if that was not said. */
-    private static int count(Figure figure) {
+    /** What the list calls it, where that is a name of its own and not the catalogue's with more or less to it; else null. */
+    private static @Nullable String ownName(Figure figure, CatalogueEntry entry) {
+        String title = figure.shownName();
+        boolean isName = title.matches("[a-z][a-z -]*[a-z]")
+                && title.split(" ").length <= MOST_WORDS
+                && !entry.comesOrGoes()
+                && !key(entry.name()).contains(key(title))
+                && !key(title).contains(key(entry.name()));
+        return isName ? title.replaceFirst("^(an?|the) ", "") : null;
+    }
+
+    private static String key(String name) {
+        return name.replaceAll("[ -]", "");
+    }
+
+    /** What nobody knows but those who wrote it: "the winch demo"; with a name or an article of its own as it stands. */
+    private static String unknown(String words) {
+        return words.matches("(an?|the|our|my|one|two|three|four|five|six|some) .*") || !words.matches("[a-z0-9].*")
+                ? words
+                : "the " + words;
+    }
+
+    /** "stall turns"; what is described goes on behind its noun: "rolls going straight up". */
+    private static String several(String noun, boolean described) {
+        int comma = noun.indexOf(',');
+        int end = comma > 0 ? comma : described && noun.contains(" ") ? noun.indexOf(' ') : noun.length();
+        String head = noun.substring(0, end);
+        String plural = head.endsWith("s") ? head : head.matches(".*(sh|ch|ss|x)") ? head + "es" : head + "s";
+        return plural + noun.substring(end);
+    }
+
+    /** How many times in a row it was asked for, halves too; 1 if that was not said. */
+    static double count(Figure figure) {
         Asked asked = figure.asked();
         Double count = asked == null ? null : asked.count();
-        return count == null || count != Math.rint(count) || count >= COUNTED.size() ? 1 : (int) Math.round(count);
+        return count == null || 2 * count != Math.rint(2 * count) || count >= COUNTED.size() ? 1 : count;
     }
 
     /** How many turns of a spin are flown. */

@@ -1,6 +1,7 @@
 package crowdline.draft;
 
 import crowdline.show.figure.RemarkKind;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something that could be said in a figure.
@@ -8,8 +9,19 @@ import crowdline.show.figure.RemarkKind;
  * @param scene which figure of the act, from 0
  * @param sort what is told by it: once in an act
  * @param value how much it is wanted against others, above 0; judgement, no source
+ * @param when when it may begin to be seen as true; null for any time
  */
-record Line(int scene, Role role, String sort, String text, double value) {
+record Line(
+        int scene,
+        Role role,
+        String sort,
+        String text,
+        double value,
+        @Nullable TrueWhile when) {
+    Line(int scene, Role role, String sort, String text, double value) {
+        this(scene, role, sort, text, value, null);
+    }
+
     /** What it does in its figure, and with that where in it it belongs. */
     enum Role {
         /** What to look for: told before it comes. */

@@ -1,6 +1,7 @@
 package crowdline.draft;
 
 import crowdline.draft.Line.Role;
+import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.show.Act;
 import crowdline.show.Performer;
@@ -8,6 +9,7 @@ import crowdline.show.Show;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.sight.FlownPath;
 import crowdline.sight.fact.CrowdFact;
 import crowdline.sight.fact.CrowdFacts;
 import java.util.ArrayList;
@@ -86,7 +88,12 @@ final class Material {
             double interest = scene.interest();
             if (scene.before() == 0) {
                 add(i, Role.LOOK, entry.name() + " look", told.look(), interest);
-                add(i, Role.WHAT, entry.name() + " what", told.what(), interest * WHAT);
+                add(
+                        i,
+                        Role.WHAT,
+                        entry.name() + " what",
+                        told.what(Called.count(scene.figure()) == 1),
+                        interest * WHAT);
             }
             add(i, Role.BEHIND, entry.name() + " why", told.why(), interest * WHY);
             add(i, Role.BEHIND, entry.name() + " feels", told.feels(), interest * FEELS);
@@ -120,6 +127,7 @@ final class Material {
         if (!(craft instanceof Airframe airframe) || flight.figures().stream().noneMatch(f -> f.simulated())) {
             return;
         }
+        FlownPath path = new FlownPath(flight.samples());
         for (CrowdFact fact : CrowdFacts.of(show, airframe, flight).facts()) {
             if (isAssumed(fact, airframe) || DULL.contains(fact.kind())) {
                 continue;
@@ -128,7 +136,10 @@ final class Material {
             for (int i = 0; i < scenes.size(); i++) {
                 Scene scene = scenes.get(i);
                 if (scene.figure().id().equals(fact.figureId()) && !scene.isRest()) {
-                    add(i, Role.NUMBER, fact.kind().name(), text, scene.interest() * fact.telling() / BEST_TELLING);
+                    FigureFlight flown = scene.flown();
+                    TrueWhile when = TrueWhile.of(fact, path.between(flown.startS(), flown.endS()), flown.startS());
+                    double value = scene.interest() * fact.telling() / BEST_TELLING;
+                    lines.add(new Line(i, Role.NUMBER, fact.kind().name(), text, value, when));
                 } else if (fact.figureId() == null && scene.isRest()) {
                     add(i, Role.BESIDE, fact.kind().name(), text, AIRCRAFT * fact.telling() / BEST_TELLING);
                 }

@@ -31,6 +31,9 @@ record Names(String full, String first, boolean known, String introduced, String
             "the", "team", "captain", "capt", "capt.", "major", "dr", "dr.", "mr", "mr.", "mrs", "mrs.", "ms", "ms.",
             "flt", "sqn", "wg", "lt", "lt.", "sir", "dame", "lady", "lord", "les", "los", "die", "duo", "group");
 
+    private static final Pattern SEVERAL = Pattern.compile("(?i) (and|with|&) |, .*");
+    private static final Pattern TEAM = Pattern.compile("(?i)the .*[^s]s");
+
     private static final Pattern VERB =
             Pattern.compile("(?i)(has|have|is|was|were|are|built|flew|fly|flies|began|won|holds?|held"
                     + "|taught|grew|ran|run|led|leads?|made|makes?|makes|wrote|drew|chose|came|comes?|works?|lives?|trains?|jumps?|learnt"
@@ -44,7 +47,8 @@ record Names(String full, String first, boolean known, String introduced, String
         boolean known = !NOBODY.contains(name.toLowerCase(Locale.ROOT));
         Aircraft craft = show.aircraft(act.airframe()).orElse(null);
         String called = craft == null ? "aircraft" : craft.name().strip();
-        String bare = called.replaceFirst("(?i)^the ", "");
+        // Our own name of a kind; to the crowd it is strong enough as it is.
+        String bare = called.replaceFirst("(?i)^the ", "").replaceFirst("^strong (?=aerobatic )", "");
         boolean common = Character.isLowerCase(bare.codePointAt(0))
                 && !called.toLowerCase(Locale.ROOT).startsWith("the ");
         boolean people =
@@ -77,6 +81,11 @@ record Names(String full, String first, boolean known, String introduced, String
             return text;
         }
         return Sentences.begun(first) + " " + Sentences.within(text);
+    }
+
+    /** Whether they are more than one: "Ada and Bram Quillan", "the Tern Team Sisters". */
+    boolean areSeveral() {
+        return known && (SEVERAL.matcher(full).find() || TEAM.matcher(full).matches());
     }
 
     /** Who flies what, such as "Ada Quillan, in the Wren 300". */

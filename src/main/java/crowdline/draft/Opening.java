@@ -34,11 +34,12 @@ final class Opening {
         }
         if (scene.isRest() || entry == null || entry.family().equals("coming and going")) {
             String look = scene.figure().look();
+            String come = names.areSeveral() ? "come" : "comes";
             Matcher side = FROM.matcher(look == null ? "" : look);
             if (side.find() && isOne(craft)) {
-                return "Look to the " + side.group(1) + ": here comes " + who;
+                return "Look to the " + side.group(1) + ": here " + come + " " + who;
             }
-            return isOne(craft) ? "Here comes " + who : "Please welcome " + who;
+            return isOne(craft) ? "Here " + come + " " + who : "Please welcome " + who;
         }
         return "Please welcome " + who + ". First, " + called;
     }

@@ -81,6 +81,16 @@ final class Places {
     }
 
     private Optional<Place> number(Line line, double seconds) {
+        TrueWhile when = line.when();
+        if (when != null) {
+            OptionalDouble start = free.find(seconds, Math.max(0, when.fromS()), when.toS() + seconds);
+            return start.isEmpty() ? Optional.empty() : Optional.of(whileTrue(start.getAsDouble(), when, seconds));
+        }
+        Moment spins =
+                scene.seen().find(MomentName.first(MomentKind.SPIN_BEGINS)).orElse(null);
+        if (spins != null) {
+            return anywhere(seconds, spins.afterS());
+        }
         Optional<Moment> own = scene.pointedAt(line.text()).filter(m -> !m.worthWatching());
         if (own.isPresent()) {
             double atS = own.get().afterS();
@@ -123,6 +133,29 @@ final class Places {
                 after == null ? null : after.name(),
                 before == null ? null : tenths(startS - before.afterS()),
                 after == null ? null : -FreeTime.BEFORE_S));
+    }
+
+    /** Held to the stretch in which it is seen to be true, by the last moment before that, and off what is worth watching. */
+    private Place whileTrue(double startS, TrueWhile when, double seconds) {
+        double firstS = Math.max(0, when.fromS());
+        Moment tie = scene.seen().moments().stream()
+                .filter(m -> m.afterS() <= firstS + 1e-6)
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        double fromS = scene.watchedBefore(startS)
+                .map(m -> Math.max(firstS, m.afterS() + FreeTime.AFTER_S))
+                .orElse(firstS);
+        double overS = Math.min(
+                when.toS() + seconds,
+                scene.watchedAfter(startS)
+                        .map(m -> m.afterS() - FreeTime.BEFORE_S)
+                        .orElse(Double.POSITIVE_INFINITY));
+        return new Place(
+                startS,
+                tie.name(),
+                null,
+                tenths(Math.min(fromS, startS) - tie.afterS()),
+                Double.isInfinite(overS) ? null : Double.valueOf(tenths(overS - tie.afterS())));
     }
 
     private static double tenths(double seconds) {

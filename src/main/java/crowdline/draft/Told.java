@@ -3,6 +3,7 @@ package crowdline.draft;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Engine;
+import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,7 @@ final class Told {
     private static final Pattern PART = Pattern.compile("([A-Z][a-z]+ing|A long) .*", Pattern.DOTALL);
 
     private static final int LONGEST_GLOSS = 13;
+    private static final String PARACHUTING = "parachuting";
 
     private final CatalogueEntry entry;
     private final @Nullable Aircraft craft;
@@ -47,8 +49,7 @@ final class Told {
     /** The few words of what it is that can follow how it is called; null if it has none, or none that are not in there. */
     @Nullable
     String gloss(String called) {
-        String first =
-                Sentences.of(fitting(entry.whatItIs())).stream().findFirst().orElse("");
+        String first = Sentences.of(what()).stream().findFirst().orElse("");
         if (!PHRASE.matcher(first).matches() || first.contains(", but")) {
             return null;
         }
@@ -62,36 +63,63 @@ final class Told {
     }
 
     /** What it is. */
-    String what() {
-        return fitting(entry.whatItIs());
+    String what(boolean once) {
+        return !once && entry.whatItIs().startsWith("A full") ? "" : what();
+    }
+
+    private String what() {
+        return isItsOwn() || isPass() ? fitting(entry.whatItIs()) : "";
     }
 
     /** What to look for. */
     String look() {
-        return fitting(entry.lookFor());
+        return isItsOwn() || isPass() ? fitting(entry.lookFor()) : "";
     }
 
     /** Why it is hard. */
     String why() {
-        String why = fitting(entry.whyHard());
+        String why = isItsOwn() ? fitting(entry.whyHard()) : "";
         return PART.matcher(why).matches() ? "The hard part: " + Sentences.within(why) : why;
     }
 
     /** What the pilot feels. */
     String feels() {
-        String feels = fitting(entry.pilotFeels());
+        String feels = isItsOwn() ? fitting(entry.pilotFeels()) : "";
         if (feels.isEmpty()) {
             return "";
         }
-        return feels.startsWith("Like ")
-                ? "For the pilot it is " + Sentences.within(feels)
-                : "For the pilot: " + Sentences.within(feels);
+        String who = entry.family().equals(PARACHUTING) ? "For the jumper" : "For the pilot";
+        return who + (feels.startsWith("Like ") ? " it is " : ": ") + Sentences.within(feels);
     }
 
     /** What hands and feet do. */
     String hands() {
-        String hands = fitting(entry.handsAndFeet());
+        String hands = isItsOwn() ? fitting(entry.handsAndFeet()) : "";
+        hands = hands.replace("stick hand", "hand on the stick")
+                .replaceAll("(power hand [a-z ]*) the throttle", "$1 it")
+                .replace("power hand", "hand on the throttle");
         return hands.startsWith("The ") ? "In the cockpit, " + Sentences.within(hands) : hands;
+    }
+
+    /**
+     * Whether the glossary means what flies here: one aeroplane has no leader, a helicopter takes off with no push in the
+     * back, and nobody under a parachute adds power.
+     */
+    private boolean isItsOwn() {
+        String family = entry.family();
+        if (craft instanceof TimedAircraft timed) {
+            return switch (timed.kind().name()) {
+                case "helicopter" -> family.equals("helicopter");
+                case "parachutists" -> family.equals(PARACHUTING);
+                default -> true;
+            };
+        }
+        return !family.equals("formation");
+    }
+
+    /** Whether it is only flown past, as whatever flies can. */
+    private boolean isPass() {
+        return entry.name().equals("low pass") && !(craft instanceof Airframe);
     }
 
     /** Whether the wheels are out of sight in the air. */

@@ -53,6 +53,9 @@ final class Writing {
     private final Pace pace;
     private double leftS;
     private final List<@Nullable Remark> calls = new ArrayList<>();
+    /** Where the call says what the figure is. */
+    private final Set<Integer> glossed = new HashSet<>();
+
     private final List<FreeTime> free = new ArrayList<>();
     private final List<List<Written>> written = new ArrayList<>();
 
@@ -126,7 +129,8 @@ final class Writing {
             Remark call = call(scene, plain, i == 0 ? Optional.empty() : longer(i, plain), roomS(i));
             calls.add(call);
             said.take(call.text());
-            if (call.text().contains(": ") && scene.entry() != null) {
+            if (i > 0 && call.text().contains(": ") && scene.entry() != null) {
+                glossed.add(i);
                 Sentences.of(scene.entry().whatItIs()).stream().limit(1).forEach(said::take);
             }
             leftS -= seconds(call.text());
@@ -198,6 +202,7 @@ final class Writing {
                     left.stream().max(Comparator.comparingDouble(this::wanted)).orElseThrow();
             left.remove(best);
             boolean done = !told.contains(best.sort())
+                    && !isToldAlready(best)
                     && hasRoom(best)
                     && scenes.get(best.scene()).figure().remarks().isEmpty()
                     && place(best, 1);
@@ -213,6 +218,16 @@ final class Writing {
         double rests = 1 + Math.floor(scene.durationS() / REST_S);
         boolean counted = line.role() == Role.NUMBER && there.stream().anyMatch(w -> w.role() == Role.NUMBER);
         return !counted && there.size() < (scene.isRest() ? Math.min(rests, MOST_LINES) : MOST_LINES);
+    }
+
+    /** Whether the call says what it is and what to look for is said too: the rest of what it is would tell it a third time. */
+    private boolean isToldAlready(Line line) {
+        if (line.role() != Role.WHAT && line.role() != Role.LOOK) {
+            return false;
+        }
+        Role other = line.role() == Role.WHAT ? Role.LOOK : Role.WHAT;
+        return glossed.contains(line.scene())
+                && written.get(line.scene()).stream().anyMatch(w -> w.role() == other);
     }
 
     private double wanted(Line line) {

@@ -40,8 +40,9 @@ public final class FlownPath {
      *
      * @param heightM how much, 0 or more
      * @param lastsS how long it took
+     * @param endS when it was over, on the clock of the samples
      */
-    public record Leg(double heightM, double lastsS) {}
+    public record Leg(double heightM, double lastsS, double endS) {}
 
     public Leg greatestClimb() {
         return greatest(1);
@@ -70,11 +71,13 @@ public final class FlownPath {
                 to = peak;
             }
         }
-        return from == to ? new Leg(0, 0) : new Leg(sign * (zM(to) - zM(from)), secondsBetween(from, to));
+        return from == to
+                ? new Leg(0, 0, samples.isEmpty() ? 0 : samples.get(0).tS())
+                : between(from, to, sign * (zM(to) - zM(from)));
     }
 
     /** From where it has truly left the one height to where it has nearly reached the other. */
-    private double secondsBetween(int from, int to) {
+    private Leg between(int from, int to, double heightM) {
         int last = from;
         while (last < to && Math.abs(zM(last + 1) - zM(from)) < NEAR_END_M) {
             last++;
@@ -83,7 +86,8 @@ public final class FlownPath {
         while (first > last && Math.abs(zM(first - 1) - zM(to)) < NEAR_END_M) {
             first--;
         }
-        return samples.get(first).tS() - samples.get(last).tS();
+        double endS = samples.get(first).tS();
+        return new Leg(heightM, endS - samples.get(last).tS(), endS);
     }
 
     private double zM(int i) {

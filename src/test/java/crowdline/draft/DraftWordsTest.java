@@ -2,6 +2,7 @@ package crowdline.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.figure.Remark;
@@ -13,6 +14,7 @@ import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DraftWordsTest {
@@ -136,6 +138,110 @@ class DraftWordsTest {
     }
 
     @Test
+    void whatIsDescribedHasItsPluralInTheRightPlace() {
+        String calls = String.join(
+                        " ",
+                        Drafted.of(
+                                        Drafted.empty(),
+                                        "strong aerobatic monoplane",
+                                        "Ada Quillan",
+                                        "loop, 1 1/2 vertical rolls up, 2 vertical rolls down")
+                                .texts())
+                .toLowerCase(Locale.ROOT);
+
+        assertThat(calls).contains("one and a half rolls going straight up").contains("two rolls going straight down");
+        assertThat(calls).doesNotContain("full roll while climbing");
+    }
+
+    @Test
+    void whatTheListCallsByANameOfItsOwnKeepsIt() {
+        String calls = String.join(
+                " ",
+                Drafted.of(
+                                Drafted.empty(),
+                                "helicopter",
+                                "Ada Quillan",
+                                "hover\npirouette\nchanging shape\nwinch demo\nlanding")
+                        .texts());
+
+        assertThat(calls)
+                .contains(" a pirouette")
+                .contains(" a change of shape")
+                .contains(" the winch demo")
+                .doesNotContain("pedal turn");
+    }
+
+    /** One aeroplane has no leader, a helicopter no push in the back, and nobody under a parachute adds power. */
+    @ParameterizedTest
+    @CsvSource({
+        "helicopter, 'take-off, hover, low pass, landing', push in the back|nose rise|lets the wheels",
+        "parachutists, 'steep turn, freefall, canopy descent, landing', hand on|cockpit|For the pilot|wheels",
+        "jet trainer, 'loop, break, landing', leader|headset"
+    })
+    void noSentenceOfTheGlossaryIsSaidOfWhatItDoesNotMean(String kind, String list, String wrong) {
+        assertThat(String.join(
+                        " ",
+                        Drafted.of(Drafted.empty(), kind, "Ada Quillan", list, 1)
+                                .texts()))
+                .doesNotContainPattern(wrong);
+    }
+
+    @Test
+    void severalPeopleComeAndATeamDoes() {
+        assertThat(opening("Ada and Bram Quillan"))
+                .containsIgnoringCase("here come Ada and Bram Quillan, in a large biplane");
+        assertThat(opening("The Bramble Wings")).containsIgnoringCase("here come the Bramble Wings, in");
+        assertThat(opening("Ada Quillan")).containsIgnoringCase("here comes Ada Quillan, in");
+    }
+
+    private static String opening(String performer) {
+        return Drafted.of(Drafted.empty(), "large biplane", performer, "loop, low pass")
+                .texts()
+                .get(0);
+    }
+
+    /** Called "straight up until it has almost stopped", and told to wait for that, nobody needs to hear of it again. */
+    @Test
+    void whatTheCallAndTheLookSayIsNotSaidAThirdTime() {
+        List<String> said = Drafted.of(
+                        Drafted.empty(),
+                        "light aerobatic biplane",
+                        "Ada Quillan",
+                        "low pass, stall turn, half Cuban",
+                        1)
+                .texts();
+
+        assertThat(said).anyMatch(text -> text.endsWith("a stall turn: straight up until it has almost stopped."));
+        assertThat(said).noneMatch(text -> text.startsWith("Then it swings round"));
+    }
+
+    @Test
+    void factsAreSaidWhileTheyAreSeen() {
+        int checked = 0;
+        for (Drafted drafted : drafts()) {
+            Plan plan = drafted.plan();
+            for (Placed placed : plan.placed()) {
+                Remark remark = drafted.remarks().stream()
+                        .filter(r -> r.id().equals(placed.remarkId()))
+                        .findFirst()
+                        .orElseThrow();
+                if (remark.text().contains("times as heavy") && remark.id().contains("-number")) {
+                    checked++;
+                    assertThat(drafted.heaviestNear(placed.startS(), 4.5))
+                            .as(remark.text())
+                            .isTrue();
+                } else if (remark.text().startsWith("It climbs about")) {
+                    checked++;
+                    assertThat(drafted.climbsNear(placed.startS(), 1.5))
+                            .as(remark.text())
+                            .isTrue();
+                }
+            }
+        }
+        assertThat(checked).isGreaterThanOrEqualTo(3);
+    }
+
+    @Test
     void firstOfAllItSaysWhoFliesWhat() {
         Drafted drafted =
                 Drafted.of(Drafted.empty(), "old trainer", "Ada Quillan", "dive in from the left, loop, low pass");
@@ -143,6 +249,10 @@ class DraftWordsTest {
 
         Drafted nobody = Drafted.of(Drafted.empty(), "old trainer", "the pilot", "loop, low pass");
         assertThat(nobody.texts().get(0)).contains("an old trainer").doesNotContain("pilot");
+        assertThat(Drafted.of(Drafted.empty(), "strong aerobatic monoplane", "Ada Quillan", "loop, low pass")
+                        .texts()
+                        .get(0))
+                .contains("in an aerobatic monoplane");
     }
 
     @Test

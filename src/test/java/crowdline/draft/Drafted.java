@@ -1,6 +1,7 @@
 package crowdline.draft;
 
 import crowdline.arrange.ShowArranging;
+import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.flight.Workers;
@@ -108,6 +109,28 @@ public record Drafted(Show show, Act act, Flight flight) {
 
     private ActTimes times() {
         return loaded().prediction(act.id(), "full").orElseThrow().times();
+    }
+
+    /** Whether the hardest pull of the figure flown at a time comes within so many seconds of it. */
+    boolean heaviestNear(double tS, double within) {
+        FigureFlight figure = flownAt(tS);
+        return flight.samples().stream()
+                .filter(s -> Math.abs(s.tS() - tS) <= within && s.tS() >= figure.startS() && s.tS() <= figure.endS())
+                .anyMatch(s -> s.g() > figure.greatestG() - 0.3);
+    }
+
+    /** Whether it climbs at a time or did until so many seconds before. */
+    boolean climbsNear(double tS, double within) {
+        return flight.samples().stream()
+                .filter(s -> s.tS() <= tS && s.tS() >= tS - within)
+                .anyMatch(s -> s.nose().z() > 0.3);
+    }
+
+    private FigureFlight flownAt(double tS) {
+        return flight.figures().stream()
+                .filter(f -> f.startS() <= tS && tS <= f.endS())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Remarks placed over a moment worth watching. */
