@@ -128,7 +128,7 @@ public final class PilotQuestions {
                 add(
                         "Figures",
                         OTHER_FIGURE_S,
-                        "You wrote \"%s\". We took it for a %s: is it?",
+                        "You wrote \"%s\". We took it for \"%s\": is it?",
                         asked.text(),
                         name(figure));
             }

@@ -13,11 +13,13 @@ import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.still.PaperStill;
 import crowdline.show.Performer.SourcedFact;
+import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the commentator has of an act, for its pilot to read, correct and sign. */
 final class PilotPages {
@@ -152,8 +154,20 @@ final class PilotPages {
     }
 
     private Cell value(Value value, double x, double width) {
-        String words = measures.told(inWords(value)) + ", " + OriginSign.word(value.origin());
+        String words = measures.told(asTold(value).orElseGet(() -> inWords(value))) + ", " + OriginSign.word(value.origin());
         return new Cell("value", x, width, words, type.words()).with(OriginSign.sign(value.origin()));
+    }
+
+    /**
+     * What the pilot said, which is not what follows from it: told where a figure begins, its lowest height and where it
+     * ends are still predicted.
+     */
+    private Optional<String> asTold(Value value) {
+        Asked asked = Optional.ofNullable(value.figureId())
+                .flatMap(act.act()::figure)
+                .map(Figure::asked)
+                .orElse(null);
+        return asked == null || value.origin() != Origin.TOLD ? Optional.empty() : ToldWords.of(value.what(), asked);
     }
 
     private static String inWords(Value value) {
@@ -161,14 +175,7 @@ final class PilotPages {
         return switch (value.what()) {
             case ENTRY_SPEED -> String.format(Locale.UK, "begins at %.0f kt", number);
             case HEIGHT -> String.format(Locale.UK, "lowest %,.0f ft", 10 * Math.rint(number / 10));
-            case PLACE ->
-                Math.round(number) == 0
-                        ? "ends at the datum"
-                        : String.format(
-                                Locale.UK,
-                                "ends %,d m %s",
-                                Math.abs(Math.round(number)),
-                                number < 0 ? "left" : "right");
+            case PLACE -> Math.round(number) == 0 ? "ends at the datum" : "ends " + ToldWords.along(number);
             case TURNS ->
                 String.format(Locale.UK, number == 1 ? "%.3g turn" : "%.3g turns", number)
                         .replaceAll("\\.?0+ ", " ");

@@ -19,6 +19,8 @@ import crowdline.show.Act;
 import crowdline.show.Announcement;
 import crowdline.show.Show;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Asked;
+import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import java.time.LocalTime;
@@ -336,6 +338,32 @@ class PaperTest {
         }
         assertThat(said(blocks, "source")).contains("Source:pilot'sownform,3May");
         assertThat(blocks).anySatisfy(b -> assertThat(b.name()).isEqualTo("signatures"));
+    }
+
+    /** What follows from what the pilot said, the pilot did not say. */
+    @Test
+    void whatIsToldStandsOnThePilotsSheetAsItWasTold() throws NothingOnPaper {
+        Show demo = PaperShows.demo();
+        Act act = demo.acts().get(0);
+        List<Figure> figures = new ArrayList<>(act.figures());
+        figures.set(
+                1,
+                figures.get(1)
+                        .asking(Asked.plainly("as I like it")
+                                .withHeightFt(1234.0)
+                                .withKt(123.0)
+                                .withAlongM(-321.0)));
+        figures.set(
+                2, figures.get(2).asking(Asked.plainly("over there").withPlace(Asked.Place.RIGHT_END)));
+        Show told = demo.withAct(act.withFigures(figures, act.remarks()));
+        String values = said(blocks(pages(SheetKind.PILOT, PaperShows.wanted(told, false))), "value");
+        assertThat(values)
+                .contains("beginsat123kt,told")
+                .contains("beginsat1,234ft,told")
+                .contains("itsmiddle321mleft,told")
+                .contains("attherightend,told")
+                .doesNotContainPattern("lowest[\\d,]+ft,told")
+                .doesNotContainPattern("ends[\\d,]+m(left|right),told");
     }
 
     @Test
