@@ -146,8 +146,10 @@ final class Findings {
                 named(unknown.stream().map(ListLine::title).toList())
                         + (one ? " is no figure of the catalogue; it is" : " are no figures of the catalogue; they are")
                         + " only timed, under " + (one ? "its" : "their")
-                        + " own words, so choose a figure or say how long "
-                        + (one ? "it lasts" : "they last"),
+                        + " own words, so choose a figure"
+                        + (unknown.stream().allMatch(line -> line.seconds() != null)
+                                ? " if there is one"
+                                : " or say how long " + (one ? "it lasts" : "they last")),
                 "");
     }
 

@@ -154,7 +154,8 @@ final class PilotPages {
     }
 
     private Cell value(Value value, double x, double width) {
-        String words = measures.told(asTold(value).orElseGet(() -> inWords(value))) + ", " + OriginSign.word(value.origin());
+        String words =
+                measures.told(asTold(value).orElseGet(() -> inWords(value))) + ", " + OriginSign.word(value.origin());
         return new Cell("value", x, width, words, type.words()).with(OriginSign.sign(value.origin()));
     }
 

@@ -344,4 +344,15 @@ class ListReaderTest {
         assertThat(list.findings()).isNotEmpty();
         assertThat(took).isLessThan(Duration.ofSeconds(5));
     }
+
+    /** How long it lasts is asked for only where nobody has said so. */
+    @Test
+    void timeThatWasToldIsNotAskedForAgain() {
+        assertThat(READER.read("loop, wobble of doom 45 s").findings())
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).endsWith("so choose a figure if there is one"));
+        assertThat(READER.read("loop, wobble of doom").findings())
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).endsWith("so choose a figure or say how long it lasts"));
+    }
 }

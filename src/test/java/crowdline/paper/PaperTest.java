@@ -353,8 +353,7 @@ class PaperTest {
                                 .withHeightFt(1234.0)
                                 .withKt(123.0)
                                 .withAlongM(-321.0)));
-        figures.set(
-                2, figures.get(2).asking(Asked.plainly("over there").withPlace(Asked.Place.RIGHT_END)));
+        figures.set(2, figures.get(2).asking(Asked.plainly("over there").withPlace(Asked.Place.RIGHT_END)));
         Show told = demo.withAct(act.withFigures(figures, act.remarks()));
         String values = said(blocks(pages(SheetKind.PILOT, PaperShows.wanted(told, false))), "value");
         assertThat(values)

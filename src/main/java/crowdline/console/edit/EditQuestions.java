@@ -60,7 +60,7 @@ final class EditQuestions {
     Unsaved bringBack(UnsavedOffer offer) {
         String words = "You had unsaved changes in " + offer.of() + " from " + offer.since() + "."
                 + (offer.changedSince() ? "\nThe file was changed since then." : "");
-        return switch (ask(0, words, "Bring them back", "Leave them", "Ask again next time")) {
+        return switch (ask(0, words, "Bring them back", "Throw them away", "Ask again next time")) {
             case 0 -> Unsaved.BRING_BACK;
             case 1 -> Unsaved.LEAVE;
             default -> Unsaved.LATER;

@@ -24,12 +24,14 @@ public final class Duties {
     private final Show show;
     private final LiveState state;
     private final double nowS;
+    private final double listenedFromS;
     private final LocalDateTime here;
 
     private Duties(Show show, LiveState state, LiveNow now) {
         this.show = show;
         this.state = state;
         nowS = now.nowS();
+        listenedFromS = Listeners.fromS(show, state, now);
         here = LocalDateTime.ofInstant(now.wall(), show.venue().timeZone());
     }
 
@@ -77,9 +79,11 @@ public final class Duties {
         if (asked.afterAct() != null && show.act(asked.afterAct()).isPresent() && !isOver(asked.afterAct(), false)) {
             return new DutyNow(remark, told, DutyNow.State.LATER, null, untilS, false);
         }
+        // An hour that was given is kept, whenever the first act is.
+        double heardS = untilS == null ? listenedFromS : Math.min(listenedFromS, untilS - Listeners.BEFORE_S);
         double againS = told.isEmpty()
-                ? Double.NEGATIVE_INFINITY
-                : told.get(told.size() - 1).atS() + asked.apartS();
+                ? heardS
+                : Math.max(heardS, told.get(told.size() - 1).atS() + asked.apartS());
         if (nowS < againS) {
             return new DutyNow(remark, told, DutyNow.State.LATER, againS, untilS, false);
         }

@@ -40,13 +40,14 @@ final class GapAhead {
     }
 
     /**
-     * The gap at a moment; null while an act is in the air, or once the show is over.
+     * The gap at a moment; null while an act is in the air, once the show is over, and so long before its first act that
+     * nobody listens.
      *
      * @param nothingElse whether the act is not spoken of yet, so that the show's own facts are told here
      */
     @Nullable
     Gap of(LiveState state, LiveNow now, boolean nothingElse) {
-        if (state.course().inTheAir() || state.over()) {
+        if (state.course().inTheAir() || state.over() || now.nowS() < Listeners.fromS(show, state, now)) {
             return null;
         }
         String nextId =

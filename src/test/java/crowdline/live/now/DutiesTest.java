@@ -263,4 +263,38 @@ class DutiesTest {
         Played played = Played.waiting().with(said(10), new LiveEvent.Undone(11));
         assertThat(at(show, played, 12).state()).isEqualTo(DUE);
     }
+
+    /** The program is opened in the morning: what it shows then would be gone when the crowd is there. */
+    @Test
+    void longBeforeTheFirstActNobodyListens() {
+        Show show = show(LocalTime.of(15, 0), asked(2, 5, null));
+        Played played = Played.waiting();
+        double heardS = 31 * 60;
+        DutyNow early = at(show, played, 5);
+        assertThat(early.state()).isEqualTo(LATER);
+        assertThat(early.wanted()).isFalse();
+        assertThat(early.fromS()).isEqualTo(heardS);
+        assertThat(at(show, played, heardS + 1).wanted()).isTrue();
+    }
+
+    @Test
+    void whoSpeaksAlreadyOrHasAnHourToKeepIsHeardEarlier() {
+        assertThat(at(show(LocalTime.of(15, 0), asked(2, 5, LocalTime.of(14, 10))), Played.waiting(), 5)
+                        .wanted())
+                .as("by ten past two")
+                .isTrue();
+        Show show = show(LocalTime.of(15, 0), asked(2, 5, null));
+        assertThat(at(show, Played.waiting().with(said(10)), 11).fromS())
+                .as("said once, with a key")
+                .isEqualTo(310);
+        assertThat(at(show, Played.waiting().with(new ShowEvent.ActCancelled(10, "first")), 11)
+                        .wanted())
+                .as("the first act is cancelled")
+                .isTrue();
+        Show soon = show(LocalTime.of(14, 10), asked(2, 5, null));
+        assertThat(at(soon, Played.waiting().with(new ShowEvent.ActsMoved(10, List.of("first"), 3600)), 11)
+                        .wanted())
+                .as("those who wait for a late start are there")
+                .isTrue();
+    }
 }

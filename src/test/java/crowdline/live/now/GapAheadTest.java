@@ -197,4 +197,14 @@ class GapAheadTest {
                 new TalkEvent.RemarkSaid(945, "talk (3)", RemarkForm.FULL));
         assertThat(planned(played, 946)).noneMatch(p -> p.startsWith("talk"));
     }
+
+    /** What nobody hears is not used up: the show is opened at ten for two o'clock. */
+    @Test
+    void longBeforeTheFirstActNothingIsPlanned() {
+        LiveNow early = LiveNow.of(opened().state, Played.DURATIONS, 5, Instant.parse("2027-06-01T10:00:00Z"));
+        PlanRequest request = ahead.request(opened().state, early, TIMES, Optional.of(Plan.EMPTY));
+        assertThat(request.gap()).isNull();
+        assertThat(request.alreadySaid()).contains("duty");
+        assertThat(new Planner().plan(request).placed()).isEmpty();
+    }
 }

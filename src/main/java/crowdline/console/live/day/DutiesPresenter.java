@@ -81,7 +81,7 @@ public final class DutiesPresenter {
         Double fromS = duty.fromS();
         Double untilS = duty.untilS();
         if (fromS != null) {
-            parts.add("again from " + hour(fromS));
+            parts.add((duty.told().isEmpty() ? "from " : "again from ") + hour(fromS));
         } else if (duty.state() == State.LATER) {
             parts.add("after " + title(asked.afterAct()));
         } else if (duty.state() == State.MISSED) {

@@ -23,9 +23,8 @@ final class ThingCards {
     private static final String BETWEEN = "Gaps only";
     private static final String ALSO = "Acts too";
     private static final String DUTIES =
-            "Gaps are between acts. An hour or a space between may be left empty: the last time by the end of the day,"
-                    + " a quarter of an hour from one time to the next. Before an act it is not asked for any more once"
-                    + " that has begun.";
+            "Gaps are between acts. Left empty, the last time is by the end of the day, and the times are a quarter of an"
+                    + " hour apart. What is to be said before an act is not asked for once the act has begun.";
     private static final String PIECES =
             "An empty line parts the parts; Live shows one after the other. A speaker\u2019s name and a colon before a"
                     + " part: who says it. [30 s] after a question: how long its answer takes. A line with [fr] before it,"
