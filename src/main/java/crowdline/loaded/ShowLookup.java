@@ -116,6 +116,12 @@ public final class ShowLookup {
         return performer.equals(airframe) ? performer : performer + ", " + airframe;
     }
 
+    /** The same under the title of the act; nothing if that says it already. */
+    public String whoElse(Act act) {
+        String who = who(act);
+        return who.equals(act.title()) ? "" : who;
+    }
+
     /**
      * How a figure is called in a variant: its own title, else the catalogue's name, and which it is if the variant has two
      * of that name.

@@ -110,7 +110,7 @@ public final class LivePresenter {
                             "Then, at",
                             OrderPresenter.hour(DayNow.slot(moment.state(), words.show(), after)),
                             after.title(),
-                            words.who(after),
+                            words.whoElse(after),
                             List.of(),
                             factViews);
         }

@@ -16,6 +16,8 @@ import crowdline.live.event.IncidentEvent;
 import crowdline.live.event.Source;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.state.LiveState;
+import crowdline.show.Act;
+import crowdline.show.Show;
 import crowdline.patter.Plan;
 import crowdline.patter.Unplaced;
 import crowdline.show.figure.RemarkForm;
@@ -44,6 +46,23 @@ class LivePresenterTest {
         assertThat(view.next().name()).isEqualTo("Loop");
         assertThat(view.next().caption()).isEqualTo("First in");
         assertThat(view.next().call()).isEqualTo("Now a loop.");
+    }
+
+    /** An act of which nothing but who flies it was known is called so. */
+    @Test
+    void whoFliesIsNotToldTwice() {
+        Show show = SmallShow.show();
+        Act act = show.acts().get(0).withTitle("Rosa Vent, Calder 200");
+        LivePresenter told = new LivePresenter(SmallShow.words(show.withActs(List.of(act), show.remarks())));
+        assertThat(told.view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
+                        .now()
+                        .look())
+                .startsWith("Rosa Vent, Calder 200. Press Space");
+        assertThat(presenter
+                        .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
+                        .now()
+                        .look())
+                .startsWith("The Calder display: Rosa Vent, Calder 200. Press Space");
     }
 
     @Test

@@ -193,7 +193,7 @@ public final class ToldPresenter {
         boolean back = event instanceof FlightEvent.SteppedBack;
         if (figureId == null) {
             boolean waits = after.course().actStartedAtS() == null;
-            return back ? waits ? "back to before the act" : "back off the plan" : "the act over";
+            return back ? waits ? "back to before the act" : "back off the plan" : "the act is over";
         }
         return back ? "back to " + named(after, figureId, words) : named(after, figureId, words) + " began";
     }

@@ -106,7 +106,7 @@ public final class NowPresenter {
                 : new Mark(Form.DIAMOND, Tone.CAUTION, "Not today");
         String look = act.title()
                 + (day.isToday()
-                        ? ": " + words.who(act) + "."
+                        ? (words.whoElse(act).isEmpty() ? "" : ": " + words.whoElse(act)) + "."
                         : ". " + day.told(words.show().date()))
                 + " "
                 + howItBegins(moment);
@@ -162,7 +162,8 @@ public final class NowPresenter {
                 caption,
                 over,
                 "Next: " + next.title(),
-                words.who(next) + ", slot " + slot(moment, words, next) + ". Press N for it.",
+                (words.whoElse(next).isEmpty() ? "Slot " : words.whoElse(next) + ", slot ")
+                        + slot(moment, words, next) + ". Press N for it.",
                 0,
                 "",
                 SideView.NONE);

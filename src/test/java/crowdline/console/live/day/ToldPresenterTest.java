@@ -54,7 +54,7 @@ class ToldPresenterTest {
         assertThat(back(START, new FlightEvent.WentOffPlan(108))).isEqualTo("Took back: O (off the plan)");
         assertThat(back(START, new FlightEvent.SourceChosen(108, Source.CLOCK)))
                 .isEqualTo("Took back: C (following the clock)");
-        assertThat(back(START, new FlightEvent.ActEnded(108))).isEqualTo("Took back: E (the act over)");
+        assertThat(back(START, new FlightEvent.ActEnded(108))).isEqualTo("Took back: E (the act is over)");
         assertThat(back(START, new TalkEvent.RemarkSaid(108, "r-say-1", RemarkForm.FULL)))
                 .isEqualTo("Took back: S (\"Up, over the top, and round, back to where\u2026\" said)");
         assertThat(back(START, new TalkEvent.FillerTaken(108, "r-fill", RemarkForm.FULL)))
