@@ -147,6 +147,11 @@ public final class DayWords {
 
     /** "Talk 43 %, quiet 57 %, heard by the microphone; the longest quiet lasted 2:10, from 14:03." */
     private String talk(double fromS, double toS) {
+        boolean isKnown = day.measuredShare(fromS, toS) >= SOME_HEARD
+                || day.talk().stream().anyMatch(talked -> talked.toS() > fromS && talked.fromS() < toS);
+        if (!isKnown) {
+            return "How much was talked is not known: nothing is marked as said.";
+        }
         long percent = Math.round(day.talkPercent(fromS, toS));
         double[] quiet = longestQuiet(fromS, toS);
         return "Talk " + percent + "\u00a0%, quiet " + (100 - percent) + "\u00a0%" + by(fromS, toS)
@@ -155,11 +160,11 @@ public final class DayWords {
                 + Hour.toTheSecond(hour.apply(quiet[0])) + ".";
     }
 
-    /** How talk was measured, where not by keys and the length of the words alone. */
+    /** How talk was measured. */
     private String by(double fromS, double toS) {
         double share = day.measuredShare(fromS, toS);
         if (share < SOME_HEARD) {
-            return "";
+            return ", going by the keys";
         }
         return share > ALL_HEARD
                 ? ", heard by the microphone"

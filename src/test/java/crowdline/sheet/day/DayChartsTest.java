@@ -191,6 +191,25 @@ class DayChartsTest {
                         "quiet 70\u00a0%, 50\u00a0% of the time heard by the microphone, the rest by keys;"));
     }
 
+    /** Who never pressed S has talked all the same. */
+    @Test
+    void whereNothingIsMarkedNothingIsToldOfTalk() {
+        DayRun silent = new DayRun(DAY.day().acts(), DAY.day().duties(), List.of());
+        Debrief debrief =
+                new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), silent);
+        assertThat(DayWords.day(debrief, DayChartsTest::hour))
+                .anyMatch(s -> s.endsWith("How much was talked is not known: nothing is marked as said."))
+                .noneMatch(s -> s.contains("quiet"));
+        DayRun heard = new DayRun(
+                DAY.day().acts(), DAY.day().duties(), List.of(), List.of(new Listened.Span(0, 1e6)));
+        assertThat(DayWords.day(
+                        new Debrief(
+                                "Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), heard),
+                        DayChartsTest::hour))
+                .as("the microphone heard nothing")
+                .anyMatch(s -> s.contains("quiet 100\u00a0%, heard by the microphone"));
+    }
+
     private static List<String> words(Listened.Span measured) {
         DayRun heard =
                 new DayRun(DAY.day().acts(), DAY.day().duties(), DAY.day().talk(), List.of(measured));
@@ -203,8 +222,8 @@ class DayChartsTest {
     void theWordsTellTalkAndQuietLatenessAndDuties() {
         assertThat(DayWords.day(DAY, DayChartsTest::hour))
                 .contains(
-                        "Solo: planned for 12:55, began 13:00, 5 min late. Talk 30\u00a0%, quiet 70\u00a0%; the longest quiet"
-                                + " lasted 0:50, from 13:00:50.",
+                        "Solo: planned for 12:55, began 13:00, 5 min late. Talk 30\u00a0%, quiet 70\u00a0%, going by the"
+                                + " keys; the longest quiet lasted 0:50, from 13:00:50.",
                         "Duty: Said 1 of 3 times, shown once and not marked (13:00, shown 12:58): Thanks.",
                         "Duty: Not said: Mind the rope.");
         assertThat(DayWords.run(DAY, DayChartsTest::hour, 0))
