@@ -59,6 +59,16 @@ final class DebriefRuns {
             return sequence.droppedIds().contains(id);
         }
 
+        /** True if the act was broken off in a figure flown: it was cut short, and its length says nothing. */
+        boolean isCutShort(int index) {
+            if (endS == null || index + 1 < flown.size()) {
+                return false;
+            }
+            List<String> order = sequence.idsAsFlown();
+            int at = order.indexOf(flown.get(index).figureId());
+            return at >= 0 && !sequence.droppedIds().containsAll(order.subList(at + 1, order.size()));
+        }
+
         boolean isTransit(String id) {
             return sequence.isTransit(figureIds().indexOf(id));
         }
@@ -139,7 +149,7 @@ final class DebriefRuns {
                     endS == null ? null : Math.max(0, endS - figure.startedAtS() - figure.heldS()),
                     figure.heldS(),
                     figure.mark(),
-                    endS != null && figure.mark() != Source.CLOCK && after != Source.CLOCK));
+                    endS != null && figure.mark() != Source.CLOCK && after != Source.CLOCK && !flight.isCutShort(i)));
         }
         for (String id : flight.figureIds()) {
             // A way that was not flown goes without saying; the figure it led to says what became of it.

@@ -114,6 +114,23 @@ class DebriefTest {
         assertThat(debrief().runs().get(0).flownS()).isEqualTo(32);
     }
 
+    /** E in the middle of a figure says nothing of how long it takes; as the last one, or with the rest dropped, it does. */
+    @Test
+    void figureTheActWasBrokenOffInWasNotTimed() {
+        chosen(0);
+        happens(new FlightEvent.ActStarted(100), new FlightEvent.Stepped(110), new FlightEvent.ActEnded(113));
+        assertThat(figure(debrief(), 0, 0).measured()).isTrue();
+        assertThat(figure(debrief(), 0, 1).measured()).isFalse();
+        assertThat(debrief().changes()).noneMatch(c -> c.contains("shorter"));
+        chosen(200);
+        happens(
+                new FlightEvent.ActStarted(300),
+                new FlightEvent.Stepped(310),
+                new FlightEvent.NextDropped(311),
+                new FlightEvent.ActEnded(313));
+        assertThat(figure(debrief(), 1, 1).measured()).isTrue();
+    }
+
     @Test
     void timeTheClockWasHeldIsNoLength() {
         chosen(0);

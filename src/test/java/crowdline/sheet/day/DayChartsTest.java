@@ -195,16 +195,13 @@ class DayChartsTest {
     @Test
     void whereNothingIsMarkedNothingIsToldOfTalk() {
         DayRun silent = new DayRun(DAY.day().acts(), DAY.day().duties(), List.of());
-        Debrief debrief =
-                new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), silent);
+        Debrief debrief = new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), silent);
         assertThat(DayWords.day(debrief, DayChartsTest::hour))
                 .anyMatch(s -> s.endsWith("How much was talked is not known: nothing is marked as said."))
                 .noneMatch(s -> s.contains("quiet"));
-        DayRun heard = new DayRun(
-                DAY.day().acts(), DAY.day().duties(), List.of(), List.of(new Listened.Span(0, 1e6)));
+        DayRun heard = new DayRun(DAY.day().acts(), DAY.day().duties(), List.of(), List.of(new Listened.Span(0, 1e6)));
         assertThat(DayWords.day(
-                        new Debrief(
-                                "Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), heard),
+                        new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), heard),
                         DayChartsTest::hour))
                 .as("the microphone heard nothing")
                 .anyMatch(s -> s.contains("quiet 100\u00a0%, heard by the microphone"));

@@ -162,8 +162,8 @@ public final class NowPresenter {
                 caption,
                 over,
                 "Next: " + next.title(),
-                (words.whoElse(next).isEmpty() ? "Slot " : words.whoElse(next) + ", slot ")
-                        + slot(moment, words, next) + ". Press N for it.",
+                (words.whoElse(next).isEmpty() ? "Slot " : words.whoElse(next) + ", slot ") + slot(moment, words, next)
+                        + ". Press N for it.",
                 0,
                 "",
                 SideView.NONE);
