@@ -3,6 +3,9 @@ package crowdline.flight.body;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.measure.Units;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Engine;
 import crowdline.show.aircraft.Engine.PropellerType;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -169,6 +172,62 @@ class PropellerTest {
     private static double dragOnDisc(PropellerType type) {
         Propeller propeller = propeller(134, 1.93, type);
         return -propeller.thrustN(50, 1.225, 0) / (0.5 * 1.225 * 50 * 50 * propeller.discM2());
+    }
+
+    /**
+     * Raymer, Aircraft Design, eq. 12.39: a stopped propeller that is not feathered drags with 0.8 on the area of its blades. Two
+     * blades of aspect ratio 8 have a solidity of 0.08, so on 1.93 m it is 103.2, 286.7 and 561.9 N at 30, 50 and 70 m/s.
+     * Aerodynamics for Naval Aviators (1965), p. 149: in fine pitch a propeller drags more turning than stopped, up to some three times as
+     * much, and above about 22° of pitch it drags less.
+     */
+    @ParameterizedTest
+    @CsvSource({"30, 103.2", "50, 286.7", "70, 561.9"})
+    void turningInFinePitchItDragsMoreThanStoppedAndInCoarsePitchLess(double mps, double stoppedN) {
+        double solidity = 2 / (Math.PI * 8);
+        double q = 0.5 * 1.225 * mps * mps;
+        assertThat(0.8 * solidity * q * light.discM2()).isCloseTo(stoppedN, within(0.01 * stoppedN));
+
+        for (PropellerType fine : List.of(PropellerType.FIXED_CLIMB, PropellerType.CONSTANT_SPEED)) {
+            assertThat(-propeller(134, 1.93, fine).thrustN(mps, 1.225, 0)).isBetween(1.2 * stoppedN, 3 * stoppedN);
+        }
+        assertThat(-propeller(134, 1.93, PropellerType.FIXED_CRUISE).thrustN(mps, 1.225, 0))
+                .isBetween(0.3 * stoppedN, stoppedN);
+    }
+
+    /**
+     * Table of a fixed two-blade propeller of 75 in at 22° (JSBSim-Team/jsbsim, engine data): CT and CP against J. The power it takes there
+     * gives the thrust it has there, within a tenth where its blades work well, J 0.7 to 1. Its thrust is nothing at J = 1.168, where an
+     * engine held to its revolutions turns it no faster than the air does. This model holds the power and not the revolutions and has
+     * no such point, so the kinds that have fixed blades must not be taken beyond it.
+     */
+    @Test
+    void aFixedPropellersThrustFollowsItsTableAndNoKindIsFlownBeyondIt() {
+        double[][] rows = {{0.7, 0.055, 0.0469}, {0.8, 0.045, 0.0426}, {0.9, 0.034, 0.0360}, {1.0, 0.024, 0.0282}};
+        for (double[] row : rows) {
+            Propeller taking = propeller(tableN(row[2] * 1.905, 3) / 1000, 1.905, PropellerType.FIXED_CRUISE);
+            double thrustN = tableN(row[1], 2);
+            assertThat(taking.thrustN(row[0] * 45 * 1.905, 1.225, 1))
+                    .as("J %s", row[0])
+                    .isCloseTo(thrustN, within(0.1 * thrustN));
+        }
+        double runsOut = 1.1 + 0.1 * 0.013 / (0.013 + 0.006);
+        assertThat(runsOut).isCloseTo(1.168, within(0.001));
+        int fixed = 0;
+        for (String name : List.of("aerobatic two-seater", "light aerobatic biplane", "large biplane", "old trainer")) {
+            Airframe kind = Rig.kind(name);
+            if (kind.engine() instanceof Engine.Propeller blades
+                    && (blades.type() == PropellerType.FIXED_CLIMB || blades.type() == PropellerType.FIXED_CRUISE)) {
+                fixed++;
+                double mps = Units.mpsFromKt(kind.neverExceedKt());
+                assertThat(mps / (blades.rpm() / 60 * blades.diameterM())).as(name).isLessThan(runsOut);
+            }
+        }
+        assertThat(fixed).isPositive();
+    }
+
+    /** A coefficient times ρ, revolutions of 45 a second to a power, and the diameter of 1.905 m to the fourth. */
+    private static double tableN(double coefficient, int power) {
+        return coefficient * 1.225 * Math.pow(45, power) * Math.pow(1.905, 4);
     }
 
     @Test

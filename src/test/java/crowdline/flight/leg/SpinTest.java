@@ -47,6 +47,25 @@ class SpinTest {
         }
     }
 
+    /**
+     * A manufacturer's manual of a two-seat training glider, section 4, p. 4-19: 3.5 s for each turn, and 260 ft with one on board to 390 ft
+     * with two. It sinks then with 22.6 to 34.0 m/s and turns at 103° a second.
+     */
+    @Test
+    void theKindOfGliderSpinsAsAManualOfOneSays() {
+        Forces glider = Rig.seaLevel(Rig.kind("aerobatic glider"));
+        FlightState three = Rig.unwatched()
+                .fly(new SpinLeg(glider, Rig.level(20, 1500), SpinKind.UPRIGHT, -1, 3), 0)
+                .moment();
+        FlightState four = Rig.unwatched()
+                .fly(new SpinLeg(glider, Rig.level(20, 1500), SpinKind.UPRIGHT, -1, 4), 0)
+                .moment();
+
+        assertThat(four.tS() - three.tS()).isCloseTo(3.5, within(0.05));
+        assertThat((three.place().z() - four.place().z()) / 0.3048).isBetween(260.0, 390.0);
+        assertThat(four.speedMps()).isBetween(22.6, 34.0);
+    }
+
     /** Common practice, no source: flat goes round a third faster and down a quarter slower. */
     @Test
     void flatSpinIsQuickerRoundAndSlowerDown() {
