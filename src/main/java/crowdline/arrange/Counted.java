@@ -5,6 +5,7 @@ import crowdline.show.figure.Asked.Hand;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The elements of a figure, as often and to the side that a list asks for. */
@@ -68,17 +69,37 @@ final class Counted {
                 : element;
     }
 
-    /** Whether nothing but one aileron roll of a full turn is flown, between lines. */
+    /**
+     * Whether it is one aileron roll of a full turn on a line, be that level, a slope or straight up: two of them are rolled on
+     * one line, and two loops with a roll are two loops.
+     */
     private static boolean isOneRoll(List<Element> elements) {
-        List<Element> rolls =
-                elements.stream().filter(e -> !(e instanceof Element.Line)).toList();
-        return rolls.size() == 1
-                && rolls.get(0) instanceof Element.Roll roll
+        List<Element> rolls = elements.stream()
+                .flatMap(e -> e instanceof Element.Line line && !line.middle().isEmpty()
+                        ? line.middle().stream()
+                        : Stream.of(e))
+                .filter(e -> !(e instanceof Element.Line) && !isCorner(e))
+                .toList();
+        return rolls.size() == 1 && isFullRoll(rolls.get(0));
+    }
+
+    private static boolean isFullRoll(Element element) {
+        return element instanceof Element.Roll roll
                 && roll.style() == Element.RollStyle.AILERON
                 && roll.degrees() == 360;
     }
 
+    /** Whether it leads from one line to another. */
+    private static boolean isCorner(Element element) {
+        return element instanceof Element.Arc arc && (arc.toPathDeg() != null || arc.size() == Element.Size.OVER);
+    }
+
     private static Element rolled(Element element, double times) {
+        if (element instanceof Element.Line line) {
+            List<Element> middle =
+                    line.middle().stream().map(e -> rolled(e, times)).toList();
+            return new Element.Line(line.until(), line.value(), middle, line.power());
+        }
         return element instanceof Element.Roll roll
                 ? new Element.Roll(
                         roll.style(),

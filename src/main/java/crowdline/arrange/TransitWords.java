@@ -8,6 +8,9 @@ record TransitWords(String title, String look) {
     /** Higher than before by this much it is a climb, whatever else it is; metres. */
     private static final double CLIMB_M = 60;
 
+    /** Cosine of the way along the line; flown less along it than this it is flown across. */
+    private static final double ALONG = 0.8;
+
     static TransitWords of(Transit transit, Piece first, Piece last, boolean engine) {
         String out = first.from().toRight() ? "right" : "left";
         String from = last.to().toRight() ? "left" : "right";
@@ -27,14 +30,22 @@ record TransitWords(String title, String look) {
                                 ? "Listen: the power comes off, and it slows down."
                                 : "It slows down for what comes next.");
             case TURNS_BACK ->
-                first.equals(last)
+                first.equals(last) || isAcross(first)
                         ? new TransitWords(
                                 climbs ? "climbing and turning back" : "turning back",
-                                "It flies out to the " + out + ", turns away from you, and comes back.")
+                                isAcross(first)
+                                        ? "It turns round out there, and comes back along the line from the " + from
+                                                + "."
+                                        : "It flies out to the " + out + ", turns away from you, and comes back.")
                         : new TransitWords(
                                 climbs ? "climbing and coming round again" : "coming round again",
                                 "It goes all the way round behind, to come in from the " + from + " again.");
             case ROLLS_UPRIGHT -> new TransitWords("rolling upright", "Half a roll, and it is the right way up again.");
         };
+    }
+
+    /** Whether it begins on the way out to the far side or in from there, not along the line. */
+    private static boolean isAcross(Piece first) {
+        return Math.abs(first.from().direction().x()) < ALONG;
     }
 }

@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 final class Sentences {
     private static final Pattern BETWEEN = Pattern.compile("(?<=[.!?])\\s+(?=\\p{Lu}|\\p{N})");
 
-    private static final Pattern SIDE =
-            Pattern.compile("(it flies (?:out|on)|to come in) (?:to|from) the (?:left|right)");
+    private static final Pattern SIDE = Pattern.compile(
+            "(it flies (?:out|on)|to come in|comes back along the line) (?:to|from) the (?:left|right)");
 
     private Sentences() {}
 

@@ -37,7 +37,7 @@ final class Choosing {
     private static final double OPEN_S = 30;
 
     /** A figure that comes this far towards the crowd is begun so much further away, metres. */
-    private static final double NEAR_M = 8;
+    private static final double NEAR_M = 2;
 
     private final Ground ground;
     private final Map<String, Double> heights = new HashMap<>();
@@ -47,7 +47,11 @@ final class Choosing {
     }
 
     /** Which way and where a figure is to begin; null for one that is not flown. */
-    record Choice(@Nullable Entry entry) {}
+    record Choice(@Nullable Entry entry, @Nullable Boolean takesOffToRight) {
+        Choice(@Nullable Entry entry) {
+            this(entry, null);
+        }
+    }
 
     /**
      * How high each figure begins: as low as it can, for a pass is to be a low one. Without an engine what is lost in it
@@ -183,8 +187,11 @@ final class Choosing {
             told = told == null ? wait.toRight() : told;
         }
         if (wish.role() == Wish.Role.TAKE_OFF) {
-            boolean toRight = ground.overGround(wish, true);
-            return List.of(Branch.begun(timed, new Choice(null), ground.airborne(toRight, 0), 0));
+            List<Branch> off = new ArrayList<>();
+            for (boolean toRight : ground.takesOff(wish)) {
+                off.add(Branch.begun(timed, new Choice(null, toRight), ground.airborne(toRight, 0), 0));
+            }
+            return off;
         }
         List<Branch> found = new ArrayList<>();
         for (boolean toRight : ways(wish, wish.toRight() == null ? told : wish.toRight())) {
@@ -206,7 +213,9 @@ final class Choosing {
         if (!ground.isShown(wish) || wish.role() != Wish.Role.FIGURE) {
             return List.of(branch.waits(branch.turnedBack()));
         }
-        Boolean told = branch.turnedBack() ? Boolean.valueOf(!branch.at().toRight()) : wish.toRight();
+        Boolean told = (wish.toRight() == null && branch.turnedBack())
+                ? Boolean.valueOf(!branch.at().toRight())
+                : wish.toRight();
         List<Branch> found = new ArrayList<>();
         for (boolean toRight : ways(wish, told)) {
             for (Entry entry : entries(wish, toRight, branch.at())) {

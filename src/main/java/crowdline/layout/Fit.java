@@ -13,7 +13,9 @@ record Fit(boolean sinks) {
     /** Higher than wanted by this much is of no matter, metres. */
     static final double HIGH_M = 25;
     /** Nearer to the crowd than wanted by this much is of no matter, metres. */
-    static final double CLOSE_M = 15;
+    static final double CLOSE_M = 8;
+    /** Sine of the heading towards the crowd beyond which it is put right before anything is begun; a degree. */
+    private static final double SKEW = 0.0175;
     /** Further from it than wanted by this is of no matter, seconds of its flight; by judgement. */
     static final double FAR_S = 2;
     /** Cosine of the heading below which it flies across the line. */
@@ -22,6 +24,11 @@ record Fit(boolean sinks) {
     /** Whether it flies to the crowd or away from it rather than along the line. */
     static boolean isAcross(FlightState at) {
         return Math.abs(at.direction().x()) < ALONG;
+    }
+
+    /** Whether it flies so far off the line towards the crowd that it would come over it: a figure begun so leads on that way. */
+    static boolean isSkew(FlightState at) {
+        return at.direction().y() < -SKEW;
     }
 
     /** Whether it is not as far from the crowd as wanted. */
@@ -33,6 +40,7 @@ record Fit(boolean sinks) {
     /** Whether height, speed and distance from the crowd do; a glider takes the height there is. */
     boolean isGood(FlightState at, Entry to) {
         return !isOff(at, to)
+                && !(isSkew(at) && !to.isAnyhow())
                 && at.speedMps() >= to.slowestMps()
                 && at.speedMps() <= to.fastestMps()
                 && (sinks || (lowM(at, to) <= LEVEL_M && lowM(at, to) >= -HIGH_M));

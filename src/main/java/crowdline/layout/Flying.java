@@ -81,15 +81,14 @@ final class Flying {
 
     void fly(Wish wish, @Nullable Entry to) {
         switch (wish.role()) {
-            case TAKE_OFF -> takeOff(wish);
+            case TAKE_OFF -> takeOff(wish, ground.overGround(wish, true));
             case LANDING -> land(wish);
             case TURN_BACK -> turnBack = wish;
             case FIGURE -> figure(wish, to);
         }
     }
 
-    private void takeOff(Wish wish) {
-        boolean toRight = ground.overGround(wish, true);
+    void takeOff(Wish wish, boolean toRight) {
         FlightState standing = Ground.written(ground.onRunway(toRight));
         FlightState airborne = Ground.written(ground.airborne(toRight, raisedM));
         if (at != null && at.place().z() > ON_THE_GROUND_M) {

@@ -117,6 +117,12 @@ final class Ground {
         return wanted != null ? wanted : Math.abs(wind) < FELT_MPS ? otherwise : wind < 0;
     }
 
+    /** Which ways it may take off: as wanted, into the wind, or either, to the right rather than to the left. */
+    List<Boolean> takesOff(Wish wish) {
+        boolean toRight = overGround(wish, true);
+        return toRight == overGround(wish, false) ? List.of(toRight) : List.of(true, false);
+    }
+
     /** Standing at the beginning of the runway. */
     FlightState onRunway(boolean toRight) {
         double start = (toRight ? -1 : 1) * RUNWAY * area.spreadM();

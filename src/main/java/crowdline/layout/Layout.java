@@ -99,7 +99,10 @@ public final class Layout {
             Trying.Tried tried = entry == null || at == null
                     ? null
                     : weighing.best(wishes.subList(i, wishes.size()), at, flying.isTurningBack(), raisedM);
-            if (tried == null) {
+            Boolean takesOff = choices.get(i).takesOffToRight();
+            if (takesOff != null) {
+                flying.takeOff(wishes.get(i), takesOff);
+            } else if (tried == null) {
                 flying.fly(wishes.get(i), entry == null ? null : entry.raised(raisedM));
             } else {
                 flying.fly(wishes.get(i), tried);

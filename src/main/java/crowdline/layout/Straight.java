@@ -18,6 +18,9 @@ final class Straight {
     private static final double ASIDE = 1.7;
 
     private static final double ASIDE_S = 5;
+    /** What it takes to turn back along the line where it is some degrees off, seconds. */
+    private static final double SKEW_S = 2.5;
+
     private static final double STEEPEST_BANK_DEG = 80;
     /** More than its usual bank at the end of an area. */
     private static final double STEEPER_DEG = 15;
@@ -39,7 +42,8 @@ final class Straight {
     /** How long a straight line the change of height and speed takes, metres. */
     double needM(FlightState at, Entry to) {
         double asideM = Fit.isOff(at, to) ? ASIDE * Math.abs(at.place().y() - to.awayM()) + at.speedMps() * ASIDE_S : 0;
-        return Math.max(asideM, sinks ? Gliding.needM(at.speedMps(), to) : heightM(at, to));
+        double skewM = Fit.isSkew(at) && !to.isAnyhow() ? at.speedMps() * SKEW_S : 0;
+        return Math.max(Math.max(asideM, skewM), sinks ? Gliding.needM(at.speedMps(), to) : heightM(at, to));
     }
 
     /** How long a straight line the change of height and speed takes with an engine, metres. */

@@ -27,10 +27,12 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import org.assertj.core.api.Assertions;
 import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class ShowArrangingTest {
@@ -52,6 +54,56 @@ class ShowArrangingTest {
 
     private static Show empty() {
         return ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null);
+    }
+
+    private static Figure figure(ShowArranging.Made made, String name) {
+        return made.act().figures().stream()
+                .filter(f -> f.figure().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double rolledDeg(Figure figure) {
+        return Objects.requireNonNull(figure.elements()).stream()
+                .filter(Element.Roll.class::isInstance)
+                .mapToDouble(e -> ((Element.Roll) e).degrees())
+                .sum();
+    }
+
+    /** The whole figure was flown again from the top of the first, where nothing has the speed for it. */
+    @ParameterizedTest
+    @CsvSource({
+        "1 1/2 vertical rolls up, vertical roll up, 540",
+        "2 vertical rolls up, vertical roll up, 720",
+        "2 aileron rolls, aileron roll, 720"
+    })
+    void severalRollsAreRolledOnOneLine(String text, String name, double degrees) {
+        ShowArranging.Made made = made(empty(), "strong aerobatic monoplane", "low pass, " + text);
+
+        assertThat(made.arranged().findings()).isEmpty();
+        assertThat(rolledDeg(figure(made, name))).isEqualTo(degrees);
+    }
+
+    @Test
+    void severalLoopsWithARollAreSeveralLoops() {
+        ShowArranging.Made made = made(
+                empty(), "strong aerobatic monoplane", "2 loops with a roll on top, half loop with roll out on top");
+        List<Element> elements =
+                Objects.requireNonNull(figure(made, "loop with a roll on top").elements());
+
+        assertThat(elements.stream().filter(Element.Roll.class::isInstance)).hasSize(2);
+        assertThat(elements.stream().filter(Element.Arc.class::isInstance)).hasSizeGreaterThanOrEqualTo(4);
+    }
+
+    @Test
+    void whatComesBackFromAcrossTheLineIsNotSaidToGoRoundBehind() {
+        ShowArranging.Made made = made(empty(), "jet trainer", "quarter clover, low pass from the left");
+        Figure back = made.act().figures().stream()
+                .filter(f -> f.transit() && f.shownName().contains("turning back"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(back.look()).isEqualTo("It turns round out there, and comes back along the line from the left.");
     }
 
     static List<String> flying() {

@@ -246,6 +246,18 @@ class LayoutTest {
         assertThat(figure(laid, 3).from().toRight()).isFalse();
     }
 
+    /** It came round once more from the other side: what only turns back is no word against where a figure comes from. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void aWayThatWasToldIsFlownThoughTheListTurnsBackBefore(boolean toRight) {
+        LaidOut laid = laid(BIPLANE, a("take-off"), a("reposition"), a("loop").toRight(toRight), a("slow roll"));
+
+        assertThat(figure(laid, 3).from().toRight()).isEqualTo(toRight);
+        assertThat(figure(laid, 1).to().toRight()).isNotEqualTo(toRight);
+        assertThat(laid.pieces().stream().filter(p -> p.transit() == Transit.TURNS_BACK))
+                .isEmpty();
+    }
+
     @Test
     void aGliderBeginsHighEnoughToLastForItsAct() {
         LaidOut laid = laid("aerobatic glider", a("loop"), a("stall turn"), a("half Cuban"), a("slow roll"), a("loop"));

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.TestInstance;
 class RandomListsTest {
     private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.lists", 8);
     /** Nearer to the crowd than the display line by less than this is the roughness of a wind, metres. */
-    private static final double OVER_LINE_M = 25;
+    private static final double OVER_LINE_M = 10;
 
     private List<RandomLists.Case> cases = List.of();
     private List<LaidOut> acts = List.of();

@@ -219,7 +219,9 @@ class PropellerTest {
                     && (blades.type() == PropellerType.FIXED_CLIMB || blades.type() == PropellerType.FIXED_CRUISE)) {
                 fixed++;
                 double mps = Units.mpsFromKt(kind.neverExceedKt());
-                assertThat(mps / (blades.rpm() / 60 * blades.diameterM())).as(name).isLessThan(runsOut);
+                assertThat(mps / (blades.rpm() / 60 * blades.diameterM()))
+                        .as(name)
+                        .isLessThan(runsOut);
             }
         }
         assertThat(fixed).isPositive();
