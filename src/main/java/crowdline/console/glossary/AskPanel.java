@@ -1,5 +1,6 @@
 package crowdline.console.glossary;
 
+import crowdline.console.paint.Digits;
 import crowdline.console.theme.Appearance;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.clue.WhatIsThat;
@@ -12,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Asks a few questions about what was seen, and tells what it may have been. */
 final class AskPanel extends JPanel {
+    /** So many lines have a digit of their own. */
+    private static final int MOST_DIGITS = 6;
+
     private final AskPage page;
     private final transient Consumer<String> found;
     private final transient Runnable changed;
@@ -51,14 +55,14 @@ final class AskPanel extends JPanel {
                                         .map(e -> new AskPage.Line(e.name(), beliefs.of(e.name()) + e.lookFor()))
                                         .toList(),
                                 left,
-                                "1 to 6 open its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
+                                Digits.upTo(Math.min(MOST_DIGITS, told.size()), "open") + " its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
                         : new AskPage.View(
                                 question,
                                 next.answers().stream()
                                         .map(a -> new AskPage.Line(a, ""))
                                         .toList(),
                                 left + said,
-                                "1 to 6 answer, 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
+                                Digits.upTo(Math.min(MOST_DIGITS, next.answers().size()), "answer") + ", 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
         changed.run();
     }
 

@@ -1,5 +1,6 @@
 package crowdline.console.glossary;
 
+import crowdline.console.paint.Digits;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
@@ -80,14 +81,15 @@ final class Drill {
                 given == null ? -1 : question.right(),
                 told || given != null ? question.text() : "",
                 given == null ? null : verdict(question, given),
-                (of.isEmpty() ? "" : of + ". ") + session.good() + " of " + session.asked() + " right. Due today: "
-                        + session.due() + " of " + session.size(),
+                (of.isEmpty() ? "" : of + ". ")
+                        + (session.asked() == 0 ? "" : session.good() + " of " + session.asked() + " right. ")
+                        + "Due today: " + session.due() + " of " + session.size(),
                 aloud
                         ? "Space shows what the glossary says, Ctrl+D ends"
                         : writes
                                 ? "Enter answers, with nothing written if you do not know it; F8 flies it, Ctrl+D ends"
                                 : given == null
-                                        ? "1 to " + question.choices().size() + " answer, "
+                                        ? Digits.upTo(question.choices().size(), "answer") + ", "
                                                 + (question.flown().isEmpty() ? "" : "F8 flies it, ") + "Ctrl+D ends"
                                         : "Space goes on, Ctrl+D ends",
                 writes);

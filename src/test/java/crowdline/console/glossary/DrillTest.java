@@ -33,6 +33,14 @@ class DrillTest {
         return drill;
     }
 
+    /** Before anything is answered nothing is counted. */
+    @Test
+    void nothingIsCountedBeforeTheFirstAnswer() {
+        Drill drill = drill(DRAWN);
+        assertThat(drill.view().score()).startsWith("Due today: ");
+        assertThat(at("Which of the two").view().keys()).startsWith("1 or 2 answer, ");
+    }
+
     @Test
     void keyPressedAfterTheAnswerGoesOn() {
         Drill drill = at("Which of the two");

@@ -1,5 +1,6 @@
 package crowdline.console.live.find;
 
+import crowdline.console.paint.Digits;
 import crowdline.loaded.Found;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -37,7 +38,7 @@ public final class FindPresenter {
                                 i -> new FindView.Row(i + 1, kind(shown.get(i).kind()), label(shown.get(i)), i == open))
                         .toList(),
                 page(shown.get(open)),
-                more + "1 to " + shown.size() + " choose. " + ACT_GOES_ON);
+                more + Digits.upTo(shown.size(), "choose") + ". " + ACT_GOES_ON);
     }
 
     /** Many facts are about one thing, so each stands there with its own words. */
