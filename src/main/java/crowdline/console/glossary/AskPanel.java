@@ -55,14 +55,16 @@ final class AskPanel extends JPanel {
                                         .map(e -> new AskPage.Line(e.name(), beliefs.of(e.name()) + e.lookFor()))
                                         .toList(),
                                 left,
-                                Digits.upTo(Math.min(MOST_DIGITS, told.size()), "open") + " its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
+                                Digits.upTo(Math.min(MOST_DIGITS, told.size()), "open")
+                                        + " its page, Backspace goes back, Alt+Q ends, F5 goes to Live")
                         : new AskPage.View(
                                 question,
                                 next.answers().stream()
                                         .map(a -> new AskPage.Line(a, ""))
                                         .toList(),
                                 left + said,
-                                Digits.upTo(Math.min(MOST_DIGITS, next.answers().size()), "answer") + ", 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
+                                Digits.upTo(Math.min(MOST_DIGITS, next.answers().size()), "answer")
+                                        + ", 0 if you are not sure, Backspace goes back, Alt+Q ends, F5 goes to Live"));
         changed.run();
     }
 

@@ -157,6 +157,12 @@ public record DayRun(List<ActRun> acts, List<DutyRun> duties, List<Talked> talk,
         return toS > fromS ? Math.min(1, heardS / (toS - fromS)) : 0;
     }
 
+    /** Whether anything is known of talk between two moments: what was marked, shown in its time, or listened for. */
+    public boolean knowsTalk(double fromS, double toS) {
+        return measuredShare(fromS, toS) > 0
+                || talk.stream().anyMatch(talked -> talked.toS() > fromS && talked.fromS() < toS);
+    }
+
     /** How long somebody spoke between two moments, seconds. */
     public double talkS(double fromS, double toS) {
         return talk.stream()

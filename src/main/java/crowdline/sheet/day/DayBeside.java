@@ -108,8 +108,10 @@ public final class DayBeside {
         words.add(
                 endS == null
                         ? began + "."
-                        : began + ". Talk " + Math.round(other.debrief().day().talkPercent(then.sessionStartS(), endS))
-                                + "\u00a0%.");
+                        : began + ". Talk "
+                                + talk(other.debrief().day(), then.sessionStartS(), endS)
+                                        .replace(' ', '\u00a0')
+                                + ".");
         String onlyHere = names(run, then);
         String onlyThere = names(then, run);
         if (!onlyHere.isEmpty()) {
@@ -148,6 +150,10 @@ public final class DayBeside {
                 .orElse(null);
     }
 
+    private static String talk(DayRun day, double fromS, double toS) {
+        return day.knowsTalk(fromS, toS) ? Math.round(day.talkPercent(fromS, toS)) + " %" : UNKNOWN;
+    }
+
     private static String[] cells(DayRun day, @Nullable ActRun act, DoubleFunction<LocalTime> hour) {
         if (act == null || act.flights().isEmpty()) {
             return new String[] {act == null ? UNKNOWN : act.cancelled() ? "cancelled" : "not flown", UNKNOWN, UNKNOWN};
@@ -157,11 +163,7 @@ public final class DayBeside {
         String began = Hour.toTheMinute(hour.apply(flight.startS()));
         return endS == null
                 ? new String[] {began, UNKNOWN, UNKNOWN}
-                : new String[] {
-                    began,
-                    RunningSheet.minutes(endS - flight.startS()),
-                    Math.round(day.talkPercent(flight.startS(), endS)) + " %"
-                };
+                : new String[] {began, RunningSheet.minutes(endS - flight.startS()), talk(day, flight.startS(), endS)};
     }
 
     private static String row(String... cells) {

@@ -66,7 +66,9 @@ public final class DaySheet {
                         clock(flight.startS()),
                         endS == null ? "" : clock(endS),
                         charts.lateMinutes(act, flight),
-                        endS == null ? null : Double.valueOf(day.talkPercent(flight.startS(), endS)),
+                        endS == null || !day.knowsTalk(flight.startS(), endS)
+                                ? null
+                                : Double.valueOf(day.talkPercent(flight.startS(), endS)),
                         endS == null ? "flying" : "flown"));
             }
         }

@@ -147,9 +147,7 @@ public final class DayWords {
 
     /** "Talk 43 %, quiet 57 %, heard by the microphone; the longest quiet lasted 2:10, from 14:03." */
     private String talk(double fromS, double toS) {
-        boolean isKnown = day.measuredShare(fromS, toS) >= SOME_HEARD
-                || day.talk().stream().anyMatch(talked -> talked.toS() > fromS && talked.fromS() < toS);
-        if (!isKnown) {
+        if (!day.knowsTalk(fromS, toS)) {
             return "How much was talked is not known: nothing is marked as said.";
         }
         long percent = Math.round(day.talkPercent(fromS, toS));

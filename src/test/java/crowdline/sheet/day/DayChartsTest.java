@@ -199,6 +199,7 @@ class DayChartsTest {
         assertThat(DayWords.day(debrief, DayChartsTest::hour))
                 .anyMatch(s -> s.endsWith("How much was talked is not known: nothing is marked as said."))
                 .noneMatch(s -> s.contains("quiet"));
+        assertThat(DaySheet.table(debrief, DayChartsTest::hour)).anyMatch(s -> s.endsWith(",,flown"));
         DayRun heard = new DayRun(DAY.day().acts(), DAY.day().duties(), List.of(), List.of(new Listened.Span(0, 1e6)));
         assertThat(DayWords.day(
                         new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), heard),
