@@ -25,6 +25,8 @@ final class ActBegin {
 
     /** A start that was told is not told again while it is on its way to the show, seconds. */
     private static final double ON_ITS_WAY_S = 1;
+    /** From one figure to the next it says neither for so long at most, seconds. Judgement. */
+    private static final double IN_ITS_WAKE_S = 2;
 
     private final boolean onGround;
     private final SinceWhen waits = new SinceWhen();
@@ -32,6 +34,7 @@ final class ActBegin {
     private final SinceWhen sure = new SinceWhen();
     private double sensibleS = Double.NaN;
     private double toldS = Double.NEGATIVE_INFINITY;
+    private double flownS = Double.NEGATIVE_INFINITY;
     private boolean ready;
 
     /** @param onGround true if the act begins with a take-off: then it began when that became likely, else it begins now */
@@ -52,7 +55,7 @@ final class ActBegin {
             forget(nowS);
             return Optional.empty();
         }
-        boolean flown = now.state() == FollowNow.State.ON_PLAN && now.figureIndex() == 0;
+        boolean flown = isFlown(now, nowS);
         waits.is(now.state() == FollowNow.State.BEFORE && now.confidence() >= FollowNow.SURE, nowS);
         flies.is(flown, nowS);
         sure.is(flown && now.confidence() >= FollowNow.SURE, nowS);
@@ -64,7 +67,17 @@ final class ActBegin {
             return Optional.empty();
         }
         toldS = nowS;
-        return Optional.of(new FlightEvent.AircraftBegan(nowS, onGround ? flies.sinceS() : nowS));
+        return Optional.of(
+                new FlightEvent.AircraftBegan(nowS, onGround || now.figureIndex() > 0 ? flies.sinceS() : nowS));
+    }
+
+    /** The first figure, or the second in its wake: some last for less than it takes to be sure of them. */
+    private boolean isFlown(FollowNow now, double nowS) {
+        boolean planned = now.state() == FollowNow.State.ON_PLAN;
+        boolean flown =
+                planned && (now.figureIndex() == 0 || (now.figureIndex() == 1 && nowS - flownS < IN_ITS_WAKE_S));
+        flownS = flown ? nowS : flownS;
+        return flown || (now.figureIndex() <= 1 && nowS - flownS < IN_ITS_WAKE_S);
     }
 
     /** True if the aircraft was seen to wait for its act and is still watched. */
@@ -82,6 +95,7 @@ final class ActBegin {
         waits.is(false, nowS);
         flies.is(false, nowS);
         sure.is(false, nowS);
+        flownS = Double.NEGATIVE_INFINITY;
         sensibleS = Double.NaN;
     }
 }

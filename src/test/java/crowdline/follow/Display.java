@@ -18,7 +18,10 @@ import crowdline.timing.PredictedTimes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** An act of the trials: its plan, and flights of it that differ. */
 final class Display {
@@ -66,6 +69,14 @@ final class Display {
 
     int size() {
         return figures.size();
+    }
+
+    /** The figures that are only the way to the next. */
+    Set<Integer> transits() {
+        return IntStream.range(0, size())
+                .filter(f -> figures.get(f).transit())
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     boolean timed(int f) {
@@ -126,6 +137,36 @@ final class Display {
                 }
             }
             truth.flown.add(new Truth.Flown(f, start, a.tS));
+        }
+        return truth;
+    }
+
+    /** The same by somebody else, see {@link Elsewhere}. */
+    Truth flyElsewhere(List<Integer> order, List<Element> strange, long seed) {
+        Truth truth = new Truth();
+        Elsewhere other = new Elsewhere(airframe, toldWind, truth, seed);
+        Placing entry = Objects.requireNonNull(act.entry());
+        other.enter(new V3(entry.alongM(), entry.awayM(), entry.heightFt() * FT), heading(entry), entry.kt() * KT);
+        for (int f : order) {
+            double start = other.nowS();
+            boolean mirrored = f >= 0
+                    && Math.abs(other.way().x()) > 0.5
+                    && planned(f) * other.way().x() < 0;
+            if (f == Truth.UNKNOWN) {
+                other.fly(strange, 200, false);
+            } else if (timed(f)) {
+                Placing exit = figures.get(f).exit();
+                other.timed(
+                        exit,
+                        exit == null ? other.way() : heading(exit),
+                        flight.figures().get(f).durationS());
+            } else if (joins(f)) {
+                List<Sample> way = planned(flight.figures().get(f));
+                other.between(way.get(way.size() - 1), mirrored);
+            } else {
+                other.fly(elements.get(f), heightAtEndM(f), mirrored);
+            }
+            truth.flown.add(new Truth.Flown(f, start, other.nowS()));
         }
         return truth;
     }

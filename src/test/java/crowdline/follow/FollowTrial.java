@@ -30,15 +30,17 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--hard] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--more] [SEEDS...]
+            trial [--hard|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--more] [--said] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
               --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
+              --elsewhere     the same acts, drawn by a dynamics that shares nothing with ours, and received otherwise
               --act ID        the act of the show of a biplane and a glider, jackanapes-solo unless told, or all the hard ones
               --only WORDS    scenarios with these words in their name
               --save FILE     writes down how each flight was followed
               --against FILE  prints what has changed since a run that was saved
               --causes        also why it was wrong, by act and by scenario
-              --more          also the clock alone, a simulated hand, and figures that were often missed""";
+              --more          also the clock alone, a simulated hand, and figures that were often missed
+              --said          what the follower says alone, without what Live shows: two thirds of the time""";
 
     private static final Map<String, String> SHOWS = Map.of(
             "", "shows/fenmarsh-air-day.json",
@@ -60,11 +62,13 @@ public final class FollowTrial {
 
     private @Nullable String act;
     private boolean hard;
+    private boolean elsewhere;
     private String only = "";
     private @Nullable Path save;
     private @Nullable Path against;
     private boolean more;
     private boolean causes;
+    private boolean saidAlone;
     private final List<Long> seeds = new ArrayList<>();
     private final List<TrialFlight> flights = new ArrayList<>();
 
@@ -87,10 +91,12 @@ public final class FollowTrial {
             switch (word) {
                 case "--act" -> act = words.next();
                 case "--hard" -> hard = true;
+                case "--elsewhere" -> elsewhere = true;
                 case "--only" -> only = words.next();
                 case "--save" -> save = Path.of(words.next());
                 case "--against" -> against = Path.of(words.next());
                 case "--more" -> more = true;
+                case "--said" -> saidAlone = true;
                 case "--causes" -> causes = true;
                 default -> addSeeds(word);
             }
@@ -112,7 +118,7 @@ public final class FollowTrial {
             // Before an hour is spent on what cannot be kept.
             TrialFlight.write(save, flights);
         }
-        List<String> acts = act != null ? List.of(act) : hard ? HARD_ACTS : List.of("jackanapes-solo");
+        List<String> acts = act != null ? List.of(act) : hard || elsewhere ? HARD_ACTS : List.of("jackanapes-solo");
         Map<String, Score> together = new LinkedHashMap<>();
         Map<String, Score> byAct = new LinkedHashMap<>();
         Map<String, Causes> why = new LinkedHashMap<>();
@@ -120,7 +126,7 @@ public final class FollowTrial {
             Display display = display(each);
             System.out.println(each + ", flights of each scenario: " + seeds.size());
             System.out.println(Score.head() + "  us a reading");
-            for (Scenario scenario : hard ? Scenario.inAHardSky() : Scenario.all()) {
+            for (Scenario scenario : scenarios()) {
                 if (scenario.name().contains(only)) {
                     Score all = together.computeIfAbsent(scenario.name(), n -> new Score());
                     Score ofAct = byAct.computeIfAbsent(each, n -> new Score());
@@ -146,6 +152,10 @@ public final class FollowTrial {
         if (against != null) {
             System.out.print("\n" + new TrialDifference(before, flights).table());
         }
+    }
+
+    private List<Scenario> scenarios() {
+        return elsewhere ? Scenario.elsewhere() : hard ? Scenario.inAHardSky() : Scenario.all();
     }
 
     /** Time this thread has worked, which is what counts where others work too. */
@@ -180,7 +190,7 @@ public final class FollowTrial {
         long readings = 0;
         for (long seed : seeds) {
             Truth truth = scenario.fly(display, seed);
-            List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(seed + 99));
+            List<Reading> log = scenario.receive(truth, seed);
             long before = cpuNanos();
             List<FollowNow> heard = new ArrayList<>();
             List<Score.Said> said = follow(display, scenario, truth, log, heard);
@@ -189,10 +199,15 @@ public final class FollowTrial {
             Boundaries found = Boundaries.said(display.plan, heard, log);
             Score flight = new Score();
             wrong.count(display.plan, truth, said);
+            List<Score.Said> shown =
+                    saidAlone ? List.of() : LiveFlight.shown(display, truth, log, scenario.waitS() == 0);
             for (Score score :
                     Stream.concat(Stream.of(flight, followed), sums.stream()).toList()) {
                 score.count(truth, said);
                 score.count(truth, found);
+                if (!saidAlone) {
+                    score.countLive(truth, shown);
+                }
             }
             flights.add(TrialFlight.of(name, scenario, seed, flight));
             clock.count(truth, byClock(display, truth));

@@ -1,6 +1,7 @@
 package crowdline.follow;
 
 import crowdline.show.figure.Element;
+import crowdline.telemetry.Reading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -15,7 +16,7 @@ import java.util.SplittableRandom;
  * @param change what becomes of the order
  * @param tempo factor on all times
  * @param waitS seconds before the act, of which the follower is not told; 0 to tell it of the start
- * @param hard whether it is flown in a {@link Sky} that makes it hard
+ * @param world who flies it
  */
 record Scenario(
         String name,
@@ -25,10 +26,19 @@ record Scenario(
         Change change,
         double tempo,
         double waitS,
-        boolean hard) {
+        World world) {
 
     Scenario(String name, double share, double untoldWindMps, Radio radio, Change change, double tempo, double waitS) {
-        this(name, share, untoldWindMps, radio, change, tempo, waitS, false);
+        this(name, share, untoldWindMps, radio, change, tempo, waitS, World.GENTLE);
+    }
+
+    enum World {
+        /** A pilot of the trial in a {@link Sky} that is gentle. */
+        GENTLE,
+        /** The same in one that makes it hard. */
+        HARD,
+        /** Somebody else, see {@link Elsewhere}. */
+        ELSEWHERE
     }
 
     enum Change {
@@ -65,7 +75,7 @@ record Scenario(
     }
 
     Scenario with(Change other) {
-        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS, hard);
+        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS, world);
     }
 
     static List<Scenario> all() {
@@ -96,8 +106,8 @@ record Scenario(
                 new Scenario("10 %, start not told, 3 minutes on", 0.10, 0, five, Change.NONE, 1, 180));
     }
 
-    private Scenario harder() {
-        return new Scenario(name, share, untoldWindMps, radio, change, tempo, waitS, true);
+    private Scenario in(World other) {
+        return new Scenario(name, share, untoldWindMps, radio, change, tempo, waitS, other);
     }
 
     private static Scenario changed(String name, Change change) {
@@ -124,8 +134,29 @@ record Scenario(
                         plain("10 %, freezes and jumps, reckons on", 0.10, 0, new Radio(5, 0, 3, 3, 0, true).slowly(0)),
                         new Scenario("10 %, start not told, 1 minute on", 0.10, 0, five, Change.NONE, 1, 60))
                 .stream()
-                .map(Scenario::harder)
+                .map(s -> s.in(World.HARD))
                 .toList();
+    }
+
+    /** The same acts flown by a dynamics that has nothing in common with these, and received otherwise. */
+    static List<Scenario> elsewhere() {
+        return List.of(
+                        changed("elsewhere", Change.NONE),
+                        changed("elsewhere, one figure dropped", Change.DROPPED),
+                        changed("elsewhere, one figure repeated", Change.REPEATED),
+                        changed("elsewhere, two figures swapped", Change.SWAPPED),
+                        changed("elsewhere, an unknown one inserted", Change.STRANGE),
+                        changed("elsewhere, an extra reposition", Change.REPOSITION),
+                        changed("elsewhere, broken off to land", Change.BROKEN_OFF))
+                .stream()
+                .map(s -> s.in(World.ELSEWHERE))
+                .toList();
+    }
+
+    /** What a receiver makes of a flight of this seed. */
+    List<Reading> receive(Truth truth, long seed) {
+        SplittableRandom random = new SplittableRandom(seed + 99);
+        return world == World.ELSEWHERE ? Elsewhere.receive(truth, random) : radio.receive(truth, random);
     }
 
     /** True if the follower is told of the change, as the commentator's key does. */
@@ -159,7 +190,9 @@ record Scenario(
                 order = kept;
             }
         }
-        Truth truth = display.fly(order, strange, share, untoldWindMps, waitS, hard, seed);
+        Truth truth = world == World.ELSEWHERE
+                ? display.flyElsewhere(order, strange, seed)
+                : display.fly(order, strange, share, untoldWindMps, waitS, world == World.HARD, seed);
         return tempo == 1 ? truth : truth.stretched(tempo);
     }
 }

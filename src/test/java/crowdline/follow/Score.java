@@ -22,16 +22,19 @@ final class Score {
     private long right;
     private long sure;
     private long sureWrong;
-    private int falseAdvances;
     private long named;
     private final List<Double> errors = new ArrayList<>();
     private final List<Double> lookedBack = new ArrayList<>();
+    private final Changes changes = new Changes();
+    private final Changes changesLive = new Changes();
+    private long allLive;
+    private long rightLive;
     final double[] worst = new double[64];
 
     /** Counts one flight; what was said is in steps of {@link #STEP_S}. */
     void count(Truth truth, List<Said> said) {
         flights++;
-        int before = Integer.MIN_VALUE;
+        changes.count(truth, said);
         for (Said s : said) {
             int is = truth.figureAt(s.tS());
             boolean ok = s.figure() == is;
@@ -45,21 +48,12 @@ final class Score {
             if (!ok && is >= 0) {
                 worst[is] += STEP_S;
             }
-            if (s.figure() >= 0 && s.figure() != before && !flownNear(truth, s)) {
-                falseAdvances++;
-            }
-            before = s.figure();
         }
         for (Truth.Flown f : truth.flown.subList(1, truth.flown.size())) {
             if (f.figure() >= 0) {
                 boundary(f, said);
             }
         }
-    }
-
-    private static boolean flownNear(Truth truth, Said s) {
-        return truth.flown.stream()
-                .anyMatch(f -> f.figure() == s.figure() && s.tS() > f.startS() - 1 && s.tS() < f.endS() + 1);
     }
 
     private void boundary(Truth.Flown f, List<Said> said) {
@@ -75,6 +69,15 @@ final class Score {
             before = s.figure();
         }
         errors.add(Double.isNaN(best) ? NEAR_S : Math.abs(best));
+    }
+
+    /** Counts what the screen of Live showed meanwhile. */
+    void countLive(Truth truth, List<Said> shown) {
+        changesLive.count(truth, shown);
+        for (Said s : shown) {
+            allLive++;
+            rightLive += s.figure() == truth.figureAt(s.tS()) ? 1 : 0;
+        }
     }
 
     /** Counts how far off the beginnings are that were found in the log afterwards. */
@@ -113,7 +116,7 @@ final class Score {
     static String head() {
         return String.format(
                 Locale.ROOT,
-                "%-36s %7s %6s %14s %15s %15s %9s %10s",
+                "%-36s %7s %6s %14s %15s %15s %9s %10s %13s %8s %11s %9s %8s %13s",
                 "",
                 "right",
                 "sure",
@@ -121,14 +124,23 @@ final class Score {
                 "boundaries live",
                 "looked back at",
                 "false/act",
-                "named too");
+                "named too",
+                "recovers",
+                "back/act",
+                "Live: right",
+                "false/act",
+                "back/act",
+                "recovers");
     }
 
-    /** A row under {@link #head}: shares of the time, and of errors in seconds the median and what nine of ten keep to. */
+    /**
+     * A row under {@link #head}: shares of the time, and of errors and recoveries in seconds the median and what nine of ten
+     * keep to.
+     */
     String line(String name) {
         return String.format(
                 Locale.ROOT,
-                "%-36s %6.2f%% %5.1f%% %13.2f%% %8.2f %6.2f %8.2f %6.2f %9.2f %9.2f%%",
+                "%-36s %6.2f%% %5.1f%% %13.2f%% %8.2f %6.2f %8.2f %6.2f %9.2f %9.2f%% %6.1f %6.1f %8.2f %10.2f%% %9.2f %8.2f %6.1f %6.1f",
                 name,
                 100 * rightShare(),
                 100.0 * sure / all,
@@ -137,8 +149,16 @@ final class Score {
                 boundaryNinetyS(),
                 lookedBackMedianS(),
                 lookedBackNinetyS(),
-                falseAdvances / (double) flights,
-                100.0 * named / all);
+                changes.astrayAFlight(),
+                100.0 * named / all,
+                changes.recoversS(0.5),
+                changes.recoversS(0.9),
+                changes.backAFlight(),
+                100.0 * rightLive / allLive,
+                changesLive.astrayAFlight(),
+                changesLive.backAFlight(),
+                changesLive.recoversS(0.5),
+                changesLive.recoversS(0.9));
     }
 
     double boundaryMeanS() {

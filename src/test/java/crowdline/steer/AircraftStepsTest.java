@@ -23,7 +23,7 @@ class AircraftStepsTest {
 
     AircraftStepsTest() {
         happens(new ShowEvent.ShowOpened(0, "Test", List.of("act")));
-        happens(new FlightEvent.ActChosen(1, "act", "full", List.of("a", "b", "c", "d"), null));
+        happens(new FlightEvent.ActChosen(1, "act", "full", List.of("a", "b", "c", "d", "e"), null));
         happens(new FlightEvent.SourceChosen(2, Source.AIRCRAFT));
         happens(new FlightEvent.ActStarted(3));
         for (int i = 1; i <= FLOWN; i++) {
@@ -63,9 +63,18 @@ class AircraftStepsTest {
 
     /** What may yet be wrong is said with a confidence of just 0.9, for as long as the doubt lasts. */
     @Test
-    void nothingStepsBackToAFigureOfWhichTheFollowerIsNotSure() {
-        assertThat(said(FLOWN - 1, FollowNow.SURE, 20)).isEmpty();
-        assertThat(said(FLOWN - 1, Math.nextUp(FollowNow.SURE), 20)).containsExactly(FLOWN - 1);
+    void figureOfWhichTheFollowerIsNotSureIsSteppedToOnlyWhenThatLasts() {
+        assertThat(said(FLOWN - 1, FollowNow.SURE, 14.9)).isEmpty();
+        assertThat(said(0, FollowNow.SURE, 17)).containsExactly(0);
+        assertThat(said(FLOWN - 1, Math.nextUp(FollowNow.SURE), 2)).containsExactly(FLOWN - 1);
+    }
+
+    /** After a figure that was missed the follower is seldom sure, and the screen is not to stand still for minutes. */
+    @Test
+    void oneFurtherOnIsTakenSoonerThanOneThatIsBehind() {
+        assertThat(said(FLOWN + 2, FollowNow.SURE, 3.9)).isEmpty();
+        assertThat(said(FLOWN + 2, 0.79, 20)).isEmpty();
+        assertThat(said(FLOWN + 2, FollowNow.SURE, 5)).containsExactly(FLOWN + 2);
     }
 
     @Test

@@ -2,11 +2,14 @@ package crowdline.live.state;
 
 import crowdline.live.event.FlightEvent;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** How figures are left out and change places. */
 final class OrderSteps {
     /** Seconds. Tuned: a follower that is wrong is put right sooner, in 4 s in the middle. */
     private static final double REALLY_FLOWN_S = 8;
+    /** Figures: from further on nobody goes back to fly one that was left out; there the follower had been wrong. Judgement. */
+    private static final int MOST_BETWEEN = 2;
 
     private OrderSteps() {}
 
@@ -62,8 +65,18 @@ final class OrderSteps {
                 && course.position() < course.figureIds().size()
                 && index < course.figureIds().size()
                 && course.placeOf(index) < course.placeOf(course.position())
+                && figuresSince(course, index) <= MOST_BETWEEN
                 && flown.stream()
                         .noneMatch(f -> f.figureId().equals(course.figureIds().get(index)));
+    }
+
+    /** How many figures are to be flown after this one until the one being flown, that one counted, without the ways to them. */
+    private static long figuresSince(Course course, int index) {
+        return IntStream.range(0, course.figureIds().size())
+                .filter(i -> !course.sequence().isTransit(i))
+                .filter(i -> course.placeOf(i) > course.placeOf(index)
+                        && course.placeOf(i) <= course.placeOf(course.position()))
+                .count();
     }
 
     static List<String> without(List<String> ids, String id) {

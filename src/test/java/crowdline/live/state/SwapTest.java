@@ -135,6 +135,18 @@ class SwapTest {
         assertThat(played.state.course().idsAsFlown()).containsExactly("roll", "spin");
     }
 
+    /** Nobody goes back to fly what was left out three figures ago: there the follower had been wrong. */
+    @Test
+    void figureFarBehindIsNoSwap() {
+        Played played = Played.flying()
+                .with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(110, 3), new AircraftSeen(130, 0));
+        assertThat(played.state.course().idsAsFlown()).containsExactly("loop", "roll", "spin", "pass");
+
+        Played near = Played.flying()
+                .with(new SourceChosen(101, Source.AIRCRAFT), new AircraftSeen(110, 3), new AircraftSeen(130, 1));
+        assertThat(near.state.course().idsAsFlown()).containsExactly("loop", "spin", "pass", "roll");
+    }
+
     @Test
     void figureSeenAgainIsNoSwap() {
         Played played = Played.flying()
