@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The lines of a list as figures that nothing is known of yet but what was asked. */
 final class AskedFigures {
+    /** Told twice in a row it is one: "break to land", and then "landing". */
+    private static final Set<String> ONCE = Set.of("landing", "take-off", "wing rock", "canopy landing");
+
     private final Catalogue catalogue;
     private final Set<String> taken = new HashSet<>();
 
@@ -21,11 +24,42 @@ final class AskedFigures {
     }
 
     List<Figure> of(FigureList list) {
-        List<Figure> figures = new ArrayList<>();
+        List<ListLine> lines = new ArrayList<>();
         for (ListLine line : list.lines()) {
-            figures.add(figure(line));
+            ListLine last = lines.isEmpty() ? null : lines.get(lines.size() - 1);
+            String figure = line.figure();
+            if (last != null && figure != null && figure.equals(last.figure()) && ONCE.contains(figure)) {
+                lines.set(lines.size() - 1, together(last, line));
+            } else {
+                lines.add(line);
+            }
         }
-        return figures;
+        return lines.stream().map(this::figure).toList();
+    }
+
+    /** Both as one: what the second tells and the first does not is told. */
+    private static ListLine together(ListLine first, ListLine second) {
+        return new ListLine(
+                first.text() + ", " + second.text(),
+                first.figure(),
+                first.title(),
+                first.count(),
+                or(first.place(), second.place()),
+                or(first.side(), second.side()),
+                or(first.heading(), second.heading()),
+                or(first.heightFt(), second.heightFt()),
+                or(first.entryKt(), second.entryKt()),
+                or(first.seconds(), second.seconds()),
+                or(first.smoke(), second.smoke()),
+                first.note() == null || second.note() == null
+                        ? or(first.note(), second.note())
+                        : first.note() + "; " + second.note(),
+                first.sure() && second.sure(),
+                first.choices().isEmpty() ? second.choices() : first.choices());
+    }
+
+    private static <T> @Nullable T or(@Nullable T first, @Nullable T second) {
+        return first == null ? second : first;
     }
 
     private Figure figure(ListLine line) {

@@ -11,6 +11,8 @@ import crowdline.show.Variant;
 import crowdline.show.Venue;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Kinds;
+import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.figure.Figure;
 import java.time.LocalDate;
@@ -68,7 +70,9 @@ public final class ShowArranging {
         Aircraft flies = aircraft.as(FreshId.of(about.title() + " aircraft", ids));
         Catalogue all = catalogue.with(show.figures());
         Arranger arranger = new Arranger(all);
-        List<Figure> asked = arranger.figures(list);
+        List<Figure> asked = isUnderCanopies(flies)
+                ? underCanopies(arranger.figures(list))
+                : arranger.figures(list);
         Arranged arranged = flies instanceof Airframe airframe
                 ? arranger.flown(asked, airframe, show.venue().limits(), Air.of(show.air(), show.venue()))
                 : arranger.timed(asked);
@@ -95,6 +99,32 @@ public final class ShowArranging {
                         arranged.figures().stream().map(Figure::id).toList())),
                 List.of());
         return new Made(with(show, flies, performer, act), act, arranged);
+    }
+
+    private static boolean isUnderCanopies(Aircraft aircraft) {
+        return aircraft instanceof TimedAircraft timed
+                && timed.kind().name().equals(Kinds.PARACHUTISTS);
+    }
+
+    /** What they call landing is not an aeroplane's. */
+    private static List<Figure> underCanopies(List<Figure> asked) {
+        return asked.stream()
+                .map(f -> !f.figure().equals("landing")
+                        ? f
+                        : new Figure(
+                                f.id(),
+                                "canopy landing",
+                                f.title(),
+                                f.look(),
+                                f.elements(),
+                                f.durationS(),
+                                f.exit(),
+                                f.minEntryKt(),
+                                f.asked(),
+                                f.transit(),
+                                f.quiets(),
+                                f.remarks()))
+                .toList();
     }
 
     /** How an aircraft is made once it has an id. */

@@ -5,6 +5,7 @@ import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Kinds;
 import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.aircraft.Typical;
 import java.util.List;
@@ -52,7 +53,7 @@ record Names(String full, String first, boolean known, String introduced, String
         boolean common = Character.isLowerCase(bare.codePointAt(0))
                 && !called.toLowerCase(Locale.ROOT).startsWith("the ");
         boolean people =
-                craft instanceof TimedAircraft timed && timed.kind().name().equals("parachutists");
+                craft instanceof TimedAircraft timed && timed.kind().name().equals(Kinds.PARACHUTISTS);
         String with = people ? bare : "the " + bare;
         return new Names(
                 known ? name : "the pilot",

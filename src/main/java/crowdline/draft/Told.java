@@ -3,6 +3,7 @@ package crowdline.draft;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.aircraft.Engine;
+import crowdline.show.aircraft.Kinds;
 import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.ArrayList;
@@ -110,7 +111,7 @@ final class Told {
         if (craft instanceof TimedAircraft timed) {
             return switch (timed.kind().name()) {
                 case "helicopter" -> family.equals("helicopter");
-                case "parachutists" -> family.equals(PARACHUTING);
+                case Kinds.PARACHUTISTS -> family.equals(PARACHUTING);
                 default -> true;
             };
         }

@@ -131,6 +131,10 @@ final class Assembly {
             addNote(sentence.start(), sentence.end());
             return;
         }
+        if (lines.isEmpty() && !sentence.numbered() && Prelude.isCraft(rest)) {
+            addNote(sentence.start(), sentence.end());
+            return;
+        }
         boolean isTimed = Tone.isTimed(sentence, rest, text)
                 && !(isAhead() && rest.stream().noneMatch(Heard::isFigure) && !sentence.numbered());
         isProse = false;

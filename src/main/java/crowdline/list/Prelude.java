@@ -43,7 +43,39 @@ final class Prelude {
             "other",
             "rest");
 
+    private static final Set<String> CRAFT = Set.of(
+            "fighter",
+            "warbird",
+            "biplane",
+            "monoplane",
+            "trainer",
+            "two-seater",
+            "single-seater",
+            "glider",
+            "sailplane",
+            "jet",
+            "helicopter",
+            "ship",
+            "parachutists",
+            "jumpers",
+            "skydivers");
+
+    /** What flies is named in no more words, by judgement. */
+    private static final int LONGEST_CRAFT = 6;
+
     private Prelude() {}
+
+    /**
+     * Whether a line ahead of the list says what flies, such as "Piston fighter, 8 min" or "4 ship": it is no figure that lasts
+     * eight minutes.
+     */
+    static boolean isCraft(List<Heard> pieces) {
+        return pieces.stream().mapToLong(piece -> piece.words().size()).sum() <= LONGEST_CRAFT
+                && pieces.stream().noneMatch(Heard::isFigure)
+                && pieces.stream()
+                        .flatMap(piece -> piece.words().stream())
+                        .anyMatch(word -> CRAFT.contains(word.plain()));
+    }
 
     /**
      * Whether a piece is one.

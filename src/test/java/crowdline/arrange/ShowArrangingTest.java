@@ -85,6 +85,31 @@ class ShowArrangingTest {
     }
 
     @Test
+    void whatIsToldTwiceInARowAndIsOneIsFlownOnce() {
+        ShowArranging.Made made =
+                made(empty(), "jet trainer", "loop\nfarewell pass wing rock\nbreak to land\nlanding (70 s)");
+
+        assertThat(made.act().figures().stream().filter(f -> !f.transit()).map(Figure::figure))
+                .containsExactly("loop", "wing rock", "break", "landing");
+        assertThat(figure(made, "landing").durationS()).isEqualTo(70);
+        assertThat(Objects.requireNonNull(figure(made, "landing").asked()).text())
+                .contains("to land")
+                .contains("landing (70 s)");
+    }
+
+    @Test
+    void parachutistsLandUnderTheirCanopies() {
+        assertThat(made(empty(), "parachutists", "freefall, canopies open, landing")
+                        .act()
+                        .figures())
+                .extracting(Figure::figure)
+                .containsExactly("freefall", "canopy descent", "canopy landing");
+        assertThat(made(empty(), "helicopter", "hover, landing").act().figures())
+                .extracting(Figure::figure)
+                .containsExactly("hover", "landing");
+    }
+
+    @Test
     void severalLoopsWithARollAreSeveralLoops() {
         ShowArranging.Made made = made(
                 empty(), "strong aerobatic monoplane", "2 loops with a roll on top, half loop with roll out on top");

@@ -2,6 +2,8 @@ package crowdline.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +11,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How many figures of whole lists are read, by hands that were written down before the reader saw them. */
 class WholeListsTest {
@@ -18,6 +21,21 @@ class WholeListsTest {
     private record Sent(String text, List<String> figures) {}
 
     private static final String OTHER = "\"";
+
+    /** "8 min" made it a figure of eight minutes, in which nothing flew. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Piston fighter - 8 min",
+                "4 ship",
+                "Jet trainer solo, 9 minutes"
+            })
+    void aFirstLineThatSaysWhatFliesIsNoFigure(String heading) {
+        FigureList list = READER.read(heading + "\nloop\nbarrel roll\nlow pass");
+
+        assertThat(list.lines()).extracting(ListLine::figure).containsExactly("loop", "barrel roll", "low pass");
+        assertThat(list.notes()).contains(heading);
+    }
 
     /** What is read in another place, or besides, is counted as too much. */
     @ParameterizedTest

@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 
 /** The kinds of aircraft that are known by name or alias, whatever the case of the letters. */
 public final class Kinds {
+    /** The kind of those under parachutes. */
+    public static final String PARACHUTISTS = "parachutists";
+
     static final int MOST_TOGETHER = 100;
 
     private static final int MOST_NEAREST = 3;
