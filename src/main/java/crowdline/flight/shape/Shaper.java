@@ -55,6 +55,9 @@ public final class Shaper {
     private static final double SAME_M = 30;
     /** What is never pushed is not flown upside down for longer, seconds. */
     private static final double LONGEST_HANGING_S = 6;
+    private static final Fault HANGS =
+            new Fault(Fault.Kind.NEVER, "hangs upside down for longer than such an aircraft is flown");
+
     /** More thrust than this for its weight no figure is flown with: it would not slow down on the way up. */
     private static final double MOST_THRUST = 0.55;
     /** The same of a figure that turns, as a turn is carried round by it. */
@@ -104,9 +107,6 @@ public final class Shaper {
         }
         Tries tries = tried(elements, from);
         Shaped shaped = tries.shaped != null ? tries.shaped : tries.low;
-        if (shaped != null && usual.pushG() == null && shaped.extremes().hangingS() > LONGEST_HANGING_S) {
-            throw new CannotFly("hangs upside down for longer than such an aircraft is flown", from);
-        }
         if (shaped != null) {
             return shaped;
         }
@@ -253,6 +253,10 @@ public final class Shaper {
             try {
                 Shaped shaped = new Drawing(forces, usual, now, from).draw(elements);
                 flown = true;
+                if (hangsTooLong(shaped)) {
+                    tries.failed(HANGS, elements.size());
+                    return;
+                }
                 tries.found(shaped);
                 throttle = isTooFast(shaped, from) ? throttle + 1 : THROTTLES.size();
                 if (throttle >= THROTTLES.size()) {
@@ -275,6 +279,11 @@ public final class Shaper {
                 }
             }
         }
+    }
+
+    /** What is never pushed is not flown upside down for long: a harder pull, and a smaller figure, hangs for less. */
+    private boolean hangsTooLong(Shaped shaped) {
+        return usual.pushG() == null && shaped.extremes().hangingS() > LONGEST_HANGING_S;
     }
 
     /** Ends with more speed and height together than it had, though no higher. */

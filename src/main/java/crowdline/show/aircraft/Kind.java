@@ -60,6 +60,9 @@ public record Kind(
 
     /** Whether its displays ever show an element. */
     public boolean shows(Element element) {
+        if (element instanceof Element.Line line) {
+            return line.middle().stream().allMatch(this::shows);
+        }
         if (element instanceof Element.Flick) {
             return !never.contains(Unshown.FLICK);
         }
