@@ -70,9 +70,7 @@ public final class ShowArranging {
         Aircraft flies = aircraft.as(FreshId.of(about.title() + " aircraft", ids));
         Catalogue all = catalogue.with(show.figures());
         Arranger arranger = new Arranger(all);
-        List<Figure> asked = isUnderCanopies(flies)
-                ? underCanopies(arranger.figures(list))
-                : arranger.figures(list);
+        List<Figure> asked = isUnderCanopies(flies) ? underCanopies(arranger.figures(list)) : arranger.figures(list);
         Arranged arranged = flies instanceof Airframe airframe
                 ? arranger.flown(asked, airframe, show.venue().limits(), Air.of(show.air(), show.venue()))
                 : arranger.timed(asked);
@@ -102,8 +100,7 @@ public final class ShowArranging {
     }
 
     private static boolean isUnderCanopies(Aircraft aircraft) {
-        return aircraft instanceof TimedAircraft timed
-                && timed.kind().name().equals(Kinds.PARACHUTISTS);
+        return aircraft instanceof TimedAircraft timed && timed.kind().name().equals(Kinds.PARACHUTISTS);
     }
 
     /** What they call landing is not an aeroplane's. */

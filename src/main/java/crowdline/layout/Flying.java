@@ -121,10 +121,12 @@ final class Flying {
         }
         if (to == null) {
             FlightState from = start(wish);
+            Measured measured = ground.measured(wish, from.toRight());
             lacking(
                     wish,
                     from,
-                    Objects.requireNonNull(ground.measured(wish, from.toRight()).lack(), "why not"));
+                    Objects.requireNonNull(measured.lack(), "why not"),
+                    () -> measured.lackInFull(wish, ground.trial, ground.measuredAtM()));
             return;
         }
         fly(wish, trying.of(wish, to, at, pieces.isEmpty()));
@@ -147,11 +149,7 @@ final class Flying {
         }
         tried.way().forEach(this::join);
         at = tried.from();
-        begun(
-                wish,
-                tried.wanted(),
-                tried.from(),
-                tried.out().flown() ? tried.out() : wish.flown(ground.trial, tried.from()));
+        begun(wish, tried.wanted(), tried.from(), tried.out());
     }
 
     /** Whether a figure is given up where it comes too low; what somebody gave its elements is flown as it stands. */
@@ -171,7 +169,12 @@ final class Flying {
 
     private void begun(Wish wish, Entry wanted, FlightState from, FigureTrial.Outcome out) {
         if (!out.flown()) {
-            lacking(wish, from, Objects.requireNonNull(out.lack()));
+            // How much more speed would do takes long to find, and most of what is flown is flown again.
+            lacking(
+                    wish,
+                    from,
+                    Objects.requireNonNull(out.lack()),
+                    () -> wish.flown(ground.trial, from).lack());
             return;
         }
         if (out.elements().size() > Most.ELEMENTS.entries()) {
@@ -209,9 +212,16 @@ final class Flying {
     }
 
     private void lacking(Wish wish, FlightState from, String lack) {
+        lacking(wish, from, lack, () -> lack);
+    }
+
+    /** @param inFull the same with what would do, worked out once it is known that this is the act */
+    private void lacking(Wish wish, FlightState from, String lack, Supplier<@Nullable String> inFull) {
         pieces.add(Piece.lacking(wish, seconds(wish, TIMED_S), from, lack));
-        found(new LaidOut.Finding(
-                wish.id(), wish.name() + " " + lack + ", so it is only given a time; ask the pilot about it"));
+        findings.add(() -> List.of(new LaidOut.Finding(
+                wish.id(),
+                wish.name() + " " + Objects.requireNonNullElse(inFull.get(), lack)
+                        + ", so it is only given a time; ask the pilot about it")));
     }
 
     private FlightState start(Wish wish) {

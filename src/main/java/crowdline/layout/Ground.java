@@ -66,13 +66,18 @@ final class Ground {
         Measured known = measured.get(drawn);
         if (known == null) {
             Measured other = measured.get(drawn.theOtherWay());
-            double heightM = area.baseM() + MARGIN_M;
+            double heightM = measuredAtM();
             known = other == null
                     ? Measured.of(wish, trial, toRight, heightM)
                     : other.theOtherWay(wish, trial, toRight, heightM);
             measured.put(drawn, known);
         }
         return known;
+    }
+
+    /** How high figures are measured, metres above the datum. */
+    double measuredAtM() {
+        return area.baseM() + MARGIN_M;
     }
 
     /** The lowest anything may come above the datum: a base that nobody gave is only a height to draw at, metres. */

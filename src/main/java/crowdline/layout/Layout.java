@@ -34,7 +34,7 @@ public final class Layout {
         double raise = 0;
         for (int i = 0; i < MOST_RAISES && raise < MOST_RAISED_M; i++) {
             double missing = missing(flown);
-            if (missing < 1) {
+            if (missing <= 0) {
                 break;
             }
             raise = Math.min(raise + missing + 2, MOST_RAISED_M);

@@ -43,6 +43,8 @@ record Measured(
         @Nullable String lack) {
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
+    /** Of these steps, what is looked at first where a figure cannot be flown at its usual speed; by judgement. */
+    private static final int[] LOOKED_AT = {1, 2, 5, 8};
     /** So much lower than it began nobody sees, as a share of its height and metres. */
     private static final double UNSEEN = 0.06;
 
@@ -69,7 +71,7 @@ record Measured(
     static Measured of(Wish wish, FigureTrial trial, boolean toRight, double heightM) {
         double usual = usualMps(wish, trial, heightM);
         if (wish.kt() != null) {
-            return at(usual, trial, toRight, heightM, wish.flown(trial, from(usual, toRight, heightM)));
+            return at(usual, wish, trial, toRight, heightM);
         }
         Measured first = at(usual, wish, trial, toRight, heightM);
         if (first.isWell()) {
@@ -78,28 +80,48 @@ record Measured(
         }
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
         Measured flown = first;
-        for (int i = first.isOnlyLow() ? first.leastSteps() : 1;
-                i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most;
-                i++) {
+        int i = first.isOnlyLow() ? first.leastSteps() : 1;
+        int failed = 0;
+        while (i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most) {
             double mps = usual + i * Units.mpsFromKt(MORE_KT);
             if (first.isOnlyLow() && trial.climbs(usual, heightM) >= 0 && trial.climbs(mps, heightM) < 0) {
                 // To begin higher takes less than to dive for more speed than the engine holds.
                 break;
             }
             Measured faster = at(mps, wish, trial, toRight, heightM);
-            if (faster.isWell()) {
+            if (faster.isWell() && i > failed + 1) {
+                // Something slower that was passed over may do.
+                i = failed + 1;
+                continue;
+            } else if (faster.isWell()) {
                 return faster;
             } else if (flown.lack() != null) {
                 flown = faster.lack() == null ? faster : flown;
             }
+            failed = i;
+            i = first.lack() == null ? i + 1 : next(i);
         }
         for (double share : SLOWER) {
             Measured slower = flown.lack() == null ? flown : at(share * usual, wish, trial, toRight, heightM);
             flown = slower.lack() == null ? slower : flown;
         }
-        return flown.lack() == null
-                ? flown
-                : at(usual, trial, toRight, heightM, wish.flown(trial, from(usual, toRight, heightM)));
+        return flown.lack() == null ? flown : first;
+    }
+
+    /** What is missing to fly it, with what would do, which takes long to find; null if it can be flown. */
+    @Nullable
+    String lackInFull(Wish wish, FigureTrial trial, double heightM) {
+        return wish.flown(trial, from(mps, toRight, heightM)).lack();
+    }
+
+    /** The next speed to look at: what cannot be flown takes long to find out, so some are passed over. */
+    private static int next(int steps) {
+        for (int looked : LOOKED_AT) {
+            if (looked > steps) {
+                return looked;
+            }
+        }
+        return steps + 1;
     }
 
     /**

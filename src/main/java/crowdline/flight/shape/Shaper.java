@@ -55,6 +55,7 @@ public final class Shaper {
     private static final double SAME_M = 30;
     /** What is never pushed is not flown upside down for longer, seconds. */
     private static final double LONGEST_HANGING_S = 6;
+
     private static final Fault HANGS =
             new Fault(Fault.Kind.NEVER, "hangs upside down for longer than such an aircraft is flown");
 
@@ -68,6 +69,9 @@ public final class Shaper {
     private static final double SHARE_TO_CLOSE = 0.92;
 
     private static final double MORE_KT = 5;
+    /** Of these steps, what is looked at first: that none helps takes long to find out; by judgement. */
+    private static final int[] LOOKED_AT = {1, 2, 5, 8};
+
     /** With more than this asked for it is another figure of another aircraft. */
     private static final double MOST_MORE_KT = 40;
 
@@ -311,10 +315,18 @@ public final class Shaper {
     private int stepsThatHelp(List<Element> elements, FlightState from) {
         double spareKt = Units.ktFromMps(0.95 * forces.body.neverExceedMps() - from.speedMps());
         int most = (int) Math.floor(Math.min(MOST_MORE_KT, spareKt) / MORE_KT);
-        for (int steps = 1; steps <= most; steps++) {
-            if (helps(steps, elements, from)) {
+        int failed = 0;
+        for (int looked : LOOKED_AT) {
+            int steps = Math.min(looked, most);
+            if (steps > failed && helps(steps, elements, from)) {
+                while (++failed < steps) {
+                    if (helps(failed, elements, from)) {
+                        return failed;
+                    }
+                }
                 return steps;
             }
+            failed = Math.max(steps, failed);
         }
         return 0;
     }
