@@ -9,6 +9,7 @@ import crowdline.edit.Change;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import java.awt.Component;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -29,13 +30,23 @@ public final class EditCommands {
 
     private final BooleanSupplier inIncident;
     private final Consumer<Mark> say;
+    private final Consumer<String> unsay;
+    /** Why it could not be saved since it was saved last. */
+    private final List<String> unsaved = new ArrayList<>();
 
     /**
      * @param owner what its questions are asked over
      * @param inIncident whether the incident page is in front, over which nothing is asked
      * @param say says what cannot be asked
+     * @param unsay takes back words that were said and are no longer true
      */
-    public EditCommands(Editing editing, Component owner, BooleanSupplier inIncident, Consumer<Mark> say) {
+    public EditCommands(
+            Editing editing,
+            Component owner,
+            BooleanSupplier inIncident,
+            Consumer<Mark> say,
+            Consumer<String> unsay) {
+        this.unsay = unsay;
         this.editing = editing;
         this.inIncident = inIncident;
         this.say = say;
@@ -210,6 +221,8 @@ public final class EditCommands {
     /** The show was saved into a file of this name, as it was when the save began. */
     public void saved(Show written, String file) {
         editing.saved(written, file);
+        unsaved.forEach(unsay);
+        unsaved.clear();
         Runnable next = afterSaving;
         afterSaving = null;
         if (next != null && !editing.isUnsaved()) {
@@ -220,6 +233,7 @@ public final class EditCommands {
     /** The show could not be saved; it is offered to be saved elsewhere. */
     public void notSaved(String why) {
         afterSaving = null;
+        unsaved.add(why);
         if (mayAsk() && editing.isOpen() && questions.saveElsewhere(why)) {
             saveAs();
         }

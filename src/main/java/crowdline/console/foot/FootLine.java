@@ -105,6 +105,12 @@ public final class FootLine {
         show();
     }
 
+    /** These words are no longer true: what went wrong went right since. */
+    public void unsay(String words) {
+        messages.unsay(words);
+        show();
+    }
+
     /**
      * Says whose pace the times are for.
      *

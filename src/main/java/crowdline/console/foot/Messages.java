@@ -104,6 +104,11 @@ final class Messages {
         said.removeIf(w -> w.mark.tone() == Tone.GOOD);
     }
 
+    /** These words are no longer true. */
+    void unsay(String words) {
+        said.removeIf(w -> w.mark.word().equals(words));
+    }
+
     /** True if something is said that time or the user ends. */
     boolean isWaiting() {
         return !said.isEmpty();

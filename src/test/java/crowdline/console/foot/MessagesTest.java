@@ -47,6 +47,15 @@ class MessagesTest {
     }
 
     @Test
+    void whatIsNoLongerTrueIsTakenBackAndCanBeReadAgain() {
+        messages.say(0, LOST);
+        messages.say(1, PACE);
+        messages.unsay(LOST.word());
+        assertThat(messages.now(List.of())).containsExactly(PACE);
+        assertThat(messages.all()).hasSize(2);
+    }
+
+    @Test
     void eachOfSeveralIsInFrontInItsTurn() {
         messages.say(0, SETTINGS);
         messages.say(0, PACE);
