@@ -88,7 +88,11 @@ public final class ConsoleFrame extends JFrame {
         pane = new ConsolePane(appearance, actions, demo, () -> OpenAgain.byName(host::recent, file -> open(file)));
         words = pane.words();
         edit = new EditCommands(
-                pane.editing(), this, pane::inIncident, mark -> host.say(mark), words -> pane.foot().unsay(words));
+                pane.editing(),
+                this,
+                pane::inIncident,
+                mark -> host.say(mark),
+                words -> pane.foot().unsay(words));
         pane.editing().onEdit(show -> pane.foot().forgetGoodNews());
         pane.editing().onChange(this::edited);
         prepareCourier = new Courier<>(view -> {

@@ -15,14 +15,13 @@ import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
-import javax.swing.JFrame;
 
 /** What the commands of the whole window do, and leaving the show that is open, which asks first. On the event thread. */
 final class WindowCommands {
     /** How the name of a journal ends. */
     private static final String JOURNAL = ".journal";
 
-    private final JFrame frame;
+    private final ConsoleFrame frame;
     private final Host host;
     private final ConsolePane pane;
     private final Windows windows;
@@ -35,7 +34,7 @@ final class WindowCommands {
     private final PracticeGuide practice;
 
     WindowCommands(
-            JFrame frame,
+            ConsoleFrame frame,
             Host host,
             ConsolePane pane,
             Windows windows,
@@ -132,13 +131,16 @@ final class WindowCommands {
         }
     }
 
-    /** Opens a show, once nothing unsaved is lost by it; the journal of a day is set beside the one in Debrief. */
+    /**
+     * Opens a show, once nothing unsaved is lost by it; the journal of a day is set beside the one in Debrief, and a list or a
+     * table is taken into the show that is edited.
+     */
     void open(Path file) {
         if (host.debrief() != null && String.valueOf(file.getFileName()).endsWith(JOURNAL)) {
             pane.go(Place.DEBRIEF);
             pane.debrief().refresh();
             pane.debrief().beside(file);
-        } else if (host.mayOpen(file)) {
+        } else if (!pane.prepare().takes(file, () -> frame.go(Place.PREPARE)) && host.mayOpen(file)) {
             edit.leaving(() -> host.open(file));
         }
     }

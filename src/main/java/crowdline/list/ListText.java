@@ -73,7 +73,8 @@ public final class ListText {
     public static final class NoText extends Exception {
         private static final long serialVersionUID = 1;
 
-        NoText(String what) {
+        /** @param what it is instead, such as "a PDF" */
+        public NoText(String what) {
             super(what);
         }
     }

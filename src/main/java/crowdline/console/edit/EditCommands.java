@@ -41,11 +41,7 @@ public final class EditCommands {
      * @param unsay takes back words that were said and are no longer true
      */
     public EditCommands(
-            Editing editing,
-            Component owner,
-            BooleanSupplier inIncident,
-            Consumer<Mark> say,
-            Consumer<String> unsay) {
+            Editing editing, Component owner, BooleanSupplier inIncident, Consumer<Mark> say, Consumer<String> unsay) {
         this.unsay = unsay;
         this.editing = editing;
         this.inIncident = inIncident;

@@ -94,7 +94,7 @@ final class EditQuestions {
         list.setFocusable(true);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setPreferredSize(LIST);
-        JOptionPane.showMessageDialog(owner, scroll, "What " + file + " has against yours", JOptionPane.PLAIN_MESSAGE);
+        JOptionPane.showMessageDialog(owner, scroll, "How " + file + " differs from yours", JOptionPane.PLAIN_MESSAGE);
     }
 
     boolean saveElsewhere(String why) {

@@ -20,6 +20,7 @@ import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -78,6 +79,9 @@ public record EditedPicture(Show show, PrepareView view, String actId) {
         public <T> void read(Supplier<T> reading, Consumer<T> answer) {
             answer.accept(reading.get());
         }
+
+        @Override
+        public void text(Path file, Consumer<String> answer, Consumer<String> refused) {}
 
         @Override
         public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused) {

@@ -24,6 +24,8 @@ import crowdline.console.theme.Tone;
 import crowdline.measure.Measures;
 import crowdline.show.Show;
 import java.awt.Frame;
+import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -70,7 +72,7 @@ public final class PreparePlace implements PlaceScreen {
         commands = CommandTable.of(Command.Scope.PREPARE)
                 .on(Command.METAR, this::hasShow, () -> metar.run())
                 .on(Command.PASTE_LIST, this::canEdit, () -> panel().pasteList())
-                .on(Command.CELLS, this::canEdit, this::cells)
+                .on(Command.CELLS, this::canEdit, () -> cells(""))
                 .on(
                         Command.MAKE_ACT,
                         () -> canEdit()
@@ -171,10 +173,42 @@ public final class PreparePlace implements PlaceScreen {
         }
     }
 
-    private void cells() {
+    private void cells(String text) {
         if (SwingUtilities.getWindowAncestor(place) instanceof Frame frame) {
-            CellsWindow.open(frame, worn, editor, host, () -> panel().turn(Page.ACTS));
+            CellsWindow.open(frame, worn, editor, host, text, () -> panel().turn(Page.ACTS));
         }
+    }
+
+    /**
+     * Takes a file of text as a pilot's list, and a table as cells, where a show is edited.
+     *
+     * @param comes brings this place in front, once the file is read
+     * @return false if it is neither by its name
+     */
+    public boolean takes(Path file, Runnable comes) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        boolean isTable = name.matches(".*\\.(csv|tsv)");
+        if (!editor.isOpen() || !(isTable || name.matches(".*\\.(txt|text|eml)"))) {
+            return false;
+        }
+        host.text(
+                file,
+                text -> {
+                    comes.run();
+                    // The panel may be made only now that it is looked at.
+                    SwingUtilities.invokeLater(() -> {
+                        if (!canEdit()) {
+                            editor.refuse(
+                                    file.getFileName() + " comes too soon; drop it again once the acts are there");
+                        } else if (isTable) {
+                            cells(text);
+                        } else {
+                            pasteList(text);
+                        }
+                    });
+                },
+                editor::refuse);
+        return true;
     }
 
     private boolean canEdit() {

@@ -247,13 +247,27 @@ class OpeningWindowTest {
         window.openAgain(gone);
         window.until("there is no file " + gone);
         window.openAgain(deep);
-        window.until("This show cannot be used");
+        window.until("deep.json cannot be used until its errors are fixed: line 1");
         window.openAgain(picture);
         window.until("picture.json is a picture and not a show, so nothing was opened");
         window.openAgain(day);
         window.until("Harrowmere Air Day");
         window.press(KeyEvent.VK_F5);
         window.until("Ada Quillan");
+    }
+
+    /** A file dropped by mistake must not stand where the acts of the day were. */
+    @Test
+    void whatCannotBeUsedLeavesTheShowInSight() throws Exception {
+        Path broken = write("broken.json", "{\"crowdline\": 1, \"title\": 3}");
+        RealWindow window = open(day, broken);
+        window.until("Harrowmere Air Day");
+        window.untilGone("Opening day.json");
+        window.press(KeyEvent.VK_F2);
+        window.until("Ada Quillan in the Wren");
+        window.openAgain(broken);
+        window.until("broken.json cannot be used until its errors are fixed: line 1");
+        window.until("Ada Quillan in the Wren");
     }
 
     /** Nothing that lies where the program keeps its own files holds up the window. */

@@ -103,8 +103,9 @@ class SavingTroubleOnScreenTest {
             saveAs(screen, other);
             screen.awaitAlone();
             screen.await("it is saved", () -> Files.exists(other) && in(other).equals(edited));
-            screen.await("that it could not be is said no longer", () -> screen.spoken("Messages")
-                    .startsWith("Saved as "));
+            screen.await(
+                    "that it could not be is said no longer",
+                    () -> screen.spoken("Messages").startsWith("Saved as "));
         }
     }
 

@@ -23,6 +23,7 @@ import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -76,6 +77,11 @@ public final class SampleTools implements PrepareHost {
     @Override
     public <T> void read(Supplier<T> reading, Consumer<T> answer) {
         this.reading.accept(() -> answer.accept(reading.get()));
+    }
+
+    @Override
+    public void text(Path file, Consumer<String> answer, Consumer<String> no) {
+        answer.accept("loop, slow roll from " + file);
     }
 
     @Override

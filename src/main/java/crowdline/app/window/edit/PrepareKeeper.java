@@ -9,6 +9,7 @@ import crowdline.edit.act.Edit;
 import crowdline.edit.act.Figures;
 import crowdline.edit.act.FirstDraft;
 import crowdline.list.ListReader;
+import crowdline.list.ListText;
 import crowdline.list.line.FigureList;
 import crowdline.show.Show;
 import crowdline.show.Speaker;
@@ -18,6 +19,10 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.concurrent.Executor;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
@@ -28,6 +33,9 @@ import org.jspecify.annotations.Nullable;
 /** Reads lists and makes edits on a thread of its own, and answers on the event thread. */
 public final class PrepareKeeper implements PrepareHost {
     private static final System.Logger LOG = System.getLogger(PrepareKeeper.class.getName());
+
+    /** More than any list, and than a table of every remark of a day. */
+    private static final int MOST_BYTES = 1_000_000;
 
     private final Supplier<Catalogue> catalogue;
     private final Supplier<Paces> paces;
@@ -60,6 +68,33 @@ public final class PrepareKeeper implements PrepareHost {
     @Override
     public void read(Show show, String list, Consumer<FigureList> answer) {
         read(() -> reader(show).read(list), answer);
+    }
+
+    @Override
+    public void text(Path file, Consumer<String> answer, Consumer<String> refused) {
+        work.execute(() -> {
+            try {
+                String text = text(file);
+                SwingUtilities.invokeLater(() -> answer.accept(text));
+            } catch (ListText.NoText e) {
+                SwingUtilities.invokeLater(() -> refused.accept(
+                        file.getFileName() + " is " + e.getMessage() + "; save the list itself as plain text"));
+            } catch (IOException e) {
+                LOG.log(System.Logger.Level.INFO, "{0} could not be read: {1}", file, e.toString());
+                SwingUtilities.invokeLater(() -> refused.accept(
+                        file.getFileName() + " cannot be read; check that it is there and that you may read it"));
+            }
+        });
+    }
+
+    private static String text(Path file) throws IOException, ListText.NoText {
+        try (InputStream in = Files.newInputStream(file)) {
+            byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw new ListText.NoText("larger than a list or a table of a day");
+            }
+            return ListText.of(bytes);
+        }
     }
 
     @Override

@@ -7,6 +7,7 @@ import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.state.LiveState;
 import crowdline.running.RunningShow;
+import crowdline.show.bounds.Written;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
 import crowdline.storage.file.OtherKind;
@@ -18,13 +19,31 @@ import java.util.Optional;
 
 /** What is said while a show is opened and predicted again. */
 public final class OpeningMessages {
-    static final Mark UNUSABLE =
-            new Mark(Form.STOP, Tone.ALARM, "This show cannot be used until the errors listed are fixed");
     static final Mark FLYING = new Mark(Form.RING, Tone.CALM, "Predicting again in this air");
+
+    /** Of an error, so that the foot line can hold it. */
+    private static final int MOST_LETTERS = 160;
 
     private static final System.Logger LOG = System.getLogger(OpeningMessages.class.getName());
 
     private OpeningMessages() {}
+
+    /** Names the file, for it is not the show in sight, and the first of its errors. */
+    static Mark unusable(Path file, List<LocatedFinding> findings) {
+        List<LocatedFinding> errors =
+                findings.stream().filter(f -> f.severity() == Severity.ERROR).toList();
+        String first = errors.isEmpty()
+                ? ""
+                : ": "
+                        + (errors.get(0).line() > 0 ? "line " + errors.get(0).line() + ", " : "")
+                        + errors.get(0).message();
+        String more = errors.size() > 1 ? ", and " + (errors.size() - 1) + " more" : "";
+        return new Mark(
+                Form.STOP,
+                Tone.ALARM,
+                file.getFileName() + " cannot be used until its errors are fixed" + Written.brief(first, MOST_LETTERS)
+                        + more);
+    }
 
     static Mark refused(String why) {
         return new Mark(Form.DIAMOND, Tone.CAUTION, why);

@@ -222,10 +222,10 @@ public final class ShowOpener implements LiveShow {
                 : loader.check(file, content, started);
         LoadedShow loaded = result.loaded();
         if (loaded == null) {
-            String name = String.valueOf(file.getFileName());
-            PrepareView unusable = PreparePresenter.unusable(name, result.findings());
-            window.send(w -> w.showPrepare(unusable));
-            say(OpeningMessages.UNUSABLE);
+            PrepareView unusable = PreparePresenter.unusable(file.getFileName() + "", result.findings());
+            // What is edited stays in sight.
+            window.send(w -> w.tellEdit(edit -> edit.now().ifPresentOrElse(s -> {}, () -> w.showPrepare(unusable))));
+            say(OpeningMessages.unusable(file, result.findings()));
             progress.end(open != null);
             return;
         }

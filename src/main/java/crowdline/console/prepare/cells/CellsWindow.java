@@ -16,17 +16,20 @@ public final class CellsWindow {
     /**
      * Opens it.
      *
+     * @param text what stands in it to begin with
      * @param taken told when rows were taken, and the window is closed
      */
-    public static void open(Frame owner, Appearance appearance, Editor editor, PrepareHost host, Runnable taken) {
+    public static void open(
+            Frame owner, Appearance appearance, Editor editor, PrepareHost host, String text, Runnable taken) {
         JDialog dialog = OwnWindow.over(owner, "Cells of a spreadsheet");
-        OwnWindow.show(
-                dialog,
-                new CellsPanel(appearance, editor, host, () -> {
-                    dialog.dispose();
-                    onceInFront(owner, taken);
-                }),
-                OwnWindow.size(appearance, 1100, 600, owner.getSize()));
+        CellsPanel panel = new CellsPanel(appearance, editor, host, () -> {
+            dialog.dispose();
+            onceInFront(owner, taken);
+        });
+        if (!text.isEmpty()) {
+            panel.paste(text);
+        }
+        OwnWindow.show(dialog, panel, OwnWindow.size(appearance, 1100, 600, owner.getSize()));
     }
 
     /** The keys come back to a window some time after the one over it is gone; what moves them waits for that. */

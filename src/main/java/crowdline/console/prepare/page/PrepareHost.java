@@ -16,6 +16,7 @@ import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.IncidentTemplate;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -31,6 +32,9 @@ public interface PrepareHost {
 
         @Override
         public <T> void read(Supplier<T> reading, Consumer<T> answer) {}
+
+        @Override
+        public void text(Path file, Consumer<String> answer, Consumer<String> refused) {}
 
         @Override
         public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused) {
@@ -74,6 +78,13 @@ public interface PrepareHost {
      * @param show whose own figures it may name
      */
     void read(Show show, String list, Consumer<FigureList> answer);
+
+    /**
+     * Reads a file of text, such as a pilot's list or a table.
+     *
+     * @param refused told in a sentence why it is none
+     */
+    void text(Path file, Consumer<String> answer, Consumer<String> refused);
 
     /**
      * Reads something else that was pasted, as long as that takes; only the newest of several is read.

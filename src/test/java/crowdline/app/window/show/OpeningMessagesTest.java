@@ -5,8 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.ExpectsWarning;
 import crowdline.app.window.work.FileWork;
 import crowdline.console.paint.Mark;
+import crowdline.show.check.LocatedFinding;
+import crowdline.show.check.Severity;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class OpeningMessagesTest {
@@ -47,6 +50,24 @@ class OpeningMessagesTest {
                                 + " pilot's list with Ctrl+I in Prepare");
         assertThat(saidOf(() -> OpeningMessages.mustBeText(Path.of("day.json"), new byte[] {'{'})))
                 .isEmpty();
+    }
+
+    /** The show in sight is another one. */
+    @Test
+    void aFileWithErrorsIsNamedWithTheFirstOfThem() {
+        LocatedFinding note = at(Severity.NOTE, 2, "there is no fact");
+        LocatedFinding first = at(Severity.ERROR, 7, "venue.latDeg is NaN");
+        LocatedFinding second = at(Severity.ERROR, 9, "date is 3");
+        assertThat(OpeningMessages.unusable(Path.of("shows/day.json"), List.of(note, first))
+                        .word())
+                .isEqualTo("day.json cannot be used until its errors are fixed: line 7, venue.latDeg is NaN");
+        assertThat(OpeningMessages.unusable(Path.of("day.json"), List.of(first, note, second))
+                        .word())
+                .endsWith("is NaN, and 1 more");
+    }
+
+    private static LocatedFinding at(Severity severity, int line, String message) {
+        return new LocatedFinding(severity, "code", message, "day.json", line, 1, "");
     }
 
     @Test
