@@ -5,6 +5,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.CardLayout;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
@@ -120,7 +121,7 @@ final class ChartPage extends JPanel {
     private static JScrollPane scroll(javax.swing.JComponent of) {
         JScrollPane scroll = new JScrollPane(of);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setOpaque(false);
         scroll.getViewport().setOpaque(false);
         return scroll;

@@ -1,6 +1,7 @@
 package crowdline.console.paint;
 
 import java.awt.Component;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
 import javax.swing.JList;
@@ -28,7 +29,8 @@ public final class PlainText {
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setOpaque(false);
-        area.setBorder(null);
+        // One of its own: in place of none another theme would put its own border.
+        area.setBorder(BorderFactory.createEmptyBorder());
         area.getAccessibleContext().setAccessibleName(name);
         return area;
     }

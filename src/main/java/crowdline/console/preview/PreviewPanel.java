@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.BorderFactory;
 import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -96,7 +97,7 @@ public final class PreviewPanel extends JPanel {
         scroll.getAccessibleContext().setAccessibleName("Pages");
         PreviewChoice.leavePageKeys(scroll, WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         JScrollPane choices = new JScrollPane(left);
-        choices.setBorder(null);
+        choices.setBorder(BorderFactory.createEmptyBorder());
         choices.setOpaque(false);
         choices.getViewport().setOpaque(false);
         choices.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);

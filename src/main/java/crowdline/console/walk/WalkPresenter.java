@@ -238,7 +238,7 @@ final class WalkPresenter {
         if (walk.reading() != null) {
             return "S as you start and finish each remark, or just Enter as you finish. Space pauses, R ends the run";
         }
-        return "Space plays, ← → figures, , and . seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
+        return "Space plays, ← → figures, comma and full stop seconds, + − speed, A act, V variant, W times, N note, P time a pass,"
                 + " R practise";
     }
 }

@@ -13,6 +13,7 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -147,7 +148,7 @@ final class RemarkPanel extends JPanel {
         room.setForeground(worn.palette().soft());
         problems.setForeground(worn.palette().alarm());
         JScrollPane page = new JScrollPane(new WordsPage(page(worn)));
-        page.setBorder(null);
+        page.setBorder(BorderFactory.createEmptyBorder());
         page.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         page.getVerticalScrollBar().setUnitIncrement(worn.px(20));
         add(page, BorderLayout.CENTER);

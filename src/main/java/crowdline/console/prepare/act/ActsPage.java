@@ -28,6 +28,7 @@ import java.awt.GraphicsEnvironment;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -299,7 +300,7 @@ public final class ActsPage extends JPanel {
         add(left, "grow, wmin 0, hmin 0");
         empty.setFont(appearance.plain(TextRole.VALUE));
         JScrollPane scroll = Scrolling.down(act);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         shownAct = scroll;
         add(scroll, "grow, wmin 0, hmin 0, hidemode 3");
         shownAct.setVisible(!acts.isEmpty());

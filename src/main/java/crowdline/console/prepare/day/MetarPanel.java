@@ -8,6 +8,7 @@ import crowdline.console.window.TextMenu;
 import crowdline.show.DayAir;
 import java.awt.KeyboardFocusManager;
 import java.util.function.Consumer;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -65,7 +66,7 @@ public final class MetarPanel extends JPanel {
         add(new JScrollPane(report), "hmin " + appearance.room(70) + ", wrap");
         add(read, "wmin 0, wrap");
         JScrollPane scroll = new JScrollPane(notes);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         add(scroll, "grow, wmin 0, hmin 0, wrap");
         add(leave, "split 3, growx 0, gapleft push, wmin 0");

@@ -31,6 +31,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -230,7 +231,7 @@ public final class ShowPage extends JPanel implements PrepareCard {
         both.add(left, "wmin 0");
         both.add(limits, "wmin 0");
         JScrollPane scroll = Scrolling.down(both);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         setLayout(new BorderLayout());
         add(scroll);
         revalidate();

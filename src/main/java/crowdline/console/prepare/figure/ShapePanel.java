@@ -26,6 +26,7 @@ import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -65,7 +66,7 @@ public final class ShapePanel extends JPanel {
         this.tools = tools;
         form = new ElementForm(this::told);
         formScroll = Scrolling.down(form);
-        formScroll.setBorder(null);
+        formScroll.setBorder(BorderFactory.createEmptyBorder());
         mark = new MarkLine("Whose shape it is", appearance);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("Elements of the figure, in the order flown");
