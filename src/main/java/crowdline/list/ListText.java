@@ -77,5 +77,10 @@ public final class ListText {
         public NoText(String what) {
             super(what);
         }
+
+        /** In a sentence, with what to do. */
+        public String inPlaceOf(String file) {
+            return file + " is " + getMessage() + "; save the list itself as plain text";
+        }
     }
 }

@@ -261,7 +261,7 @@ public final class ArrangeCommand implements Callable<Integer> {
             }
             return ListText.of(bytes);
         } catch (ListText.NoText e) {
-            throw new Unusable(from + " is " + e.getMessage() + "; save the list itself as plain text");
+            throw new Unusable(e.inPlaceOf(from));
         } catch (IOException | java.nio.file.InvalidPathException e) {
             throw new Unusable(from + " cannot be read; check its name and that you may read it");
         }

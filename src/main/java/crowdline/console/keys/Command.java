@@ -43,11 +43,7 @@ public enum Command {
     LOOK_UP("Look up", Scope.LIVE, "A figure, word, name, act or fact, by its first letters", "L"),
     HAND_OVER("The other speaks next", Scope.LIVE, "Said in the second window; again to take it back", "Y"),
     ORDER("Running order", Scope.LIVE, "Every act and when to expect it; what its keys do stands in it", "R"),
-    DUTIES(
-            "Duties of the day",
-            Scope.LIVE,
-            "What is to be said today and how often, with ticks; S says the chosen one was said",
-            "U"),
+    DUTIES("Duties of the day", Scope.LIVE, "What is to be said today, with ticks; S says the chosen one was", "U"),
     ORDER_UP("Act above", Scope.LIVE, "In the running order: the act before", "UP"),
     ORDER_DOWN("Act below", Scope.LIVE, "In the running order: the act after", "DOWN"),
     ALL_LATER("A minute later", Scope.LIVE, "In the running order: this act and all after it", "alt RIGHT"),

@@ -77,8 +77,7 @@ public final class PrepareKeeper implements PrepareHost {
                 String text = text(file);
                 SwingUtilities.invokeLater(() -> answer.accept(text));
             } catch (ListText.NoText e) {
-                SwingUtilities.invokeLater(() -> refused.accept(
-                        file.getFileName() + " is " + e.getMessage() + "; save the list itself as plain text"));
+                SwingUtilities.invokeLater(() -> refused.accept(e.inPlaceOf(String.valueOf(file.getFileName()))));
             } catch (IOException e) {
                 LOG.log(System.Logger.Level.INFO, "{0} could not be read: {1}", file, e.toString());
                 SwingUtilities.invokeLater(() -> refused.accept(
