@@ -50,6 +50,15 @@ final class Evidence {
     private static final double TIMED_SPEED_SHARE = 0.2;
     /** Factor on its ratio at a speed that does not fit at all. */
     private static final double TIMED_SPEED_FLOOR = 0.03;
+    /**
+     * How steep a turn a timed figure has, as the pull to a side in g: 50° of bank. Circuits are flown at 30° or so and displays
+     * at 60°: common practice, no source.
+     */
+    private static final double STEEP_G = 1.2;
+    /** How much steeper it may yet be, g. */
+    private static final double STEEPER_G = 0.3;
+    /** Factor on its ratio in a turn that is far steeper, so that it is no likelier there than flight off the plan. */
+    private static final double STEEP_FLOOR = OFF_GENTLY;
     /** Metres: how far off its place the way in to the first figure is flown. */
     private static final double LEAD_M = 80;
 
@@ -169,6 +178,9 @@ final class Evidence {
     private double timed(int bin, double sign, Seen seen) {
         double fit = near((seen.heightM() - bins.zM[bin]) / TIMED_HEIGHT_M, TIMED_HEIGHT_FLOOR);
         fit *= speed(bin, seen);
+        if (seen.sidewaysG() > STEEP_G) {
+            fit *= near((seen.sidewaysG() - STEEP_G) / STEEPER_G, STEEP_FLOOR);
+        }
         return bins.isLead(bin) ? fit * near((sign * seen.alongM() - bins.xM[bin]) / LEAD_M, LEAD_FLOOR) : fit;
     }
 

@@ -1,5 +1,6 @@
 package crowdline.follow;
 
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -70,8 +71,13 @@ final class Fit {
      */
     private static final double SPEED_SHARE = 0.05;
 
-    /** Metres below the lowest place planned for a figure; lower, it is a landing or something else. */
+    /**
+     * Metres below the lowest place planned for a figure; lower, it is a landing or something else. But for one that is still
+     * fast and has been believed lower than planned by as much: it has ended its figure too low.
+     */
     private static final double LOWER_M = 40;
+    /** Share of the mean speed of the act's figures, from which an aircraft is fast. */
+    private static final double FAST_SHARE = 0.9;
     /** Factor on the evidence down there. */
     private static final double TOO_LOW = 0.01;
 
@@ -95,6 +101,7 @@ final class Fit {
 
     private final Bins bins;
     private final double lowestM;
+    private final double usualMps;
     /** How far the reading is from where the bin looked at has it: the offsets, without what a state believes of them. */
     private final double[] offM = new double[OFFSETS.length];
 
@@ -103,6 +110,10 @@ final class Fit {
     /** What all states of the bin have in common. */
     private double common;
 
+    /** Whether the reading is lower than any figure, and whether it is fast enough for one all the same. */
+    private boolean tooLow;
+
+    private boolean mayBeLow;
     private double power;
     /** Square metres a second: s² of every speed in the bin looked at. */
     private double speed2;
@@ -127,6 +138,22 @@ final class Fit {
             lowest = shown ? Math.min(lowest, bins.zM[i]) : lowest;
         }
         lowestM = lowest;
+        usualMps = usual(bins);
+    }
+
+    /** The mean speed of all that has a predicted path. */
+    private static double usual(Bins bins) {
+        return IntStream.range(0, bins.size)
+                .filter(i -> !bins.timed[i])
+                .mapToDouble(i -> Math.sqrt(bins.squareOfSpeed(i)))
+                .average()
+                .orElse(0);
+    }
+
+    /** As fast as figures are flown and nobody lands. */
+    private boolean isFast(Seen seen) {
+        double climb = seen.hasClimb() ? seen.climbMps() : 0;
+        return Math.sqrt(seen.groundMps() * seen.groundMps() + climb * climb) > FAST_SHARE * usualMps;
     }
 
     /**
@@ -146,9 +173,8 @@ final class Fit {
                 * place(RANGE_AWAY_M, AWAY_M, seen.awayM() - bins.yM[bin]);
         Way way = bins.way(bins.figure[bin]);
         double lowest = way == null ? lowestM : Math.min(lowestM, way.lowestM());
-        if (seen.heightM() < lowest - LOWER_M) {
-            common *= TOO_LOW;
-        }
+        tooLow = seen.heightM() < lowest - LOWER_M;
+        mayBeLow = tooLow && seen.hasSpeeds() && isFast(seen);
         speeds(bin, sign, seen);
     }
 
@@ -189,6 +215,9 @@ final class Fit {
         double c = belief.chance[state];
         double perChance = 1 / c;
         double fit = common;
+        if (tooLow && !(mayBeLow && cells[cell + Moments.HEIGHT] * perChance < -LOWER_M)) {
+            fit *= TOO_LOW;
+        }
         double least = 0;
         double higherM = 0;
         if (way != null) {

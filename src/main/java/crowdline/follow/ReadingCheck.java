@@ -1,5 +1,6 @@
 package crowdline.follow;
 
+import crowdline.measure.Units;
 import crowdline.telemetry.Reading;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -13,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 final class ReadingCheck {
     /** Seconds: over a longer time between two readings a speed means nothing. */
     private static final double LONGEST_S = 3.2;
+
+    /** Seconds: over a shorter time neither does one. */
+    private static final double SHORTEST_S = 0.3;
 
     /** Metres: positions nearer than this are one position sent twice. Readings come in centimetres at best. */
     private static final double SAME_M = 0.005;
@@ -138,7 +142,7 @@ final class ReadingCheck {
         double climb = Double.NaN;
         double vx = along == null ? Double.NaN : along;
         double vy = away == null ? Double.NaN : away;
-        if (n >= 2 && over > 0.3) {
+        if (n >= 2 && over > SHORTEST_S) {
             double t = 0;
             for (Reading g : good) {
                 t += g.tS() / n;
@@ -161,6 +165,21 @@ final class ReadingCheck {
                 vy = ty / tt;
             }
         }
-        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, Math.min(newS, 2));
+        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, Math.min(newS, 2), sidewaysG(r));
+    }
+
+    /** From how far the speed told has turned since the first of the good readings of the last second. */
+    private double sidewaysG(Reading now) {
+        Reading from = good.getFirst();
+        Double x0 = from.alongMps();
+        Double y0 = from.awayMps();
+        Double x1 = now.alongMps();
+        Double y1 = now.awayMps();
+        double overS = now.tS() - from.tS();
+        if (x0 == null || y0 == null || x1 == null || y1 == null || overS < SHORTEST_S) {
+            return Double.NaN;
+        }
+        double turned = Math.atan2(x0 * y1 - y0 * x1, x0 * x1 + y0 * y1);
+        return Math.abs(turned) / overS * Math.hypot(x1, y1) / Units.G_MPS2;
     }
 }

@@ -11,6 +11,7 @@ package crowdline.follow;
  * @param climbMps upwards, a mean over the last {@code overS}; NaN when not known
  * @param overS time over which {@code climbMps} was taken
  * @param newS seconds since the last reading that counted
+ * @param sidewaysG how hard the path over the ground has been bent to a side over the last second, in g; NaN when not known
  */
 record Seen(
         double alongM,
@@ -20,7 +21,21 @@ record Seen(
         double awayMps,
         double climbMps,
         double overS,
-        double newS) {
+        double newS,
+        double sidewaysG) {
+
+    /** Where nothing is known of how the path is bent. */
+    Seen(
+            double alongM,
+            double awayM,
+            double heightM,
+            double alongMps,
+            double awayMps,
+            double climbMps,
+            double overS,
+            double newS) {
+        this(alongM, awayM, heightM, alongMps, awayMps, climbMps, overS, newS, Double.NaN);
+    }
 
     boolean hasSpeeds() {
         return !Double.isNaN(alongMps);

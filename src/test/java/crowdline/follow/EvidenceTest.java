@@ -51,6 +51,35 @@ class EvidenceTest {
         assertThat(inBin(10, gentle(0, 9))).as("no more than one").isEqualTo(whole);
     }
 
+    private static Seen banked(Seen seen, double sidewaysG) {
+        return new Seen(
+                seen.alongM(),
+                seen.awayM(),
+                seen.heightM(),
+                seen.alongMps(),
+                seen.awayMps(),
+                seen.climbMps(),
+                seen.overS(),
+                seen.newS(),
+                sidewaysG);
+    }
+
+    /** As it was, an extra turn at 60° of bank was said to be the landing after ten seconds. */
+    @Test
+    void turnAsSteepAsOfADisplaySpeaksForNoTimedFigure() {
+        int landing = bins.first[2] + 50;
+        Seen flown = seen(bins.xM[landing], bins.zM[landing], 60, 0, 2);
+        double like = inBin(landing, flown);
+        assertThat(inBin(landing, banked(flown, 1.2))).as("50° of bank").isEqualTo(like);
+        assertThat(inBin(landing, banked(flown, 0.3))).isEqualTo(like);
+        assertThat(inBin(landing, banked(flown, 1.7)) / like).as("60°").isBetween(0.2, 0.6);
+        double off = factor(landing, flown, b -> b.offGently);
+        assertThat(inBin(landing, banked(flown, 2.7)) / off).as("70°").isCloseTo(1, within(0.1));
+        int figure = bins.first[1] + 20;
+        Seen there = seen(bins.xM[figure], bins.zM[figure], 60, 0, 2);
+        assertThat(inBin(figure, banked(there, 2.7))).isEqualTo(inBin(figure, there));
+    }
+
     /** As it was, a jet that turned back at 150 m/s was said to land. */
     @Test
     void timedFigureSlowsDownToNotMuchMoreThanTheSpeedItEndsAt() {

@@ -114,6 +114,25 @@ class FitTest {
         return belief.chance[belief.state(0, BIN)];
     }
 
+    /** The chance left of a state that has been believed so much higher than planned, by a reading 60 m below the lowest. */
+    private double leftBelow(double believedM, double alongMps) {
+        Belief belief = new Belief(bins);
+        Moments m = Moments.of(1, 400, 400);
+        m.moved(m, 0, believedM);
+        belief.add(0, BIN, m, 1);
+        weigh(belief, seen(0, 0, -60, alongMps));
+        return belief.chance[belief.state(0, BIN)];
+    }
+
+    /** A jet that came out of its loop 140 m too low was off the plan for the next 14 s. */
+    @Test
+    void whatHasEndedItsFigureTooLowMayBeLowWhileItIsFast() {
+        double fast = leftBelow(-60, 60);
+        assertThat(leftBelow(-39, 60)).as("not believed so low").isLessThan(0.2 * fast);
+        assertThat(leftBelow(-60, 53)).as("no faster than a landing").isLessThan(0.2 * fast);
+        assertThat(leftBelow(-60, 57)).isGreaterThan(0.5 * fast);
+    }
+
     /** Where the order has changed a figure is flown somewhere else, and its speeds are all there is to know it by. */
     @Test
     void wrongPlaceSpeaksAgainstAFigureButNotForLong() {

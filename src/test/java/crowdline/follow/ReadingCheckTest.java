@@ -24,6 +24,31 @@ class ReadingCheckTest {
         }
     }
 
+    /** v² / r by g, as of any circle: 60 m/s round 200 m is 1.83 g. */
+    @Test
+    void pullToASideIsThatOfTheCircleFlown() {
+        assertThat(Objects.requireNonNull(receiver.take(circle(0))).sidewaysG()).isNaN();
+        Seen seen = null;
+        for (double t = 0.2; t < 3; t += 0.2) {
+            seen = receiver.take(circle(t));
+        }
+        assertThat(Objects.requireNonNull(seen).sidewaysG()).isCloseTo(60.0 * 60 / 200 / 9.80665, within(0.01));
+        Reading untold = circle(3);
+        Seen blind = receiver.take(new Reading(3, untold.alongM(), untold.awayM(), untold.heightM(), null, null));
+        assertThat(Objects.requireNonNull(blind).sidewaysG()).isNaN();
+    }
+
+    private static Reading circle(double tS) {
+        double angle = 60.0 / 200 * tS;
+        return new Reading(
+                tS,
+                200 * Math.sin(angle),
+                200 * Math.cos(angle),
+                300,
+                60 * Math.cos(angle),
+                -60 * Math.sin(angle));
+    }
+
     @Test
     void repeatedPositionInFlightIsAFault() {
         levelUntil(3);
