@@ -52,8 +52,10 @@ final class Bins {
     final boolean[] timed;
     /** Straight: such a line is cut short or drawn out to fit. */
     final boolean[] elastic;
-    /** Of a straight line flown to a place or a height, the bin after it; 0 elsewhere. */
+    /** Of a straight line flown to a place, a height or a speed, the bin after it; 0 elsewhere. */
     final int[] lineEnd;
+    /** Whether such a line is flown to a speed, and so for as long as that takes. */
+    final boolean[] toSpeed;
     /** Whether such a line is flown to a height and not to a place on the A-axis. */
     final boolean[] toHeight;
     /** Such a height above the datum, or place on the A-axis, metres. */
@@ -92,6 +94,7 @@ final class Bins {
         timed = new boolean[size];
         elastic = new boolean[size];
         lineEnd = new int[size];
+        toSpeed = new boolean[size];
         toHeight = new boolean[size];
         goalM = new double[size];
         leadFrom = Arrays.copyOfRange(first, 1, figures + 1);
@@ -199,6 +202,12 @@ final class Bins {
                 line(f, element, flown.startS(), width, true, line.heightM());
             } else if (!timed[first[f]] && element.ends() instanceof ElementFlight.AtPlace line) {
                 line(f, element, flown.startS(), width, false, line.alongM());
+            } else if (!timed[first[f]]
+                    && element.element() instanceof Element.Line line
+                    && line.until() == Element.Until.KNOTS) {
+                lineToSpeed(f, element.startS(), element.endS(), flown.startS(), width);
+            } else if (!timed[first[f]] && element.element() instanceof Element.Spin) {
+                lineToSpeed(f, element.startS(), element.lastLegS(), flown.startS(), width);
             }
         }
         round[f] = !timed[first[f]] && turnsRound(f);
@@ -237,6 +246,17 @@ final class Bins {
             lineEnd[i] = end;
             toHeight[i] = height;
             goalM[i] = goal;
+        }
+    }
+
+    /** The same of a line that ends when the aircraft is as fast, or as slow, as it has to be. */
+    private void lineToSpeed(int f, double startS, double endS, double fromS, double width) {
+        int end = Math.min(first[f] + (int) Math.round((endS - fromS) / width), first[f + 1]);
+        int start = Math.max(first[f] + (int) Math.round((startS - fromS) / width), first[f]);
+        for (int i = Math.max(first[f], Math.min(start, end - 1)); i < end; i++) {
+            elastic[i] = true;
+            lineEnd[i] = end;
+            toSpeed[i] = true;
         }
     }
 

@@ -48,6 +48,10 @@ final class Motion {
     private static final double WAIT_OFF_PER_S = 0.02;
     /** Ends a second of a landing whose time is up: as long as it is watched, it ends when the aircraft stands. */
     private static final double LANDED_PER_S = 0.1;
+    /** Ends a second of a line to a speed, once its time is up. */
+    private static final double FAST_ENOUGH_PER_S = 1.5;
+    /** Seconds by which it may well be shorter than planned. */
+    private static final double EARLY_S = 1;
     /** Metres: how near a pilot comes to such a place. Tuned: 5 to 45 works. Less is sure of the place too soon. */
     private static final double NEAR_PLACE_M = 15.6;
     /** Metres: how near to such a height. */
@@ -201,11 +205,17 @@ final class Motion {
      * @return the share that leaves the line
      */
     private double endLine(Belief to, int lane, int i, double keep) {
+        double leftS = (bins.lineEnd[i] - i - 0.5) * Bins.WIDTH_S;
+        if (bins.toSpeed[i]) {
+            double share = keep * STEP_S * FAST_ENOUGH_PER_S * reached(-leftS, EARLY_S * EARLY_S);
+            there.moved(here, -leftS * bins.vxMps[i], -leftS * bins.vzMps[i]);
+            put(to, lane, bins.figure[i], bins.lineEnd[i], there, share);
+            return share;
+        }
         boolean height = bins.toHeight[i];
         int offset = height ? Moments.HEIGHT : Moments.ALONG;
         double near = height ? NEAR_HEIGHT_M : NEAR_PLACE_M;
         double speed = height ? bins.vzMps[i] : bins.vxMps[i];
-        double leftS = (bins.lineEnd[i] - i - 0.5) * Bins.WIDTH_S;
         double overM = Math.signum(speed) * ((height ? bins.zM[i] : bins.xM[i]) + here.mean(offset) - bins.goalM[i])
                 + ENDS_BEFORE_S * Math.abs(speed);
         double told = reached(overM, here.variance(offset) + near * near);

@@ -66,6 +66,22 @@ class BinsTest {
         assertThat(act.mayEndEarly(act.first[15])).as("a turn back waits").isTrue();
     }
 
+    /** However long it slows down for its spin. */
+    @Test
+    void spinBeginsWhenTheAircraftIsSlowEnough() throws ShowFileException {
+        Bins act = FollowTrial.display("wrackenholt/teasel-solo").plan.bins;
+        int slowing = act.first[0] + 5;
+        assertThat(act.toSpeed[slowing]).isTrue();
+        int spins = act.lineEnd[slowing];
+        while (act.toSpeed[spins]) {
+            spins = act.lineEnd[spins];
+        }
+        assertThat(spins).isBetween(act.first[0] + 10, act.half(0));
+        assertThat(act.toSpeed[spins]).isFalse();
+        assertThat(act.vzMps[spins - 2]).as("level").isGreaterThan(-5);
+        assertThat(act.vzMps[spins + 15]).as("in the spin").isLessThan(-15);
+    }
+
     @Test
     void turnIsNoStraightLine() {
         int turn = figure("steep-turn");

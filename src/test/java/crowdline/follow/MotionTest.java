@@ -161,6 +161,29 @@ class MotionTest {
                 .isGreaterThan(0.6);
     }
 
+    /**
+     * A trainer that dived for its speed after a loop was said to be in its stall turn, and when that began, in the loop again:
+     * nothing had waited for it.
+     */
+    @Test
+    void lineToASpeedTakesAsLongAsItTakes() {
+        FollowPlan plan = Small.linesToSpeed(50, 40);
+        assertThat(plan.bins.lineEnd[39]).isEqualTo(40);
+        assertThat(plan.bins.toSpeed[39]).isTrue();
+        assertThat(plan.bins.toSpeed[40]).isFalse();
+        double early = in(after(plan, at(plan, 20, 0), 1, false), 40);
+        double due = in(after(plan, at(plan, 39, 0), 1, false), 40);
+        assertThat(due).as("about 0.7 a second").isBetween(0.05, 0.08);
+        assertThat(early).as("4 s before its time").isLessThan(0.02 * due);
+        Belief waits = after(plan, at(plan, 39, 0), 20, false);
+        assertThat(in(waits, 39)).as("two seconds late").isBetween(0.15, 0.35);
+        Belief overtaken = after(plan, at(plan, 30, 0), 1, false);
+        int next = overtaken.state(0, 40);
+        assertThat(plan.bins.xM[40] + overtaken.moment(next, Moments.ALONG) / overtaken.chance[next])
+                .as("where it was, and flown on")
+                .isCloseTo(plan.bins.xM[30] + 6, within(1e-6));
+    }
+
     /** However much of the line was left, the aircraft is where it was and has flown on for a tenth of a second. */
     @Test
     void whereALineEndsTheAircraftHasNotLeapt() {

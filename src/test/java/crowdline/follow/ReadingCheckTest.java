@@ -41,12 +41,7 @@ class ReadingCheckTest {
     private static Reading circle(double tS) {
         double angle = 60.0 / 200 * tS;
         return new Reading(
-                tS,
-                200 * Math.sin(angle),
-                200 * Math.cos(angle),
-                300,
-                60 * Math.cos(angle),
-                -60 * Math.sin(angle));
+                tS, 200 * Math.sin(angle), 200 * Math.cos(angle), 300, 60 * Math.cos(angle), -60 * Math.sin(angle));
     }
 
     @Test

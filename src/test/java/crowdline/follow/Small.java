@@ -15,11 +15,17 @@ import java.util.List;
 final class Small {
     private static final double MPS = 60;
 
+    private enum Lines {
+        NONE,
+        TO_PLACE_OR_HEIGHT,
+        TO_SPEED
+    }
+
     private Small() {}
 
     /** Figures of so many bins: the first straight on at 300 m, and by turns up and down from there. */
     static FollowPlan plan(int... bins) {
-        return plan(false, false, bins);
+        return plan(false, Lines.NONE, bins);
     }
 
     /**
@@ -27,12 +33,17 @@ final class Small {
      * a height.
      */
     static FollowPlan lines(int... bins) {
-        return plan(false, true, bins);
+        return plan(false, Lines.TO_PLACE_OR_HEIGHT, bins);
+    }
+
+    /** The same, but each line is flown to a speed. */
+    static FollowPlan linesToSpeed(int... bins) {
+        return plan(false, Lines.TO_SPEED, bins);
     }
 
     /** The same, but of the first and the last figure only the time is known, as of a take-off and a landing. */
     static FollowPlan betweenTimed(int... bins) {
-        return plan(true, false, bins);
+        return plan(true, Lines.NONE, bins);
     }
 
     /** One figure of 10 s that leads into another, each at a velocity of its own; they meet at the datum. */
@@ -48,7 +59,7 @@ final class Small {
         return FollowPlan.of(new Flight("act", "full", figures, samples, List.of()));
     }
 
-    private static FollowPlan plan(boolean timedEnds, boolean lines, int... bins) {
+    private static FollowPlan plan(boolean timedEnds, Lines lines, int... bins) {
         List<FigureFlight> figures = new ArrayList<>();
         List<Sample> samples = new ArrayList<>();
         double start = 0;
@@ -64,9 +75,13 @@ final class Small {
             }
             boolean known = !timedEnds || (f > 0 && f < bins.length - 1);
             double lastS = 10 * Bins.WIDTH_S;
-            List<ElementFlight> elements = lines
-                    ? List.of(line(climb == 0, climb == 0 ? x - lastS * MPS : z - lastS * climb, start, end - lastS))
-                    : List.of();
+            double goalM = climb == 0 ? x - lastS * MPS : z - lastS * climb;
+            List<ElementFlight> elements = switch (lines) {
+                case NONE -> List.of();
+                case TO_PLACE_OR_HEIGHT -> List.of(line(climb == 0, goalM, start, end - lastS));
+                case TO_SPEED ->
+                    List.of(flown(new Element.Line(Element.Until.KNOTS, Units.ktFromMps(MPS), 1), start, end - lastS));
+            };
             figures.add(figure("f" + f, known, start, end, elements));
             start = end;
         }
@@ -78,6 +93,10 @@ final class Small {
         Element.Line line = toPlace
                 ? new Element.Line(Element.Until.ALONG_M, goalM, 1)
                 : new Element.Line(Element.Until.FEET, goalM / Units.mFromFt(1), 1);
+        return flown(line, start, end);
+    }
+
+    private static ElementFlight flown(Element.Line line, double start, double end) {
         return new ElementFlight(0, line, start, start, end, new Attitude(0, 0), new Attitude(0, 0));
     }
 
