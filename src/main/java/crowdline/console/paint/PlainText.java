@@ -6,6 +6,7 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 
 /** Text from files shown as it is: never read as HTML, never editable where it is only shown. */
 public final class PlainText {
@@ -31,8 +32,16 @@ public final class PlainText {
         area.setOpaque(false);
         // One of its own: in place of none another theme would put its own border.
         area.setBorder(BorderFactory.createEmptyBorder());
+        area.setCaret(still());
         area.getAccessibleContext().setAccessibleName(name);
         return area;
+    }
+
+    /** Of words that change by themselves: the place they stand in is not scrolled to them. */
+    private static DefaultCaret still() {
+        DefaultCaret caret = new DefaultCaret();
+        caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        return caret;
     }
 
     /** A tooltip of words from a file in lines that fit a screen: they are no HTML, whatever they look like. */

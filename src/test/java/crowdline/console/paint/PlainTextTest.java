@@ -7,11 +7,38 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import java.awt.Insets;
+import java.awt.Point;
+import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 class PlainTextTest {
+    /** What is told of a figure changes with it, and the head of its act stays in sight. */
+    @Test
+    void wordsThatChangeScrollNothing() throws Exception {
+        JViewport around = new JViewport();
+        SwingUtilities.invokeAndWait(() -> {
+            LookAndFeel.wear(new Appearance(Themes.DAY, Zoom.NONE));
+            JTextArea area = PlainText.wrapped("Told", "");
+            JPanel tall = new JPanel(null);
+            tall.setSize(200, 1000);
+            area.setBounds(0, 800, 200, 60);
+            tall.add(area);
+            around.setView(tall);
+            around.setSize(200, 300);
+            LookAndFeel.wear(new Appearance(Themes.NIGHT, Zoom.NONE));
+            SwingUtilities.updateComponentTreeUI(tall);
+            area.setText("Flown between two figures, so it follows from them.");
+        });
+        // Swing scrolls a moment later.
+        for (int i = 0; i < 3; i++) {
+            SwingUtilities.invokeAndWait(() -> {});
+        }
+        assertThat(around.getViewPosition()).isEqualTo(new Point(0, 0));
+    }
+
     /** Or the words would move away from what they stand under. */
     @Test
     void textStaysAtItsEdgeInAnotherTheme() throws Exception {
