@@ -22,6 +22,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads a show, checks it and computes everything the console needs from it. Takes a moment; off the event thread. */
 public final class ShowLoader {
+    /** The code of what was found in the passes of a show. */
+    public static final String PASSES = "passes";
+
     private final Supplier<Catalogue> catalogue;
     private final Supplier<Paces> paces;
     private final Path passes;
@@ -97,10 +100,10 @@ public final class ShowLoader {
             PassesFile.Reading reading = new PassesFile(file, passes).read();
             loaded.learn(reading.passes());
             return reading.findings().stream()
-                    .map(said -> LocatedFinding.inNoLine(Severity.WARNING, "passes", said))
+                    .map(said -> LocatedFinding.inNoLine(Severity.WARNING, PASSES, said))
                     .toList();
         } catch (ShowFileException e) {
-            return List.of(LocatedFinding.inNoLine(Severity.WARNING, "passes", String.valueOf(e.getMessage())));
+            return List.of(LocatedFinding.inNoLine(Severity.WARNING, PASSES, String.valueOf(e.getMessage())));
         }
     }
 

@@ -270,6 +270,15 @@ class OpeningWindowTest {
         window.until("Ada Quillan in the Wren");
     }
 
+    /** Times that were learned and are not used any more are missed by nobody else. */
+    @Test
+    void aPassThatCannotBeReadIsSaidWhenItsShowIsOpened() throws Exception {
+        write("day.json.passes", "{\"crowdlinePass\":1,\n{\"crowdlinePass\":1,\"id\"\n");
+        RealWindow window = open(day);
+        window.until("day.json.passes, line 1, column ");
+        window.until("the line is kept but not used, and 1 more such line");
+    }
+
     /** Nothing that lies where the program keeps its own files holds up the window. */
     @Test
     @ExpectsWarning("settings.json could not be saved")

@@ -15,6 +15,7 @@ import crowdline.loaded.PassIds;
 import crowdline.loaded.ShowLoader;
 import crowdline.running.LiveDesk;
 import crowdline.running.LivePasses;
+import crowdline.show.check.LocatedFinding;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;
 import crowdline.timing.LearnedTimes;
@@ -57,9 +58,18 @@ public final class PassesKeeper implements PassesHost, Passes {
         this.io = io;
     }
 
-    /** Prepare shows this show from now on. */
+    /** Prepare shows this show from now on. What of its passes cannot be used is said. */
     public void opened(ShowLoader.Result result) {
         opened = result;
+        List<String> unused = result.findings().stream()
+                .filter(found -> found.code().equals(ShowLoader.PASSES))
+                .map(LocatedFinding::message)
+                .toList();
+        if (!unused.isEmpty()) {
+            int others = unused.size() - 1;
+            String more = others == 0 ? "" : ", and " + others + " more such " + (others == 1 ? "line" : "lines");
+            say(new Mark(Form.DIAMOND, Tone.CAUTION, unused.get(0) + more));
+        }
     }
 
     /** Keeps the acts that are flown in this show live. */
