@@ -17,6 +17,7 @@ import java.awt.event.ActionEvent;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
@@ -28,6 +29,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
 import javax.swing.SwingUtilities;
 import javax.swing.Timer;
 import javax.swing.event.DocumentEvent;
@@ -79,6 +81,10 @@ final class CellsPanel extends JPanel {
         list.setFont(appearance.plain(TextRole.BODY));
         list.setCellRenderer(PlainText.cells());
         list.getAccessibleContext().setAccessibleName("Rows as they were understood");
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        // What is said of a row may be longer than the list is wide.
+        list.addListSelectionListener(
+                e -> Optional.ofNullable(list.getSelectedValue()).ifPresent(said::setText));
         said.setFont(appearance.strong(TextRole.BODY));
         said.setFocusable(false);
         take.setEnabled(false);

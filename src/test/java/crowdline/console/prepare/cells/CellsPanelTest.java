@@ -3,6 +3,7 @@ package crowdline.console.prepare.cells;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.arrange.ShowArranging;
+import crowdline.console.prepare.ListPageTest;
 import crowdline.console.prepare.SampleTools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.Action;
 import javax.swing.JComponent;
+import javax.swing.JList;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
@@ -40,6 +42,14 @@ class CellsPanelTest {
         assertThat(sample.tools.editor().now().acts()).hasSize(before + 2);
         sample.editing.undo();
         assertThat(sample.tools.editor().now().acts()).hasSize(before);
+    }
+
+    /** Why a row is left out is longer than the list is wide. */
+    @Test
+    void theChosenRowIsSaidWhole() {
+        panel.paste("start\tact\taircraft\n19:00\tOwls\tformation of 4\n\tLunch\t\n");
+        ListPageTest.find(panel, JList.class, "Rows as they were understood").setSelectedIndex(1);
+        assertThat(panel.said()).isEqualTo(panel.rows().get(1)).contains("Lunch");
     }
 
     @Test
