@@ -25,7 +25,7 @@ public final class PlainText {
 
     /** A wrapped text that can be read by screen readers and copied, under an accessible name. */
     public static JTextArea wrapped(String name, String text) {
-        JTextArea area = plain(new JTextArea(text));
+        JTextArea area = plain(new Words(text));
         area.setEditable(false);
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
@@ -35,6 +35,18 @@ public final class PlainText {
         area.setCaret(still());
         area.getAccessibleContext().setAccessibleName(name);
         return area;
+    }
+
+    /** The keys pass it by while there is nothing to read in it. */
+    private static final class Words extends JTextArea {
+        Words(String text) {
+            super(text);
+        }
+
+        @Override
+        public boolean isFocusable() {
+            return super.isFocusable() && getDocument() != null && getDocument().getLength() > 0;
+        }
     }
 
     /** Of words that change by themselves: the place they stand in is not scrolled to them. */

@@ -39,6 +39,16 @@ class PlainTextTest {
         assertThat(around.getViewPosition()).isEqualTo(new Point(0, 0));
     }
 
+    @Test
+    void theKeysPassByWhatHasNoWords() {
+        JTextArea area = PlainText.wrapped("Told", "");
+        assertThat(area.isFocusable()).isFalse();
+        area.setText("It fits.");
+        assertThat(area.isFocusable()).isTrue();
+        area.setFocusable(false);
+        assertThat(area.isFocusable()).isFalse();
+    }
+
     /** Or the words would move away from what they stand under. */
     @Test
     void textStaysAtItsEdgeInAnotherTheme() throws Exception {
