@@ -94,6 +94,7 @@ final class RemarkPanel extends JPanel {
     }
 
     void show(RemarkPage page) {
+        hasTimes(true);
         fields.enable(true);
         fields.show(page);
         fields.underline(page, appearance);
@@ -120,6 +121,7 @@ final class RemarkPanel extends JPanel {
 
     /** Shows that there is no remark, and why. */
     void blank(String why) {
+        hasTimes(false);
         firstDraft.setVisible(false);
         fields.enable(false);
         fields.text.setText("");
@@ -130,6 +132,13 @@ final class RemarkPanel extends JPanel {
         problems.setText("");
         findings.show(List.of());
         findingsTitle.setText(" ");
+    }
+
+    /** Or the times of another remark would stand under empty fields. */
+    private void hasTimes(boolean now) {
+        verdict.setVisible(now);
+        shortVerdict.setVisible(now);
+        other.setVisible(now);
     }
 
     void wear(Appearance worn) {

@@ -14,6 +14,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -73,5 +74,28 @@ class RemarkPanelTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(seconds.getWidth()).isGreaterThan(WIDTH_PX * 4 / 5);
+    }
+
+    @Test
+    void noTimesOfAnotherRemarkStandUnderEmptyFields() {
+        WordsModel model = SampleWords.model(SampleWords.editing(SmallShow.show()));
+        model.choosePlace("a1", "f1");
+        Appearance appearance = new Appearance(Themes.DAY, Zoom.NONE);
+        RemarkPanel panel = new RemarkPanel(appearance, typed -> {});
+        panel.wear(appearance);
+        panel.show(model.view().page().orElseThrow());
+        assertThat(times(panel)).contains("Time of the text", "Time of the short form");
+        panel.blank("Nothing to say here yet.");
+        assertThat(times(panel)).isEmpty();
+        panel.show(model.view().page().orElseThrow());
+        assertThat(times(panel)).contains("Time of the text", "Time of the short form");
+    }
+
+    private static List<String> times(RemarkPanel panel) {
+        return all(panel).stream()
+                .filter(MarkLine.class::isInstance)
+                .filter(Component::isVisible)
+                .map(line -> line.getAccessibleContext().getAccessibleName())
+                .toList();
     }
 }
