@@ -39,9 +39,18 @@ public record LiveNow(
         @Nullable String nextActId,
         @Nullable Double incidentS,
         Instant wall) {
+    /** So long before its slot hands lie on the keys, and so long after it an act still comes, seconds; design choices. */
+    private static final double SOON_S = 300;
+
+    private static final double LATE_S = 1800;
 
     public LiveNow {
         upcoming = List.copyOf(upcoming);
+    }
+
+    /** Whether the chosen act may begin at any moment, so that the next key may be meant for it. */
+    public boolean mayBegin() {
+        return toSlotS != null && toSlotS < SOON_S && toSlotS > -LATE_S;
     }
 
     /**

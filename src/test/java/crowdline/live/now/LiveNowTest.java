@@ -103,4 +103,13 @@ class LiveNowTest {
         assertThat(Played.flying().at(104).incidentS()).isNull();
         assertThat(Played.flying().at(104).toSlotS()).isNull();
     }
+
+    /** No question stands over Live then: the next key is meant for the act. The slot is at 60 s. */
+    @Test
+    void anActMayBeginFromFiveMinutesBeforeItsSlotUntilHalfAnHourAfter() {
+        assertThat(Played.waiting().at(45).mayBegin()).isTrue();
+        assertThat(Played.waiting().at(75).mayBegin()).isTrue();
+        assertThat(Played.waiting().at(60 + 1801).mayBegin()).isFalse();
+        assertThat(Played.flying().at(104).mayBegin()).as("it has begun").isFalse();
+    }
 }

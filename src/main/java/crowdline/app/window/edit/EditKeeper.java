@@ -262,7 +262,9 @@ public final class EditKeeper implements EditHost {
     @Override
     public boolean isCalm() {
         RunningShow running = live.running();
-        return running == null || !running.desk().snapshot().state().mustNotBeLeft();
+        return running == null
+                || !(running.desk().snapshot().state().mustNotBeLeft()
+                        || running.now().mayBegin());
     }
 
     @Override
