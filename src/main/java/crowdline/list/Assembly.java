@@ -9,6 +9,7 @@ import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -167,6 +168,56 @@ final class Assembly {
     /** Ends the list. */
     void finish() {
         lines.finish();
+        Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
+    }
+
+    /** Leaves out what was taken from a stretch of the text. */
+    void leaveOut(int start, int end) {
+        take(start, end).forEach(draft -> draft.eachSpan(asides::add));
+    }
+
+    /** Takes the lines of a stretch of the text out of the list. */
+    List<Draft> take(int start, int end) {
+        List<Draft> taken = within(start, end);
+        lines.all().removeAll(taken);
+        return taken;
+    }
+
+    private List<Draft> within(int start, int end) {
+        return lines.all().stream()
+                .filter(draft -> draft.start() >= start && draft.start() < end)
+                .toList();
+    }
+
+    /** Puts drafts right beside those of a sentence; at the end of the list if there are none. */
+    void put(List<Draft> drafts, Sentence beside, boolean isAfter) {
+        List<Draft> there = within(beside.start(), beside.end());
+        int at = there.isEmpty()
+                ? lines.all().size()
+                : isAfter
+                        ? lines.all().indexOf(there.get(there.size() - 1)) + 1
+                        : lines.all().indexOf(there.get(0));
+        lines.all().addAll(at, drafts);
+    }
+
+    /** Lets the lines of two sentences change places. */
+    void swap(Sentence one, Sentence other) {
+        List<Draft> first = within(one.start(), one.end());
+        List<Draft> second = within(other.start(), other.end());
+        if (!first.isEmpty() && !second.isEmpty()) {
+            List<Draft> swapped = new ArrayList<>();
+            for (Draft draft : lines.all()) {
+                if (draft == first.get(0)) {
+                    swapped.addAll(second);
+                } else if (draft == second.get(0)) {
+                    swapped.addAll(first);
+                } else if (!first.contains(draft) && !second.contains(draft)) {
+                    swapped.add(draft);
+                }
+            }
+            lines.all().clear();
+            lines.all().addAll(swapped);
+        }
     }
 
     /** Whether a sentence without a mark is flown, or says anything of a figure: ahead of the list only if it is nothing else. */

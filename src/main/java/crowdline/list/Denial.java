@@ -59,7 +59,11 @@ final class Denial {
 
     /** What stands right ahead of the name of what is not flown. */
     private static final Set<String> RIGHT_AHEAD =
-            Set.of("no", "not", "never", "without", "except", "omit", "skip", "delete");
+            Set.of("no", "not", "never", "without", "except", "omit", "skip", "delete", "scrap", "scratch", "scrapped", "cancel", "forget", "ditch", "bin");
+
+    /** What takes a figure back that was named before. */
+    private static final Set<String> CANCELS =
+            Set.of("scrap", "scratch", "scrapped", "cancel", "delete", "forget", "ditch", "bin", "omit", "leave", "drop", "cut");
 
     /** "Leave out the spin." */
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
@@ -69,6 +73,10 @@ final class Denial {
             Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
                     + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
                     + " out|left out|taken out)");
+
+    /** In a column of remarks. */
+    private static final Pattern STRUCK = Pattern.compile("no(?:$| (?:see|longer|more|not|never)\\b.*)"
+            + "|(?:del|deleted|out|off|cancelled|scrubbed|scrapped|withdrawn|not flown|not used)(?:$| (?:this|see|until|by|since|never|\\d).*)");
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
@@ -96,6 +104,11 @@ final class Denial {
         boolean isOfAll =
                 !ahead.isEmpty() && ahead.get(0).plain().equals("no") && ahead.size() > 1 && !isFormation(ahead.get(1));
         return isOfAll || (isProse ? ahead.stream().anyMatch(Denial::isIn) : isRightAhead(ahead));
+    }
+
+    /** "Scrap the loop": one that was named before. */
+    static boolean cancels(Heard piece) {
+        return CANCELS.contains(piece.words().get(0).plain());
     }
 
     /** "No 2 slow roll": who flies. */
@@ -133,6 +146,11 @@ final class Denial {
         String said = said(piece);
         return TAKEN_BACK.matcher(said).matches()
                 || (isFigureNext && SLIP.matcher(said).matches());
+    }
+
+    /** Whether a remark beside a figure says that it is not flown: "NO, see note". */
+    static boolean strikes(Heard remark) {
+        return STRUCK.matcher(said(remark)).matches();
     }
 
     private static String said(Heard piece) {

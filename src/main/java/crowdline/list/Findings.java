@@ -25,6 +25,10 @@ final class Findings {
     private static final int WORDS_A_FIGURE = 60;
 
     private static final int LEAST_OF_A_LIST = 5;
+    /** The same of a text with few of them. */
+    private static final int WORDS_A_FIGURE_OF_FEW = 40;
+
+    private static final int LEAST_OF_FEW = 3;
     private static final int NAMED = 3;
     /** Longer texts share a word with some figure by chance. */
     private static final int LONGEST_GUESS = 8;
@@ -120,7 +124,8 @@ final class Findings {
                 .filter(Objects::nonNull)
                 .distinct()
                 .count();
-        boolean isList = different >= LEAST_OF_A_LIST && words <= WORDS_A_FIGURE * figures;
+        boolean isList = (different >= LEAST_OF_A_LIST && words <= WORDS_A_FIGURE * figures)
+                || (different >= LEAST_OF_FEW && words <= WORDS_A_FIGURE_OF_FEW * figures);
         return !isList && words > 150 && words > WORDS_A_FIGURE * plain && lines.size() > 2 * plain;
     }
 

@@ -94,7 +94,7 @@ final class Lines {
         Sentence sentence = told.sentence();
         Piece piece = heard.piece();
         if (text.isRemark(piece.from()) && !lines.isEmpty() && !heard.isDetail() && !heard.isSilent()) {
-            return said(last(), heard);
+            return Denial.strikes(heard) && isOnTheLastLine(piece) ? takeBack(last(), piece) : said(last(), heard);
         }
         if (heard.isFigure()) {
             if (previous != null && goingOn.isRestOf(previous, heard)) {
@@ -113,6 +113,9 @@ final class Lines {
                 return said(lines.get(lines.size() - 1), heard);
             }
             if (Smoke.isTold(lines, heard) || Denial.isDenied(heard, told.isProse())) {
+                if (Denial.cancels(heard) && !Revisions.isPerhaps(text, sentence)) {
+                    leaveOutLast(heard);
+                }
                 asides.add(piece.start(), piece.end());
                 return previous;
             }
@@ -189,6 +192,18 @@ final class Lines {
         line.take(draft);
         lines.add(line);
         return line;
+    }
+
+    /** Leaves out the figure that was named last of those that a piece cancels. */
+    private void leaveOutLast(Heard cancelling) {
+        Names.Sense sense = cancelling.drafts().get(0).sense();
+        for (int i = lines.size() - 1; i >= 0 && sense != null; i--) {
+            Names.Sense named = lines.get(i).sense();
+            if (named != null && named.figure().equals(sense.figure())) {
+                takeBack(lines.get(i), cancelling.piece());
+                return;
+            }
+        }
     }
 
     /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */

@@ -92,7 +92,7 @@ public final class ListReader {
                 written.lines().filter(line -> !line.isBlank()).count());
     }
 
-    private static void add(Assembly assembly, Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+    private void add(Assembly assembly, Text text, List<Sentence> sentences, List<List<Heard>> heard) {
         int last = sentences.size() - 1;
         while (last >= 0
                 && (heard.get(last).stream().noneMatch(Heard::isFigure)
@@ -101,6 +101,8 @@ public final class ListReader {
         }
         boolean[] apart = apart(text, sentences, heard);
         int begin = begin(text, sentences, heard);
+        Interview interview = Interview.of(text, sentences);
+        Revisions revisions = Revisions.of(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
         boolean isQuoted = false;
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
@@ -113,13 +115,20 @@ public final class ListReader {
                             .find();
             boolean isOfAnother = i < begin && !sentence.numbered() && isOfAnother(text, sentence);
             boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
-            if (sentence.aside() || isHead || isQuoted || isOfAnother || isTableHead) {
+            if (sentence.aside()
+                    || isHead
+                    || isQuoted
+                    || isOfAnother
+                    || isTableHead
+                    || interview.isAsked(i)
+                    || revisions.takes(sentence)) {
                 assembly.addNote(sentence.start(), sentence.end());
             } else {
                 assembly.add(sentence, heard.get(i));
             }
         }
         assembly.finish();
+        revisions.make(assembly);
         int rest = sentences.isEmpty() ? 0 : sentences.get(sentences.size() - 1).end();
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,6 +27,18 @@ final class Columns {
 
     /** Fewer do not make a line the head of a table, and a head has no more words. */
     private static final int LEAST_HEADS = 3;
+
+    private static final int LONGEST_HEAD = 4;
+    /** As many rows below show that a line is a head. */
+    private static final int LEAST_ROWS = 4;
+
+    /** The head of a column that is flown in other weather. */
+    private static final Set<String> ANOTHER_SHOW =
+            Set.of("flat", "low", "wet", "wx", "weather", "cloud", "rain", "rolling", "alternative", "alternate", "bad");
+
+    /** The head of the column that is flown. */
+    private static final Set<String> FLOWN = Set.of(
+            "fig", "figure", "figures", "manoeuvre", "manoeuvres", "maneuver", "what", "full", "event", "sequence", "programme");
 
     private static final Pattern CELL = Pattern.compile("\\t| {2,}|[|;,]");
     private static final Pattern TABS = Pattern.compile("\\t");
@@ -136,19 +149,70 @@ final class Columns {
             int end = folded.indexOf('\n', start);
             end = end < 0 ? folded.length() : end;
             String line = folded.substring(start, end);
-            if (isHead(line)) {
+            if (isHead(line) || isHeadOfRows(folded, start, end)) {
                 headEnds.put(start, end);
                 take(cells);
                 parting = parting(line);
-                heads = split(line, parting, 0).stream()
-                        .map(cell -> field(cell.text()))
-                        .toList();
+                heads = isHead(line)
+                        ? split(line, parting, 0).stream()
+                                .map(cell -> field(cell.text()))
+                                .toList()
+                        : fields(split(line, parting, 0));
             } else if (parting != null) {
                 addCells(line, parting, start, heads, cells);
             }
             start = end + 1;
         }
         take(cells);
+    }
+
+    /** Fields of a table of which not every head is known: what is flown stands in the first column that says nothing else. */
+    private static List<@Nullable Field> fields(List<Part> heads) {
+        List<@Nullable Field> fields = new ArrayList<>();
+        boolean isNamed = heads.stream().anyMatch(head -> says(head, FLOWN));
+        boolean isFlown = false;
+        for (Part head : heads) {
+            Field field = field(head.text());
+            boolean isHere = field == null && !isFlown && (!isNamed || says(head, FLOWN));
+            isFlown |= isHere;
+            fields.add(says(head, ANOTHER_SHOW) ? WHO : field == null && !isHere && isFlown ? REMARK : field);
+        }
+        return fields;
+    }
+
+    private static boolean says(Part head, Set<String> any) {
+        return Words.of(head.text()).stream().map(Word::plain).anyMatch(any::contains);
+    }
+
+    /** Whether a line heads the rows below it, which are parted as it is; one of its heads is known. */
+    private static boolean isHeadOfRows(String folded, int start, int end) {
+        String line = folded.substring(start, end);
+        Pattern parting = parting(line);
+        if (parting.equals(COMMAS) || parting.equals(GAPS)) {
+            return false;
+        }
+        List<Part> cells = split(line, parting, 0);
+        boolean isHead = cells.size() > LEAST_HEADS
+                && cells.stream()
+                        .allMatch(cell -> !BARE.matcher(cell.text()).matches()
+                                && Words.of(cell.text()).size() <= LONGEST_HEAD)
+                && cells.stream().anyMatch(cell -> field(cell.text()) != null);
+        if (!isHead) {
+            return false;
+        }
+        int rows = 0;
+        int from = end + 1;
+        while (from < folded.length() && rows < LEAST_ROWS) {
+            int to = folded.indexOf('\n', from);
+            to = to < 0 ? folded.length() : to;
+            List<Part> row = split(folded.substring(from, to), parting, 0);
+            if (row.size() < LEAST_HEADS || row.size() > cells.size()) {
+                return false;
+            }
+            rows++;
+            from = to + 1;
+        }
+        return rows == LEAST_ROWS;
     }
 
     private static void addCells(
@@ -320,7 +384,7 @@ final class Columns {
         if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
             return new Field(List.of(), List.of(), Kind.TIME);
         }
-        if (has(words, "speed", "spd", "kt", "entry", "mph", "km", "kmh", "kph")) {
+        if (has(words, "speed", "spd", "kt", "kias", "entry", "mph", "km", "kmh", "kph")) {
             return unit(has(words, "mph") ? "mph" : has(words, "km", "kmh", "kph") ? "kmh" : "kt");
         }
         if (has(words, "height", "alt", "altitude", "base", "ft", "hgt", "ht", "metre", "m")) {
@@ -338,7 +402,7 @@ final class Columns {
         if (has(words, "note", "remark", "comment")) {
             return REMARK;
         }
-        if (has(words, "no", "nr", "number", "seq", "order", "item") && words.size() == 1) {
+        if (has(words, "no", "nr", "number", "seq", "order", "item", "ser", "serial") && words.size() == 1) {
             return NUMBER;
         }
         return has(words, "from") ? new Field(List.of("from"), List.of(), Kind.VALUE) : null;

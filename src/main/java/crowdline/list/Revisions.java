@@ -1,0 +1,221 @@
+package crowdline.list;
+
+import crowdline.list.draft.Draft;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Text;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Second thoughts that name the lines of a list by their numbers: "No. 4 is out, no. 7 is now a two-point roll, swap 9 and 10". */
+final class Revisions {
+    /** With fewer numbers a text has none that somebody would refer to. */
+    private static final int LEAST_NUMBERED = 4;
+
+    private static final String NO =
+            "(?:(?:no|nr|number|point|item|serial|ser|fig|figure|row|line|manoeuvre|maneuver)s?\\.?\\s?#?|#)";
+    private static final String N = "(\\d{1,3})(?![\\d:.]\\d|\\s?(?:s|secs?|seconds?|m|ft|feet|kts?|mph|g|°)\\b)";
+    private static final String MAY = "(?:" + NO + "\\s?)?";
+
+    private static final Pattern OUT = Pattern.compile("(?<![\\d:.])" + MAY + N + "(?:(?:,? (?:and|&) |, )" + MAY + N
+            + ")?\\s(?:(?:is|are|was|were|has been|have been|falls?|goes|go|comes?) (?:now )?){1,2}(?:out|off|cut|cancelled"
+            + "|deleted|dropped|scrapped|scrubbed|gone|removed|not flown)\\b(?! (?:to|of|the|in|at|on)\\b)");
+
+    private static final Pattern WITHOUT = Pattern.compile(
+            "\\b(?:scrap|scratch|drop|delete|cancel|skip|omit|forget|ignore|without|(?:leave|leaving|cut|take) out) "
+                    + NO + "\\s?" + N + "(?:(?:,? (?:and|&) |, )" + MAY + N + ")?");
+
+    private static final Pattern SWAPPED = Pattern.compile("(?<![\\d:.])" + MAY + N + " (?:and|&|with) " + MAY + N
+            + "(?: \\w+){0,3}? (?:exchanged|swapped|switched|reversed|(?:the )?other way (?:round|around)|changed"
+            + " (?:over|round|places))\\b");
+
+    private static final Pattern SWAP =
+            Pattern.compile("\\b(?:swap|swapped|exchange|switch|switched|change) (?:over |round )?" + MAY + N
+                    + " (?:and|with|for|&) " + MAY + N);
+
+    private static final Pattern MOVED = Pattern.compile("\\b" + NO + "\\s?" + N
+            + " (?:is |comes |goes |now |flown |moved |to ){0,4}(?<way>before|after) " + MAY + N);
+
+    private static final Pattern NOW = Pattern.compile(
+            "(?<![\\d:.])(?:" + MAY + N + " (?:is now|becomes|is changed to|changes to)|" + NO + "\\s?" + N + " is)\\b");
+
+    private static final Pattern BETWEEN = Pattern.compile("\\bbetween " + MAY + N + " (?:and|&) " + MAY + N);
+
+    private static final Pattern BESIDE = Pattern.compile("\\b(?<way>after|before|behind) " + NO + "\\s?" + N);
+
+    /** Then it is another show. */
+    private static final Pattern PERHAPS = Pattern.compile(
+            "=|\\b(?:if|below|less than|more than|over \\d|under \\d|when|unless|should|in case|otherwise|weather|wx|clouds?|windy?|rain|density|(?:flat|low|rolling|wet|short|bad)"
+                    + " (?:show|display|version|day|programme|card))\\b");
+
+    private static final Pattern MARK = Pattern.compile("(\\d{1,3})\\D*$");
+
+    /** Where a line's number is found. */
+    private final Map<Integer, Sentence> numbered;
+
+    private final Text text;
+    private final Reading reading;
+    private final List<Change> changes = new ArrayList<>();
+
+    /** Reads a stretch of the text. */
+    interface Reading {
+        List<Draft> read(int from, int to);
+    }
+
+    private interface Change {
+        void make(Assembly assembly);
+    }
+
+    private Revisions(Text text, Map<Integer, Sentence> numbered, Reading reading) {
+        this.text = text;
+        this.numbered = numbered;
+        this.reading = reading;
+    }
+
+    static Revisions of(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
+        Map<Integer, Sentence> numbered = new HashMap<>();
+        Set<Integer> twice = new HashSet<>();
+        for (int i = 0; i < sentences.size(); i++) {
+            Integer number = number(text, sentences.get(i));
+            if (number != null && heard.get(i).stream().anyMatch(Heard::isFigure)) {
+                if (numbered.putIfAbsent(number, sentences.get(i)) != null) {
+                    twice.add(number);
+                }
+            }
+        }
+        // Numbers that stand for two lines stand for none.
+        twice.forEach(numbered::remove);
+        return new Revisions(text, numbered.size() < LEAST_NUMBERED ? Map.of() : numbered, reading);
+    }
+
+    private static @Nullable Integer number(Text text, Sentence sentence) {
+        if (!sentence.numbered()) {
+            return null;
+        }
+        String ahead = text.folded()
+                .substring(sentence.start(), sentence.pieces().get(0).from());
+        Matcher mark = MARK.matcher(ahead);
+        return mark.find() ? Integer.valueOf(mark.group(1)) : null;
+    }
+
+    /** Whether a sentence changes lines by their numbers; then the change is remembered. */
+    boolean takes(Sentence sentence) {
+        if (numbered.isEmpty() || number(text, sentence) != null) {
+            return false;
+        }
+        if (isPerhaps(text, sentence)) {
+            return false;
+        }
+        int before = changes.size();
+        Matcher all = OUT.matcher(text.folded()).region(sentence.pieces().get(0).from(), sentence.end());
+        all.useTransparentBounds(true);
+        eachPair(all.usePattern(OUT), this::drop);
+        eachPair(all.usePattern(WITHOUT), this::drop);
+        eachPair(all.usePattern(SWAPPED), this::swap);
+        eachPair(all.usePattern(SWAP), this::swap);
+        all.reset().region(sentence.pieces().get(0).from(), sentence.end()).usePattern(MOVED);
+        while (all.find()) {
+            move(line(all.group(1)), line(all.group(3)), all.group("way").equals("after"));
+        }
+        if (changes.size() == before) {
+            sentence.pieces().forEach(this::takeFigure);
+        }
+        return changes.size() > before;
+    }
+
+    /** Whether a line speaks of what may come: "below 1,500 ft leave out the spin". */
+    static boolean isPerhaps(Text text, Sentence sentence) {
+        int line = text.folded().lastIndexOf('\n', sentence.pieces().get(0).from() - 1) + 1;
+        return PERHAPS.matcher(text.folded()).region(line, sentence.end()).find();
+    }
+
+    private interface Pair {
+        void take(@Nullable Sentence one, @Nullable Sentence other);
+    }
+
+    private void eachPair(Matcher found, Pair pair) {
+        int from = found.regionStart();
+        int to = found.regionEnd();
+        while (found.find()) {
+            pair.take(line(found.group(1)), line(found.group(2)));
+        }
+        found.region(from, to);
+    }
+
+    private @Nullable Sentence line(@Nullable String number) {
+        return number == null ? null : numbered.get(Integer.valueOf(number));
+    }
+
+    private void drop(@Nullable Sentence one, @Nullable Sentence other) {
+        for (Sentence line : new Sentence[] {one, other}) {
+            if (line != null) {
+                changes.add(assembly -> assembly.leaveOut(line.start(), line.end()));
+            }
+        }
+    }
+
+    private void swap(@Nullable Sentence one, @Nullable Sentence other) {
+        if (one != null && other != null) {
+            changes.add(assembly -> assembly.swap(one, other));
+        }
+    }
+
+    private void move(@Nullable Sentence line, @Nullable Sentence beside, boolean isAfter) {
+        if (line != null && beside != null && line != beside) {
+            changes.add(assembly -> assembly.put(assembly.take(line.start(), line.end()), beside, isAfter));
+        }
+    }
+
+    /** "No. 7 is now a two-point roll", "after no. 9 add a lazy eight". */
+    private void takeFigure(Piece piece) {
+        Matcher found = NOW.matcher(text.folded()).region(piece.from(), piece.to());
+        found.useTransparentBounds(true);
+        if (found.find()) {
+            Sentence line = line(found.group(1) == null ? found.group(2) : found.group(1));
+            List<Draft> drafts = figures(found.end(), piece.to());
+            if (line != null && !drafts.isEmpty()) {
+                changes.add(assembly -> {
+                    assembly.put(drafts, line, true);
+                    assembly.leaveOut(line.start(), line.end());
+                });
+            }
+            return;
+        }
+        found.usePattern(BETWEEN).region(piece.from(), piece.to());
+        if (found.find()) {
+            add(found, line(found.group(1)), true, piece);
+            return;
+        }
+        found.usePattern(BESIDE).region(piece.from(), piece.to());
+        if (found.find()) {
+            add(found, line(found.group(2)), !found.group("way").equals("before"), piece);
+        }
+    }
+
+    private void add(Matcher found, @Nullable Sentence line, boolean isAfter, Piece piece) {
+        List<Draft> behind = figures(found.end(), piece.to());
+        List<Draft> drafts = behind.isEmpty() ? figures(piece.from(), found.start()) : behind;
+        if (line != null && !drafts.isEmpty()) {
+            changes.add(assembly -> assembly.put(drafts, line, isAfter));
+        }
+    }
+
+    private List<Draft> figures(int from, int to) {
+        return from >= to
+                ? List.of()
+                : reading.read(from, to).stream().filter(Draft::isFigure).toList();
+    }
+
+    /** Makes the changes, in the order in which they were written. */
+    void make(Assembly assembly) {
+        changes.forEach(change -> change.make(assembly));
+    }
+}
