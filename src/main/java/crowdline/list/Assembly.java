@@ -21,6 +21,8 @@ final class Assembly {
     private static final Pattern PAGE_FOOT = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
     private static final int LONGEST_NAME = 3;
     private static final int LONGEST_TITLE = 4;
+    /** A longer line with several sentences is a paragraph. */
+    private static final int LONGEST_LINE = 140;
 
     private final Text text;
     private final Style style;
@@ -161,8 +163,20 @@ final class Assembly {
                 <= 1;
         lines.add(
                 rest,
-                new Lines.Told(sentence, isTimed, isProse, isOne, rest.get(0).isDetail()),
+                new Lines.Told(
+                        sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), isOfAParagraph(sentence)),
                 previous);
+    }
+
+    /** Whether a sentence stands with others in a line that is longer than a list has. */
+    private boolean isOfAParagraph(Sentence sentence) {
+        String folded = text.folded();
+        int at = sentence.pieces().get(0).from();
+        int begin = folded.lastIndexOf('\n', at - 1) + 1;
+        int end = folded.indexOf('\n', at);
+        end = end < 0 ? folded.length() : end;
+        boolean isWhole = sentence.end() >= end && sentence.start() <= begin;
+        return !sentence.numbered() && !isWhole && end - begin > LONGEST_LINE;
     }
 
     /** Ends the list. */

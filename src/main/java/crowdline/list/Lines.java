@@ -64,8 +64,15 @@ final class Lines {
      * @param isProse whether it talks, so that what is not understood of it is no figure
      * @param isOne whether it has one figure at most
      * @param leadsDetails whether it says what it says of a figure ahead of it
+     * @param isOfAParagraph whether others stand in its line, and much is said
      */
-    record Told(Sentence sentence, boolean isTimed, boolean isProse, boolean isOne, boolean leadsDetails) {}
+    record Told(
+            Sentence sentence,
+            boolean isTimed,
+            boolean isProse,
+            boolean isOne,
+            boolean leadsDetails,
+            boolean isOfAParagraph) {}
 
     /** Adds the pieces of a sentence; the first may belong to the line before it. */
     void add(List<Heard> pieces, Told told, @Nullable Draft before) {
@@ -176,7 +183,8 @@ final class Lines {
         if (previous != null && (describes || piece.parting() == Parting.DASH || isSaidOf(previous, heard, told))) {
             return taken(previous, draft, piece);
         }
-        if (asides.isParted() || (told.isProse() && !(sentence.numbered() && previous == null))) {
+        boolean isOnlySaid = told.isOfAParagraph() && !told.isTimed() && !Manner.FLOWN.hasAny(heard.words());
+        if (asides.isParted() || isOnlySaid || (told.isProse() && !(sentence.numbered() && previous == null))) {
             asides.add(piece.start(), piece.end());
             return previous;
         }
