@@ -163,8 +163,7 @@ final class Assembly {
                 <= 1;
         lines.add(
                 rest,
-                new Lines.Told(
-                        sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), isOfAParagraph(sentence)),
+                new Lines.Told(sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), isOfAParagraph(sentence)),
                 previous);
     }
 

@@ -18,7 +18,7 @@ final class Beside {
             Set.of("take-off", "landing", "low pass", "steep turn", "half roll");
 
     private static final Pattern NAMES = Pattern.compile(
-            "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|known as|i said)|it's|its|that's|thats|which is|that is|it"
+            "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|named|known as|i said|says?|we name (?:it|that)|names? it)|it's|its|that's|thats|which is|that is|it"
                     + " is|this is)(?: a| an| the)?\\s+");
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");

@@ -58,12 +58,37 @@ final class Denial {
             "question");
 
     /** What stands right ahead of the name of what is not flown. */
-    private static final Set<String> RIGHT_AHEAD =
-            Set.of("no", "not", "never", "without", "except", "omit", "skip", "delete", "scrap", "scratch", "scrapped", "cancel", "forget", "ditch", "bin");
+    private static final Set<String> RIGHT_AHEAD = Set.of(
+            "no",
+            "not",
+            "never",
+            "without",
+            "except",
+            "omit",
+            "skip",
+            "delete",
+            "scrap",
+            "scratch",
+            "scrapped",
+            "cancel",
+            "forget",
+            "ditch",
+            "bin");
 
     /** What takes a figure back that was named before. */
-    private static final Set<String> CANCELS =
-            Set.of("scrap", "scratch", "scrapped", "cancel", "delete", "forget", "ditch", "bin", "omit", "leave", "drop", "cut");
+    private static final Set<String> CANCELS = Set.of(
+            "scrap",
+            "scratch",
+            "scrapped",
+            "cancel",
+            "delete",
+            "forget",
+            "ditch",
+            "bin",
+            "omit",
+            "leave",
+            "drop",
+            "cut");
 
     /** "Leave out the spin." */
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
@@ -74,9 +99,15 @@ final class Denial {
                     + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
                     + " out|left out|taken out)");
 
+    /** Behind the name of what is not flown. */
+    private static final Pattern GONE = Pattern.compile(
+            "(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
+                    + " out)|(?:has|have) gone|stays out|(?:was|were) only|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*");
+
     /** In a column of remarks. */
-    private static final Pattern STRUCK = Pattern.compile("no(?:$| (?:see|longer|more|not|never)\\b.*)"
-            + "|(?:del|deleted|out|off|cancelled|scrubbed|scrapped|withdrawn|not flown|not used)(?:$| (?:this|see|until|by|since|never|\\d).*)");
+    private static final Pattern STRUCK = Pattern.compile(
+            "no(?:$| (?:see|longer|more|not|never)\\b.*)"
+                    + "|(?:del|deleted|out|off|cancelled|scrubbed|scrapped|withdrawn|not flown|not used)(?:$| (?:this|see|until|by|since|never|\\d).*)");
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
@@ -101,14 +132,27 @@ final class Denial {
         List<Word> ahead = piece.words().stream()
                 .filter(word -> word.start() < name.get(0).start())
                 .toList();
+        if (isTakenBackBehind(piece, name)) {
+            return true;
+        }
         boolean isOfAll =
                 !ahead.isEmpty() && ahead.get(0).plain().equals("no") && ahead.size() > 1 && !isFormation(ahead.get(1));
         return isOfAll || (isProse ? ahead.stream().anyMatch(Denial::isIn) : isRightAhead(ahead));
     }
 
-    /** "Scrap the loop": one that was named before. */
+    /** "Scrap the loop", "the loop has gone": one that was named before. */
     static boolean cancels(Heard piece) {
-        return CANCELS.contains(piece.words().get(0).plain());
+        return CANCELS.contains(piece.words().get(0).plain())
+                || isTakenBackBehind(piece, piece.drafts().get(0).name());
+    }
+
+    private static boolean isTakenBackBehind(Heard piece, List<Word> name) {
+        String behind = piece.words().stream()
+                .filter(word -> !name.isEmpty()
+                        && word.start() > name.get(name.size() - 1).start())
+                .map(Word::plain)
+                .collect(Collectors.joining(" "));
+        return GONE.matcher(behind).matches();
     }
 
     /** "No 2 slow roll": who flies. */

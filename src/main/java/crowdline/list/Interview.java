@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.List;
@@ -18,18 +19,19 @@ final class Interview {
 
     private final Text text;
     private final List<Sentence> sentences;
+    private final List<List<Heard>> heard;
     private final boolean isOne;
 
-    private Interview(Text text, List<Sentence> sentences, boolean isOne) {
+    private Interview(Text text, List<Sentence> sentences, List<List<Heard>> heard, boolean isOne) {
         this.text = text;
         this.sentences = sentences;
+        this.heard = heard;
         this.isOne = isOne;
     }
 
-    static Interview of(Text text, List<Sentence> sentences) {
-        long asked =
-                sentences.stream().filter(sentence -> asks(text, sentence)).count();
-        return new Interview(text, sentences, asked >= LEAST_ASKED);
+    static Interview of(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        long asked = sentences.stream().filter(sentence -> asks(text, sentence)).count();
+        return new Interview(text, sentences, heard, asked >= LEAST_ASKED);
     }
 
     /** Whether a sentence only asks: nobody says yes to it in the next. */
@@ -39,9 +41,18 @@ final class Interview {
         return isOne && asks(text, sentences.get(at)) && !isSaidYes;
     }
 
+    /** Whether a sentence without a figure answers the one before it. */
+    boolean isAnswer(int at) {
+        return isOne
+                && at > 0
+                && asks(text, sentences.get(at - 1))
+                && heard.get(at).stream().noneMatch(Heard::isFigure);
+    }
+
     private static boolean asks(Text text, Sentence sentence) {
-        long words =
-                sentence.pieces().stream().mapToLong(piece -> text.words(piece.from(), piece.to()).size()).sum();
+        long words = sentence.pieces().stream()
+                .mapToLong(piece -> text.words(piece.from(), piece.to()).size())
+                .sum();
         return words > LONGEST_OWN && said(text, sentence).endsWith("?");
     }
 

@@ -93,7 +93,7 @@ final class Lines {
                 next++;
             }
         }
-        return next < pieces.size() && pieces.get(next).isFigure();
+        return next < pieces.size() && pieces.get(next).isFigure() && !Denial.isDenied(pieces.get(next), false);
     }
 
     /** Adds a piece, and tells which line the next may belong to. */
@@ -120,11 +120,10 @@ final class Lines {
                 return said(lines.get(lines.size() - 1), heard);
             }
             if (Smoke.isTold(lines, heard) || Denial.isDenied(heard, told.isProse())) {
-                if (Denial.cancels(heard) && !Revisions.isPerhaps(text, sentence)) {
-                    leaveOutLast(heard);
+                if (!Denial.cancels(heard) || Revisions.isPerhaps(text, sentence) || !leavesOutLast(heard)) {
+                    asides.add(piece.start(), piece.end());
                 }
-                asides.add(piece.start(), piece.end());
-                return previous;
+                return previous != null && lines.contains(previous) ? previous : null;
             }
             return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
@@ -132,7 +131,7 @@ final class Lines {
         if (Denial.takesBack(heard, isFigureNext) && isOnTheLastLine(piece)) {
             return takeBack(last(), piece);
         }
-        if (isFigureNext && Denial.isSlip(heard)) {
+        if (Denial.isSlip(heard)) {
             asides.add(piece.start(), piece.end());
             return previous;
         }
@@ -202,16 +201,17 @@ final class Lines {
         return line;
     }
 
-    /** Leaves out the figure that was named last of those that a piece cancels. */
-    private void leaveOutLast(Heard cancelling) {
+    /** Leaves out the figure that was named last of those that a piece cancels; false if there is none. */
+    private boolean leavesOutLast(Heard cancelling) {
         Names.Sense sense = cancelling.drafts().get(0).sense();
         for (int i = lines.size() - 1; i >= 0 && sense != null; i--) {
             Names.Sense named = lines.get(i).sense();
-            if (named != null && named.figure().equals(sense.figure())) {
+            if (named != null && named.title().equals(sense.title())) {
                 takeBack(lines.get(i), cancelling.piece());
-                return;
+                return true;
             }
         }
+        return false;
     }
 
     /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */

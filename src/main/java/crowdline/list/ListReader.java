@@ -30,10 +30,10 @@ public final class ListReader {
 
     private static final Pattern MAIL_HEAD = Pattern.compile(
             "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80}"
-                    + " wrote\\s*:.*|-{2,}.*(?:message|mail).*|sent from .*)");
+                    + " wrote\\s*:.*|-{2,}.*(?:message|mail|forwarded|original).*|sent from .*)");
 
     /** Ahead of a letter that was answered. */
-    private static final Pattern QUOTES = Pattern.compile("\\bwrote\\s*:|-{2,}.*(?:message|mail)");
+    private static final Pattern QUOTES = Pattern.compile("\\bwrote\\s*:|-{2,}.*(?:message|mail|forwarded|original)");
 
     private static final Pattern ANOTHER =
             Pattern.compile("\\b(?:last (?:year|time|week|season)|same as|as before)\\b");
@@ -101,7 +101,7 @@ public final class ListReader {
         }
         boolean[] apart = apart(text, sentences, heard);
         int begin = begin(text, sentences, heard);
-        Interview interview = Interview.of(text, sentences);
+        Interview interview = Interview.of(text, sentences, heard);
         Revisions revisions = Revisions.of(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
         boolean isQuoted = false;
         for (int i = 0; i < sentences.size(); i++) {
@@ -121,6 +121,8 @@ public final class ListReader {
                     || isOfAnother
                     || isTableHead
                     || interview.isAsked(i)
+                    || interview.isAnswer(i)
+                    || (assembly.figures() >= LEAST_ANSWERED && Weather.isOf(text, sentence))
                     || revisions.takes(sentence)) {
                 assembly.addNote(sentence.start(), sentence.end());
             } else {

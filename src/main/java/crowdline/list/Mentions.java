@@ -38,11 +38,11 @@ final class Mentions {
                 && draft.name().get(draft.name().size() - 1).end()
                         <= mention.name().get(0).start()
                 && text.folded()
-                                .substring(
-                                        draft.name().get(draft.name().size() - 1).end(),
-                                        mention.name().get(0).start())
-                                .strip()
-                                .matches("(?s)before the(?: first| last| second)?");
+                        .substring(
+                                draft.name().get(draft.name().size() - 1).end(),
+                                mention.name().get(0).start())
+                        .strip()
+                        .matches("(?s)before the(?: first| last| second)?");
     }
 
     /** The drafts that only mention a figure which another of them flies. */

@@ -7,10 +7,8 @@ import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -44,8 +42,8 @@ final class Revisions {
     private static final Pattern MOVED = Pattern.compile("\\b" + NO + "\\s?" + N
             + " (?:is |comes |goes |now |flown |moved |to ){0,4}(?<way>before|after) " + MAY + N);
 
-    private static final Pattern NOW = Pattern.compile(
-            "(?<![\\d:.])(?:" + MAY + N + " (?:is now|becomes|is changed to|changes to)|" + NO + "\\s?" + N + " is)\\b");
+    private static final Pattern NOW = Pattern.compile("(?<![\\d:.])(?:" + MAY + N
+            + " (?:is now|becomes|is changed to|changes to)|" + NO + "\\s?" + N + " is)\\b");
 
     private static final Pattern BETWEEN = Pattern.compile("\\bbetween " + MAY + N + " (?:and|&) " + MAY + N);
 
@@ -55,6 +53,10 @@ final class Revisions {
     private static final Pattern PERHAPS = Pattern.compile(
             "=|\\b(?:if|below|less than|more than|over \\d|under \\d|when|unless|should|in case|otherwise|weather|wx|clouds?|windy?|rain|density|(?:flat|low|rolling|wet|short|bad)"
                     + " (?:show|display|version|day|programme|card))\\b");
+
+    /** Ahead of what a line becomes, not of the line itself. */
+    private static final Pattern SAYS = Pattern.compile(
+            "\\W*" + NO + "?\\s?\\d{1,3}\\s(?:is|are|was|were|comes?|goes|falls?|now|becomes|changes|has|have)\\b");
 
     private static final Pattern MARK = Pattern.compile("(\\d{1,3})\\D*$");
 
@@ -82,17 +84,17 @@ final class Revisions {
 
     static Revisions of(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
         Map<Integer, Sentence> numbered = new HashMap<>();
-        Set<Integer> twice = new HashSet<>();
         for (int i = 0; i < sentences.size(); i++) {
             Integer number = number(text, sentences.get(i));
-            if (number != null && heard.get(i).stream().anyMatch(Heard::isFigure)) {
-                if (numbered.putIfAbsent(number, sentences.get(i)) != null) {
-                    twice.add(number);
-                }
+            if (number != null
+                    && heard.get(i).stream().anyMatch(Heard::isFigure)
+                    && !SAYS.matcher(text.folded())
+                            .region(sentences.get(i).start(), sentences.get(i).end())
+                            .lookingAt()) {
+                // Where two lists have the number, the newer stands first.
+                numbered.putIfAbsent(number, sentences.get(i));
             }
         }
-        // Numbers that stand for two lines stand for none.
-        twice.forEach(numbered::remove);
         return new Revisions(text, numbered.size() < LEAST_NUMBERED ? Map.of() : numbered, reading);
     }
 
@@ -108,25 +110,29 @@ final class Revisions {
 
     /** Whether a sentence changes lines by their numbers; then the change is remembered. */
     boolean takes(Sentence sentence) {
-        if (numbered.isEmpty() || number(text, sentence) != null) {
+        if (numbered.isEmpty() || numbered.containsValue(sentence)) {
             return false;
         }
+        int begin = sentence.start();
         if (isPerhaps(text, sentence)) {
             return false;
         }
         int before = changes.size();
-        Matcher all = OUT.matcher(text.folded()).region(sentence.pieces().get(0).from(), sentence.end());
+        Matcher all = OUT.matcher(text.folded()).region(begin, sentence.end());
         all.useTransparentBounds(true);
         eachPair(all.usePattern(OUT), this::drop);
         eachPair(all.usePattern(WITHOUT), this::drop);
         eachPair(all.usePattern(SWAPPED), this::swap);
         eachPair(all.usePattern(SWAP), this::swap);
-        all.reset().region(sentence.pieces().get(0).from(), sentence.end()).usePattern(MOVED);
+        all.reset().region(begin, sentence.end()).usePattern(MOVED);
         while (all.find()) {
             move(line(all.group(1)), line(all.group(3)), all.group("way").equals("after"));
         }
         if (changes.size() == before) {
-            sentence.pieces().forEach(this::takeFigure);
+            for (int i = 0; i < sentence.pieces().size(); i++) {
+                Piece piece = sentence.pieces().get(i);
+                takeFigure(i == 0 ? begin : piece.from(), piece.to());
+            }
         }
         return changes.size() > before;
     }
@@ -175,12 +181,12 @@ final class Revisions {
     }
 
     /** "No. 7 is now a two-point roll", "after no. 9 add a lazy eight". */
-    private void takeFigure(Piece piece) {
-        Matcher found = NOW.matcher(text.folded()).region(piece.from(), piece.to());
+    private void takeFigure(int from, int to) {
+        Matcher found = NOW.matcher(text.folded()).region(from, to);
         found.useTransparentBounds(true);
         if (found.find()) {
             Sentence line = line(found.group(1) == null ? found.group(2) : found.group(1));
-            List<Draft> drafts = figures(found.end(), piece.to());
+            List<Draft> drafts = figures(found.end(), to);
             if (line != null && !drafts.isEmpty()) {
                 changes.add(assembly -> {
                     assembly.put(drafts, line, true);
@@ -189,20 +195,20 @@ final class Revisions {
             }
             return;
         }
-        found.usePattern(BETWEEN).region(piece.from(), piece.to());
+        found.usePattern(BETWEEN).region(from, to);
         if (found.find()) {
-            add(found, line(found.group(1)), true, piece);
+            add(found, line(found.group(1)), true, from, to);
             return;
         }
-        found.usePattern(BESIDE).region(piece.from(), piece.to());
+        found.usePattern(BESIDE).region(from, to);
         if (found.find()) {
-            add(found, line(found.group(2)), !found.group("way").equals("before"), piece);
+            add(found, line(found.group(2)), !found.group("way").equals("before"), from, to);
         }
     }
 
-    private void add(Matcher found, @Nullable Sentence line, boolean isAfter, Piece piece) {
-        List<Draft> behind = figures(found.end(), piece.to());
-        List<Draft> drafts = behind.isEmpty() ? figures(piece.from(), found.start()) : behind;
+    private void add(Matcher found, @Nullable Sentence line, boolean isAfter, int from, int to) {
+        List<Draft> behind = figures(found.end(), to);
+        List<Draft> drafts = behind.isEmpty() ? figures(from, found.start()) : behind;
         if (line != null && !drafts.isEmpty()) {
             changes.add(assembly -> assembly.put(drafts, line, isAfter));
         }

@@ -41,13 +41,16 @@ class WholeListsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mailbox.txt, 219, 16, 20",
+        "mailbox.txt, 219, 17, 20",
         "second-mailbox.txt, 207, 13, 20",
         "third-mailbox.txt, 131, 3, 12",
         "fourth-mailbox.txt, 117, 13, 21",
-        "fifth-mailbox.txt, 393, 35, 58",
-        "sixth-mailbox.txt, 315, 33, 83",
-        "seventh-mailbox.txt, 196, 25, 73"
+        "fifth-mailbox.txt, 393, 37, 51",
+        "sixth-mailbox.txt, 315, 33, 78",
+        "seventh-mailbox.txt, 196, 25, 66",
+        "eighth-mailbox.txt, 171, 28, 79",
+        "ninth-mailbox.txt, 166, 20, 87",
+        "tenth-mailbox.txt, 179, 43, 102"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(mails(file), figures, missed, tooMany);
@@ -107,6 +110,7 @@ class WholeListsTest {
 
     private static List<String> figures(String expected) {
         return Stream.of(expected.strip().split(" ; "))
+                .filter(figure -> !figure.isEmpty())
                 .map(figure -> figure.startsWith(OTHER) ? OTHER : figure.replaceFirst(", .*", ""))
                 .toList();
     }

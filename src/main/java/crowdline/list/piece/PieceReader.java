@@ -30,6 +30,12 @@ public final class PieceReader {
 
     private static final Set<String> DOWN = Set.of("down", "descend", "descending", "descent", "downward");
 
+    private static final Set<String> TITLES =
+            Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Herr", "Frau");
+
+    /** A name with as many letters is near to some figure's by chance. */
+    private static final int SHORTEST_SPELT = 4;
+
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
 
@@ -55,7 +61,9 @@ public final class PieceReader {
      */
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
-        List<Word> spelt = countsAhead(words.stream().map(this::surelySpelt).toList());
+        List<Word> spelt = countsAhead(words.stream()
+                .map(word -> isSomebody(text, word) ? word : surelySpelt(word))
+                .toList());
         List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
         if (found.size() > 1) {
             found = found.stream()
@@ -138,6 +146,33 @@ public final class PieceReader {
             }
         }
         return moved;
+    }
+
+    /** "Rolf" within a line is no misspelt roll. */
+    private static boolean isSomebody(Text text, Word word) {
+        String written = text.written();
+        int before = word.start() - 1;
+        while (before >= 0 && written.charAt(before) == ' ') {
+            before--;
+        }
+        boolean isWithin = before >= 0
+                && (Character.isLetter(written.charAt(before)) || written.charAt(before) == '.')
+                && before < word.start() - 1;
+        return isWithin
+                && word.end() - word.start() <= SHORTEST_SPELT
+                && Character.isUpperCase(written.charAt(word.start()))
+                && written.substring(word.start() + 1, word.end()).chars().allMatch(Character::isLowerCase)
+                && (!Character.isUpperCase(written.charAt(begin(written, before)))
+                        || TITLES.contains(written.substring(begin(written, before), before + 1)));
+    }
+
+    /** Where the word begins that ends at a place. */
+    private static int begin(String written, int at) {
+        int begin = at;
+        while (begin > 0 && Character.isLetter(written.charAt(begin - 1))) {
+            begin--;
+        }
+        return begin;
     }
 
     private Word surelySpelt(Word word) {

@@ -2,6 +2,7 @@ package crowdline.list.split;
 
 import crowdline.list.word.Text;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** What stands around a list. */
@@ -64,9 +65,10 @@ public final class Asides {
         told.add(new Span(start, end));
     }
 
-    /** All of them as they were written. */
+    /** All of them as they were written, in their order. */
     public List<Stretch> written() {
         return notes.stream()
+                .sorted(Comparator.comparingInt(Span::start))
                 .map(span -> new Stretch(
                         text.written()
                                 .substring(span.start(), span.end())

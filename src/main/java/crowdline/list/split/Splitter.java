@@ -44,6 +44,9 @@ public final class Splitter {
 
     private static final Pattern INITIALS = Pattern.compile("(?:\\p{Lu}\\. ?)*\\p{Lu}");
 
+    private static final Pattern TITLED =
+            Pattern.compile("(?s)(?:.*\\W)?(?:mr|mrs|ms|miss|dr|sir|dame|capt|sgt|lt|cdr|maj|col|fl)\\.? [a-z]");
+
     private static final Pattern MEASURE =
             Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
 
@@ -333,6 +336,11 @@ public final class Splitter {
 
     /** The "R." of "R. Smith" at the beginning of a line. */
     private boolean isInitial(int stop, int from) {
+        if (TITLED.matcher(text.folded())
+                .region(Math.max(from, stop - 12), stop)
+                .matches()) {
+            return true;
+        }
         int after = stop + 2;
         return after < text.written().length()
                 && Character.isUpperCase(text.written().charAt(after))

@@ -17,7 +17,7 @@ public final class Words {
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
-            + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|w\\.(?=\\s)|(?:c/l|k/e)(?!\\p{L}))"
+            + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|w\\.(?=\\s)|(?:c/l|k/e|o/side|o/s)(?!\\p{L}))"
             + "|\\p{L}+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
 
@@ -55,6 +55,12 @@ public final class Words {
             "aileron ail",
             "hesitation hes hesi",
             "half halves",
+            "down dn",
+            "outside o/s o/side",
+            "barrel bbl",
+            "shark shk",
+            "humpty hmpty",
+            "avalanche avalnche avalnch",
             "quarter qtr",
             "and & + n",
             "at @",
@@ -100,7 +106,7 @@ public final class Words {
             "from frm fr",
             "spin vrille",
             "loop looping lupe lupin",
-            "roll role rowl tonneau",
+            "roll role rowl tonneau rll",
             "right write",
             "toward towards",
             "across accross",
