@@ -115,6 +115,11 @@ final class Assembly {
             addNote(sentence.start(), sentence.end());
             return;
         }
+        if (sentence.line() == lastFigureLine && !lines.isEmpty() && Denial.saysNo(pieces.get(0))) {
+            addNote(sentence.start(), sentence.end());
+            leaveOut(lines.last().start(), lines.last().start() + 1);
+            return;
+        }
         if (Condition.isAll(pieces.get(0).words())) {
             pieces.stream().flatMap(piece -> piece.drafts().stream()).forEach(Draft::doubt);
         }
@@ -181,6 +186,7 @@ final class Assembly {
     /** Ends the list. */
     void finish() {
         lines.finish();
+        Rotor.read(lines.all());
         Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
     }
 

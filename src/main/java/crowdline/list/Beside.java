@@ -44,7 +44,9 @@ final class Beside {
     /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
     static boolean isRemark(Heard heard) {
         Names.Sense sense = heard.drafts().get(0).sense();
-        boolean isIn = heard.words().get(0).plain().equals("in");
+        boolean isIn = heard.words().get(0).plain().equals("in")
+                && heard.words().size() > 1
+                && !ARTICLES.contains(heard.words().get(1).plain());
         return sense != null
                 && (isIn
                         || (heard.piece().parting() == Parting.DASH && sense.weak() && !ENDS.contains(sense.figure())));

@@ -90,6 +90,9 @@ final class Denial {
             "drop",
             "cut");
 
+    /** Behind which somebody begins anew: "no wait, it's a loop". */
+    private static final Set<String> ANEW = Set.of("it's", "wait", "sorry", "mean");
+
     /** "Leave out the spin." */
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
 
@@ -101,13 +104,16 @@ final class Denial {
 
     /** Behind the name of what is not flown. */
     private static final Pattern GONE = Pattern.compile(
-            "(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
-                    + " out)|(?:has|have) gone|stays out|(?:was|were) only|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*");
+            "(?:(?:that|which|what) .{0,60}? )?(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
+                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*");
 
     /** In a column of remarks. */
     private static final Pattern STRUCK = Pattern.compile(
             "no(?:$| (?:see|longer|more|not|never)\\b.*)"
                     + "|(?:del|deleted|out|off|cancelled|scrubbed|scrapped|withdrawn|not flown|not used)(?:$| (?:this|see|until|by|since|never|\\d).*)");
+
+    private static final Pattern NO = Pattern.compile(
+            "(?:but )?(?:i|we) (?:do not|don't|won't|will not|never do|no longer do)(?: fly| do)?(?: it| that| this)?(?: any ?more)?");
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
@@ -129,9 +135,14 @@ final class Denial {
         if (!piece.isFigure() || name.isEmpty() || piece.drafts().size() > 1) {
             return false;
         }
-        List<Word> ahead = piece.words().stream()
+        List<Word> all = piece.words().stream()
                 .filter(word -> word.start() < name.get(0).start())
                 .toList();
+        int begin = all.size();
+        while (begin > 0 && !ANEW.contains(all.get(begin - 1).plain())) {
+            begin--;
+        }
+        List<Word> ahead = all.subList(begin, all.size());
         if (isTakenBackBehind(piece, name)) {
             return true;
         }
@@ -195,6 +206,11 @@ final class Denial {
     /** Whether a remark beside a figure says that it is not flown: "NO, see note". */
     static boolean strikes(Heard remark) {
         return STRUCK.matcher(said(remark)).matches();
+    }
+
+    /** "The booklet says a slow roll. I do not." */
+    static boolean saysNo(Heard piece) {
+        return NO.matcher(said(piece)).matches();
     }
 
     private static String said(Heard piece) {

@@ -42,7 +42,7 @@ final class Mentions {
                                 draft.name().get(draft.name().size() - 1).end(),
                                 mention.name().get(0).start())
                         .strip()
-                        .matches("(?s)before the(?: first| last| second)?");
+                        .matches("(?s)(?:before|between the [^.\\n]{2,30} and) the(?: first| last| second)?");
     }
 
     /** The drafts that only mention a figure which another of them flies. */

@@ -175,7 +175,7 @@ final class Revisions {
     }
 
     private void move(@Nullable Sentence line, @Nullable Sentence beside, boolean isAfter) {
-        if (line != null && beside != null && line != beside) {
+        if (line != null && beside != null && !line.equals(beside)) {
             changes.add(assembly -> assembly.put(assembly.take(line.start(), line.end()), beside, isAfter));
         }
     }

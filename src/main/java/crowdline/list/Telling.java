@@ -3,6 +3,7 @@ package crowdline.list;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
 import crowdline.list.piece.LeftOver;
+import crowdline.list.split.Piece.Parting;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
@@ -36,6 +37,9 @@ final class Telling {
             "finally",
             "last");
 
+    /** Of more figures, only some are. */
+    private static final int MOST_LEFT_OUT = 2;
+
     private static final Pattern LEFT_OUT =
             Pattern.compile("(?s).*\\b(?:(?:left|leave|leaving|taken|took|take) (?:it |them |that |this )?out\\b(?!"
                     + " (?:of|to|over|from|on|the))|not (?:flying|doing|going to)|(?:gave|given|give) (?:it|them|that)"
@@ -48,7 +52,8 @@ final class Telling {
         String folded = text.folded().substring(sentence.start(), sentence.end());
         return !pieces.get(0).beginsWith(Manner.HEADING)
                 && !folded.stripTrailing().endsWith("?")
-                && !LEFT_OUT.matcher(folded).matches()
+                && !(pieces.stream().filter(Heard::isFigure).count() <= MOST_LEFT_OUT
+                        && LEFT_OUT.matcher(folded).matches())
                 && pieces.stream().anyMatch(Telling::leadsToAFigure);
     }
 
@@ -60,7 +65,8 @@ final class Telling {
         int begin = name.get(0).start();
         List<Word> ahead =
                 piece.words().stream().filter(word -> word.start() < begin).toList();
-        boolean says = ahead.stream().anyMatch(word -> FLIES.contains(word.plain()));
+        boolean says = piece.piece().parting() == Parting.THEN
+                || ahead.stream().anyMatch(word -> FLIES.contains(word.plain()));
         return ahead.stream().allMatch(Telling::leads)
                 || (says
                         && (!piece.isWeak() || isLanding(piece))

@@ -117,6 +117,8 @@ class SecondThoughtsTest {
                 .containsExactly("loop", "spin", "slow roll", "stall turn");
         assertThat(figures("loop\nspin\nslow roll\nforgot a barrel roll before the spin"))
                 .containsExactly("loop", "barrel roll", "spin", "slow roll");
+        assertThat(figures("loop\nspin\nslow roll\noh and a barrel roll between the loop and the spin, forgot"))
+                .containsExactly("loop", "barrel roll", "spin", "slow roll");
     }
 
     @Test
@@ -125,6 +127,10 @@ class SecondThoughtsTest {
                 .containsExactly("loop", "spin", "stall turn");
         assertThat(figures("loop\nslow roll\nspin\nslow roll has gone since my rib\nstall turn"))
                 .containsExactly("loop", "spin", "stall turn");
+        assertThat(figures("loop then a slow roll no wait the slow roll I took out it's a stall turn now then a spin"))
+                .containsExactly("loop", "stall turn", "spin");
+        assertThat(figures("Loop, stall turn, spin. The programme says that I fly a slow roll. I do not, it stops."))
+                .containsExactly("loop", "stall turn", "spin");
     }
 
     @Test

@@ -118,7 +118,7 @@ final class Between {
             boolean isFrom = words.get(i).plain().equals("from")
                     && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);
             boolean isHow = i > after
-                    && words.get(i).plain().equals("with")
+                    && Set.of("with", "for").contains(words.get(i).plain())
                     && words.subList(after, i).stream().anyMatch(word -> COMING_BACK.contains(word.plain()));
             if (isFrom || (!isHow && ADDING.contains(words.get(i).plain()))) {
                 return true;

@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
@@ -61,14 +62,16 @@ public final class PieceReader {
      */
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
-        List<Word> spelt = countsAhead(words.stream()
-                .map(word -> isSomebody(text, word) ? word : surelySpelt(word))
+        List<Word> spelt = countsAhead(IntStream.range(0, words.size())
+                .mapToObj(i -> isSomebody(text, words.get(i)) || (i > 0 && Manner.GREETING.has(words.get(i - 1)))
+                        ? words.get(i)
+                        : surelySpelt(words.get(i)))
                 .toList());
         List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
         if (found.size() > 1) {
-            found = found.stream()
+            found = Slips.without(spelt, found.stream()
                     .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
-                    .toList();
+                    .toList());
         }
         if (found.size() == 2 && isOne(spelt, found)) {
             Draft draft = draft(text, spelt, List.of(found.get(1)), from, to);
@@ -186,7 +189,7 @@ public final class PieceReader {
         boolean stands = (read.says(Detail.ENTRY_KT) && !read.isFigure())
                 || words.stream().anyMatch(this::isTradeWord);
         boolean isShort = words.stream().allMatch(word -> word.plain().length() < LONG_WORD);
-        if (words.size() > 8 || (!stands && isShort)) {
+        if (words.size() > 8 || (!stands && isShort) || (!words.isEmpty() && Manner.GREETING.has(words.get(0)))) {
             return null;
         }
         List<Word> spelt = words.stream()

@@ -29,7 +29,7 @@ public final class Splitter {
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
-            + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
+            + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
@@ -57,7 +57,7 @@ public final class Splitter {
     private static final Pattern LEADS_ON =
             Pattern.compile("(?:and |right )?then|and finally|followed.*|after (?:that|this|which)|afterwards");
 
-    private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up)\\s*", Pattern.DOTALL);
+    private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing))\\s*", Pattern.DOTALL);
 
     private final Text text;
     private final Chat chat;

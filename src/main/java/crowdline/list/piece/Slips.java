@@ -1,0 +1,44 @@
+package crowdline.list.piece;
+
+import crowdline.list.word.Word;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/** Figures that are taken back as one goes on talking: "a slow roll no wait a barrel roll". */
+final class Slips {
+    /** Right behind a figure. */
+    private static final Pattern BEHIND = Pattern.compile(
+            "(?:oh )?(?:no wait|no sorry|sorry no|no no|no i mean|i mean|wait no|correction)\\b.*|(?:i(?:'ve| have)? )?(?:took|taken|left) (?:it )?out\\b.*");
+
+    /** Right ahead of one. */
+    private static final Pattern AHEAD = Pattern.compile("(?:.* )?(?:no|not|not the|not a)");
+
+    private Slips() {}
+
+    /** The figures that are meant, of several in one breath; at least the last. */
+    static List<Found> without(List<Word> words, List<Found> found) {
+        List<Found> meant = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            int to = i + 1 < found.size() ? found.get(i + 1).from() : words.size();
+            boolean isDenied = i > 0
+                    && AHEAD.matcher(plain(words, found.get(i - 1).to(), found.get(i).from()))
+                            .matches();
+            boolean isLast = i == found.size() - 1;
+            boolean isTakenBack = !isLast
+                    && BEHIND.matcher(plain(words, found.get(i).to(), to)).matches();
+            if (!isDenied && !isTakenBack) {
+                meant.add(found.get(i));
+            }
+        }
+        return meant.isEmpty() ? found : meant;
+    }
+
+    private static String plain(List<Word> words, int from, int to) {
+        return words.subList(from, Math.max(from, to)).stream()
+                .map(Word::plain)
+                .filter(plain -> Character.isLetter(plain.charAt(0)))
+                .collect(Collectors.joining(" "));
+    }
+}
