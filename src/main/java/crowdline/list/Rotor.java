@@ -8,7 +8,14 @@ import java.util.Set;
 /** What words mean where a helicopter flies: its turn-back is a figure. */
 final class Rotor {
     private static final Set<String> OWN = Set.of(
-            "hover", "pedal turn", "sideways flight", "backwards flight", "quick stop", "nose-in circle", "bow", "spiral climb");
+            "hover",
+            "pedal turn",
+            "sideways flight",
+            "backwards flight",
+            "quick stop",
+            "nose-in circle",
+            "bow",
+            "spiral climb");
     /** One alone may be said of an aeroplane. */
     private static final int LEAST = 2;
 
@@ -22,7 +29,8 @@ final class Rotor {
         if (own >= LEAST) {
             drafts.stream()
                     .filter(draft -> is(draft, Set.of("reposition"))
-                            && draft.name().stream().anyMatch(word -> word.plain().startsWith("back")))
+                            && draft.name().stream()
+                                    .anyMatch(word -> word.plain().startsWith("back")))
                     .forEach(draft -> draft.mean(TURN_BACK));
         }
     }

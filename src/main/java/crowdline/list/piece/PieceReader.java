@@ -69,9 +69,11 @@ public final class PieceReader {
                 .toList());
         List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
         if (found.size() > 1) {
-            found = Slips.without(spelt, found.stream()
-                    .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
-                    .toList());
+            found = Slips.without(
+                    spelt,
+                    found.stream()
+                            .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
+                            .toList());
         }
         if (found.size() == 2 && isOne(spelt, found)) {
             Draft draft = draft(text, spelt, List.of(found.get(1)), from, to);

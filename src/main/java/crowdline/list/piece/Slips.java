@@ -23,7 +23,8 @@ final class Slips {
         for (int i = 0; i < found.size(); i++) {
             int to = i + 1 < found.size() ? found.get(i + 1).from() : words.size();
             boolean isDenied = i > 0
-                    && AHEAD.matcher(plain(words, found.get(i - 1).to(), found.get(i).from()))
+                    && AHEAD.matcher(plain(
+                                    words, found.get(i - 1).to(), found.get(i).from()))
                             .matches();
             boolean isLast = i == found.size() - 1;
             boolean isTakenBack = !isLast

@@ -57,7 +57,8 @@ public final class Splitter {
     private static final Pattern LEADS_ON =
             Pattern.compile("(?:and |right )?then|and finally|followed.*|after (?:that|this|which)|afterwards");
 
-    private static final Pattern PULLS_UP = Pattern.compile(".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing))\\s*", Pattern.DOTALL);
+    private static final Pattern PULLS_UP =
+            Pattern.compile(".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing))\\s*", Pattern.DOTALL);
 
     private final Text text;
     private final Chat chat;
