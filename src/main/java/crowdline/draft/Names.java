@@ -10,14 +10,16 @@ import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.aircraft.Typical;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How those in an act are called. No pronoun stands for the performer anywhere, for nobody said which; a fact that was given in
- * the performer's own words keeps what it has.
+ * words of its own keeps those it has, but for the first, which would seem to mean whatever was spoken of last.
  *
  * @param full the performer's name, or "the pilot" if nobody gave one
  * @param first what to call the performer once introduced
@@ -34,6 +36,12 @@ record Names(String full, String first, boolean known, String introduced, String
 
     private static final Pattern SEVERAL = Pattern.compile("(?i) (and|with|&) |, .*");
     private static final Pattern TEAM = Pattern.compile("(?i)the .*[^s]s");
+
+    private static final Map<String, String> ONE =
+            Map.of("have", "has", "are", "is", "were", "was", "fly", "flies", "teach", "teaches", "live", "lives");
+    /** Of one person, with a verb that can be said of one: what is past is the same for both. */
+    private static final Pattern THEY = Pattern.compile("They (have|are|were|fly|teach|live|[a-z]{2,}ed|learnt|flew|built"
+            + "|began|won|came|got|made|took|grew|left|bought|found|met|spent|taught|led|held|ran)\\b");
 
     private static final Pattern VERB =
             Pattern.compile("(?i)(has|have|is|was|were|are|built|flew|fly|flies|began|won|holds?|held"
@@ -74,9 +82,12 @@ record Names(String full, String first, boolean known, String introduced, String
         return person ? parts.get(0) : name;
     }
 
-    /** A fact about the performer as it is said: what begins with what they do gets their name before it. */
+    /**
+     * A fact about the performer as it is said: what begins with what they do gets their name before it, and so does what begins
+     * with a pronoun, as what was said before may have been about the aircraft.
+     */
     String said(String fact) {
-        String text = Sentences.stopped(fact.strip());
+        String text = named(Sentences.stopped(fact.strip()));
         String head = text.split("[\\s,.]", 2)[0];
         if (!VERB.matcher(head).matches()) {
             return text;
@@ -87,6 +98,20 @@ record Names(String full, String first, boolean known, String introduced, String
     /** Whether they are more than one: "Ada and Bram Quillan", "the Tern Team Sisters". */
     boolean areSeveral() {
         return known && (SEVERAL.matcher(full).find() || TEAM.matcher(full).matches());
+    }
+
+    private String named(String text) {
+        String name = Sentences.begun(first);
+        if (areSeveral()) {
+            return text;
+        }
+        Matcher they = THEY.matcher(text);
+        if (they.lookingAt()) {
+            String verb = ONE.getOrDefault(they.group(1), they.group(1));
+            return name + " " + verb + text.substring(they.end());
+        }
+        return text.replaceFirst("^(She|He) ", Matcher.quoteReplacement(name) + " ")
+                .replaceFirst("^(Her|His|Their) ", Matcher.quoteReplacement(name) + "'s ");
     }
 
     /** Who flies what, such as "Ada Quillan, in the Wren 300". */

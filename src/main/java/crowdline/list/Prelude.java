@@ -70,11 +70,11 @@ final class Prelude {
      * eight minutes.
      */
     static boolean isCraft(List<Heard> pieces) {
-        return pieces.stream().mapToLong(piece -> piece.words().size()).sum() <= LONGEST_CRAFT
+        List<Word> words =
+                pieces.stream().flatMap(piece -> piece.words().stream()).toList();
+        return words.size() <= LONGEST_CRAFT
                 && pieces.stream().noneMatch(Heard::isFigure)
-                && pieces.stream()
-                        .flatMap(piece -> piece.words().stream())
-                        .anyMatch(word -> CRAFT.contains(word.plain()));
+                && words.stream().anyMatch(word -> CRAFT.contains(word.plain()));
     }
 
     /**

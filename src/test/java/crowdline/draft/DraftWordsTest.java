@@ -306,6 +306,26 @@ class DraftWordsTest {
         assertThat(drafted.texts()).contains("Ada mends church organs for a living.", "Nine summers of displays.");
     }
 
+    /** "She" behind a sentence about an aeroplane is the aeroplane. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Ada Quillan | She has flown for 31 years. | Ada has flown for 31 years.",
+                "Ada Quillan | He learnt in a glider. | Ada learnt in a glider.",
+                "Ada Quillan | They have flown for six years. | Ada has flown for six years.",
+                "Ada Quillan | They learned to fly at sixteen. | Ada learned to fly at sixteen.",
+                "Ada Quillan | They sometimes sing. | They sometimes sing.",
+                "Ada Quillan | Their first flight was in a balloon. | Ada's first flight was in a balloon.",
+                "Ada and Bram Quillan | They have flown for six years. | They have flown for six years.",
+                "The pilot | Her day job is teaching. | The pilot's day job is teaching."
+            })
+    void aFactThatBeginsWithAPronounIsToldByName(String performer, String fact, String said) {
+        var made = Drafted.arranged(Drafted.with(performer, fact), "large biplane", performer, "loop, low pass");
+
+        assertThat(Names.of(made.show(), made.act()).said(fact)).isEqualTo(said);
+    }
+
     @Test
     void timedActHasNoNumbersAndItsOwnWordsAreKept() {
         Drafted drafted = Drafted.of(Drafted.empty(), "helicopter", "The Tern Team", HOVERS);
