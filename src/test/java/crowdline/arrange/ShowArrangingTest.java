@@ -97,6 +97,15 @@ class ShowArrangingTest {
                 .contains("landing (70 s)");
     }
 
+    /** Each roll hangs for four seconds, with the right way up between; both together counted as eight. */
+    @Test
+    void whatAnOldTrainerShowsOnceItShowsTwiceInARow() {
+        ShowArranging.Made made = made(empty(), "old trainer", "low pass\n2 slow rolls");
+
+        assertThat(made.arranged().findings()).isEmpty();
+        assertThat(rolledDeg(figure(made, "slow roll"))).isEqualTo(720);
+    }
+
     @Test
     void parachutistsLandUnderTheirCanopies() {
         assertThat(made(empty(), "parachutists", "freefall, canopies open, landing")

@@ -25,6 +25,7 @@ public final class Extremes {
     private double lastS = Double.NaN;
     private boolean lastUpsideDown;
     private boolean lastHanging;
+    private double hangsS;
 
     /** Those of something that is not simulated, from where it begins and ends. */
     public static Extremes between(FlightState from, FlightState to) {
@@ -54,10 +55,12 @@ public final class Extremes {
             upsideDownS += tS - lastS;
         }
         if (lastHanging && tS > lastS) {
-            hangingS += tS - lastS;
+            hangsS += tS - lastS;
+            hangingS = Math.max(hangingS, hangsS);
         }
         lastS = tS;
         lastHanging = look.g < -0.3;
+        hangsS = lastHanging ? hangsS : 0;
         lastUpsideDown = look.uz < -0.1;
         double missing = Math.abs(look.askedG - look.g);
         if (look.keptAnyway) {
@@ -130,7 +133,7 @@ public final class Extremes {
         return upsideDownS;
     }
 
-    /** How long the pilot hung in the straps, seconds. */
+    /** How long the pilot hung in the straps at a stretch, at most, seconds. */
     public double hangingS() {
         return hangingS;
     }

@@ -53,7 +53,7 @@ public final class Shaper {
     private static final double TOO_FAST = 1.1;
     /** Heights are the same within this, metres. */
     private static final double SAME_M = 30;
-    /** What is never pushed is not flown upside down for longer, seconds. */
+    /** What is never pushed does not hang upside down for longer at a stretch, seconds. */
     private static final double LONGEST_HANGING_S = 6;
 
     private static final Fault HANGS =

@@ -63,6 +63,9 @@ public record Kind(
         if (element instanceof Element.Line line) {
             return line.middle().stream().allMatch(this::shows);
         }
+        if (!usualNumbers.containsKey("pushG") && isPushed(element)) {
+            return false;
+        }
         if (element instanceof Element.Flick) {
             return !never.contains(Unshown.FLICK);
         }
@@ -76,6 +79,12 @@ public record Kind(
             return !never.contains(Unshown.TUMBLE);
         }
         return !(element instanceof Element.Slide) || !never.contains(Unshown.SLIDE);
+    }
+
+    /** Whether it is nothing without a push: a spin on its back, or a turn that rolls. */
+    private static boolean isPushed(Element element) {
+        return (element instanceof Element.Spin spin && spin.kind() == Element.SpinKind.INVERTED)
+                || (element instanceof Element.Turn turn && turn.rolls() > 0);
     }
 
     /** How its displays are usually flown; empty if its figures are only timed. */
