@@ -40,8 +40,9 @@ record Names(String full, String first, boolean known, String introduced, String
     private static final Map<String, String> ONE =
             Map.of("have", "has", "are", "is", "were", "was", "fly", "flies", "teach", "teaches", "live", "lives");
     /** Of one person, with a verb that can be said of one: what is past is the same for both. */
-    private static final Pattern THEY = Pattern.compile("They (have|are|were|fly|teach|live|[a-z]{2,}ed|learnt|flew|built"
-            + "|began|won|came|got|made|took|grew|left|bought|found|met|spent|taught|led|held|ran)\\b");
+    private static final Pattern THEY =
+            Pattern.compile("They (have|are|were|fly|teach|live|[a-z]{2,}ed|learnt|flew|built"
+                    + "|began|won|came|got|made|took|grew|left|bought|found|met|spent|taught|led|held|ran)\\b");
 
     private static final Pattern VERB =
             Pattern.compile("(?i)(has|have|is|was|were|are|built|flew|fly|flies|began|won|holds?|held"
