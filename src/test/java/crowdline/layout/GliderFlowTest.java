@@ -2,8 +2,23 @@ package crowdline.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.flight.FigureTrial;
+import crowdline.flight.air.Air;
+import crowdline.flight.air.StandardAtmosphere;
+import crowdline.flight.air.Wind;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
+import crowdline.measure.Units;
+import crowdline.show.aircraft.Airframe;
+import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.storage.show.CatalogueFile;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A glider spends height for speed between two figures; it does not come round for every one of them. */
 class GliderFlowTest {
@@ -31,5 +46,24 @@ class GliderFlowTest {
         assertThat(turns(laid)).isLessThan(2);
         assertThat(laid.seconds()).isLessThan(180);
         assertThat(laid.pieces().get(0).transit()).isEqualTo(Transit.RUNS_IN);
+    }
+
+    /** Going with the wind over the top, or against it, it was said to have too little speed whatever it began with. */
+    @ParameterizedTest
+    @CsvSource({"90, 5", "270, 5", "90, 13", "270, 13", "45, 18", "180, 18"})
+    void windTakesNeitherHumptyBumpNorQuarterClover(double fromDeg, double kt) {
+        Airframe glider = LayoutTest.trial("aerobatic glider").airframe();
+        FigureTrial trial = new FigureTrial(glider, new Air(new StandardAtmosphere(), Wind.steady(fromDeg, kt, 90)));
+        for (String name : List.of("humpty bump", "quarter clover")) {
+            CatalogueEntry entry = CatalogueFile.shipped().find(name).orElseThrow();
+            double usualKt = Objects.requireNonNull(
+                    Objects.requireNonNull(entry.enters()).kt(glider.usual(), glider.stallKt()));
+
+            assertThat(DoubleStream.of(0, 10, 20, 30)
+                            .mapToObj(more ->
+                                    FlightState.along(new Vec(0, 0, 200), Units.mpsFromKt(usualKt + more), true)))
+                    .as(name)
+                    .anyMatch(from -> trial.drawn(entry.elements(), from).isWell());
+        }
     }
 }

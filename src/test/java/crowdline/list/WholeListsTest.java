@@ -24,12 +24,7 @@ class WholeListsTest {
 
     /** "8 min" made it a figure of eight minutes, in which nothing flew. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {
-                "Piston fighter - 8 min",
-                "4 ship",
-                "Jet trainer solo, 9 minutes"
-            })
+    @ValueSource(strings = {"Piston fighter - 8 min", "4 ship", "Jet trainer solo, 9 minutes"})
     void aFirstLineThatSaysWhatFliesIsNoFigure(String heading) {
         FigureList list = READER.read(heading + "\nloop\nbarrel roll\nlow pass");
 

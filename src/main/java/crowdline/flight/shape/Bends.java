@@ -150,7 +150,11 @@ final class Bends {
         double g = Math.min(wingG(at), OVER_G);
         double here =
                 LoopShape.ofTop(topShare(arc, at)).radius(sign(arc) * at.up().z());
-        double carried = Math.max(carried(at, at.direction()), carried(at, atBottom(-sign(arc), at)));
+        double before = carried(at, at.direction());
+        double over = carried(at, atBottom(-sign(arc), at));
+        // Wide enough for the ground speed over the top; where no such way is flown, as tight as the other side of it
+        // lets it.
+        double carried = attempt.inTheAir() ? Math.min(before, over) : Math.max(before, over);
         double square = carried * at.speedMps() * at.speedMps();
         return g > 0.5 ? square / (Units.G_MPS2 * g) / here : Double.NaN;
     }
