@@ -40,16 +40,8 @@ public final class FlightFigures {
                 || readings.get(readings.size() - 1).tS() - readings.get(0).tS() < Path.STEP_S) {
             return List.of();
         }
-        List<Found> found = finder.find(Path.of(readings));
-        int first = 0;
-        int last = found.size() - 1;
-        while (first <= last && found.get(first).what() != What.FIGURE) {
-            first++;
-        }
-        while (last >= first && found.get(last).what() != What.FIGURE) {
-            last--;
-        }
-        return found.subList(first, last + 1);
+        Path path = Path.of(readings);
+        return Passes.in(path, finder.find(path));
     }
 
     /** As a list that an act is arranged from; ways are left out, for they are found anew. */

@@ -19,6 +19,11 @@ final class KnownShapes {
     /** Difference a figure has for every element it needs more: of two that look the same the plainer is meant. */
     private static final double PER_ELEMENT = 0.003;
 
+    /** Difference of a figure that takes e times as long as it usually does; goes with the square. Tuned. */
+    private static final double TEMPO = 0.05;
+    /** Logarithm of how many times as long as usual a figure may take. */
+    private static final double FURTHEST = 1.2;
+
     /** Difference: two that are nearer to each other cannot be told apart. */
     private static final double SAME = 0.05;
 
@@ -30,7 +35,13 @@ final class KnownShapes {
      * @param seconds how long that takes
      * @param extra the difference it has for what it needs
      */
-    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra) {}
+    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra) {
+        /** The difference it has beside its shape, where it took so many seconds. */
+        double price(double tookS) {
+            double longer = Math.log(tookS / seconds);
+            return Math.abs(longer) > FURTHEST ? Double.POSITIVE_INFINITY : extra + TEMPO * longer * longer;
+        }
+    }
 
     final List<Known> all;
 
@@ -60,9 +71,9 @@ final class KnownShapes {
         return name;
     }
 
-    /** Where it leads is the layout's to say, and so it has no shape of its own. */
+    /** Level turns lead from one figure to the next, and no track tells one with rolls in it from one without. */
     private static boolean isWay(CatalogueEntry entry) {
-        return entry.name().equals("reposition");
+        return entry.name().equals("reposition") || entry.name().equals("rolling turn");
     }
 
     private static void add(List<Known> known, CatalogueEntry entry, FigureTrial trial) {
@@ -82,13 +93,13 @@ final class KnownShapes {
         Path path = Path.flown(flown);
         int from = 0;
         int to = path.size - 1;
-        while (from < to && Stretches.isLine(path, from)) {
+        while (from < to && Straight.isLine(path, from)) {
             from++;
         }
-        while (to > from && Stretches.isLine(path, to)) {
+        while (to > from && Straight.isLine(path, to)) {
             to--;
         }
-        if ((to - from) * Path.STEP_S > Stretches.LEAST_S) {
+        if ((to - from) * Path.STEP_S > Straight.LEAST_S) {
             known.add(new Known(
                     entry,
                     new Shape(path, from, to),

@@ -1,6 +1,7 @@
 package crowdline.trace;
 
 import crowdline.flight.leg.Sample;
+import crowdline.measure.Units;
 import crowdline.telemetry.Reading;
 import java.util.ArrayList;
 import java.util.List;
@@ -139,6 +140,11 @@ final class Path {
         return firstS + i * STEP_S;
     }
 
+    /** The point at a time. */
+    int at(double tS) {
+        return (int) Math.round((tS - firstS) / STEP_S);
+    }
+
     /** How steeply it climbs, degrees. */
     double climbDeg(int i) {
         return Math.toDegrees(Math.asin(Math.max(-1, Math.min(1, tz[i]))));
@@ -150,5 +156,23 @@ final class Path {
         int b = Math.min(size - 1, i + 2);
         double dot = tx[a] * tx[b] + ty[a] * ty[b] + tz[a] * tz[b];
         return Math.toDegrees(Math.acos(Math.max(-1, Math.min(1, dot)))) / Math.max(STEP_S, (b - a) * STEP_S);
+    }
+
+    /** How hard it bends: the acceleration across its way, m/s². */
+    double bendMps2(int i) {
+        return mps[i] * Math.toRadians(bendDegPerS(i));
+    }
+
+    /** How fast it turns over the ground, degrees a second, above 0 to the left. */
+    double turnDegPerS(int i) {
+        int a = Math.max(0, i - 2);
+        int b = Math.min(size - 1, i + 2);
+        return Math.toDegrees(Math.atan2(tx[a] * ty[b] - ty[a] * tx[b], tx[a] * tx[b] + ty[a] * ty[b]))
+                / Math.max(STEP_S, (b - a) * STEP_S);
+    }
+
+    /** How far it banks in a level turn as fast as that, degrees, above 0 to the left. */
+    double bankDeg(int i) {
+        return Math.toDegrees(Math.atan(mps[i] * Math.toRadians(turnDegPerS(i)) / Units.G_MPS2));
     }
 }

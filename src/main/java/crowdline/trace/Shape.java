@@ -17,6 +17,11 @@ final class Shape {
     /** How much of its speed at the beginning it still has where its direction counts in full: a half. Tuned. */
     private static final double FULL = 2;
 
+    /** Weight of whether it bends against the direction. Tuned. */
+    private static final double BEND = 0.15;
+    /** Across the way: what bends so hard counts half as a bend. Tuned. */
+    private static final double HALF_BEND_MPS2 = 6;
+
     /** What it costs to be shifted by one moment. */
     private static final double SHIFTED = 0.01;
 
@@ -24,6 +29,13 @@ final class Shape {
     private final double[] side = new double[POINTS];
     private final double[] up = new double[POINTS];
     private final double[] speed = new double[POINTS];
+    private final double[] bend = new double[POINTS];
+
+    /** The least and the most climb, and the least speed, of the moments that one may be shifted to. */
+    private final double[] lowest = new double[POINTS];
+
+    private final double[] highest = new double[POINTS];
+    private final double[] slowest = new double[POINTS];
 
     /** From a point of a path to another, both in it. */
     Shape(Path path, int from, int to) {
@@ -39,16 +51,49 @@ final class Shape {
             side[k] = -path.tx[i] * fy + path.ty[i] * fx;
             up[k] = path.tz[i];
             speed[k] = Math.min(path.mps[i] / mps, 2);
+            double mps2 = path.bendMps2(i);
+            bend[k] = mps2 / (mps2 + HALF_BEND_MPS2);
+        }
+        for (int k = 0; k < POINTS; k++) {
+            lowest[k] = 1;
+            highest[k] = -1;
+            slowest[k] = 2;
+            for (int i = Math.max(0, k - SHIFT); i <= Math.min(POINTS - 1, k + SHIFT); i++) {
+                lowest[k] = Math.min(lowest[k], up[i]);
+                highest[k] = Math.max(highest[k], up[i]);
+                slowest[k] = Math.min(slowest[k], speed[i]);
+            }
         }
     }
 
     /** How far another is from this, from 0 for the same; either may be flown to the other side. */
     double distance(Shape other) {
-        return Math.min(distance(other, 1), distance(other, -1));
+        return distance(other, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, or anything greater than a bound if it is greater. */
+    double distance(Shape other, double bound) {
+        double least = atLeast(other);
+        if (least > bound) {
+            return least;
+        }
+        double one = distance(other, 1, bound);
+        return Math.min(one, distance(other, -1, Math.min(one, bound)));
+    }
+
+    /** The distance is no less: what climbs are too steep, however the moments are shifted. */
+    double atLeast(Shape other) {
+        double all = 0;
+        for (int k = 0; k < POINTS; k++) {
+            double off = Math.max(0, Math.max(other.up[k] - highest[k], lowest[k] - other.up[k]));
+            all += Math.min(1, FULL * Math.min(slowest[k], other.speed[k])) * off * off;
+        }
+        return all / POINTS;
     }
 
     /** As in dynamic time warping: the least mean difference, where each moment of one has one of the other. */
-    private double distance(Shape other, int sign) {
+    private double distance(Shape other, int sign, double bound) {
+        double most = bound * POINTS;
         double[] before = new double[POINTS + 1];
         double[] now = new double[POINTS + 1];
         Arrays.fill(before, Double.POSITIVE_INFINITY);
@@ -57,9 +102,14 @@ final class Shape {
             Arrays.fill(now, Double.POSITIVE_INFINITY);
             int low = Math.max(1, i - SHIFT);
             int high = Math.min(POINTS, i + SHIFT);
+            double row = Double.POSITIVE_INFINITY;
             for (int j = low; j <= high; j++) {
                 double least = Math.min(before[j - 1], Math.min(before[j], now[j - 1]) + SHIFTED);
-                now[j] = least + off(i - 1, other, j - 1, sign);
+                now[j] = least > most ? least : least + off(i - 1, other, j - 1, sign);
+                row = Math.min(row, now[j]);
+            }
+            if (row > most) {
+                return row / POINTS;
             }
             double[] swap = before;
             before = now;
@@ -75,6 +125,7 @@ final class Shape {
         double d = SPEED * (speed[i] - other.speed[j]);
         // Hardly moving, at the top of a stall turn, it flies to wherever noise points.
         double moves = Math.min(1, FULL * Math.min(speed[i], other.speed[j]));
-        return moves * (a * a + b * b + c * c) + d * d;
+        double e = bend[i] - other.bend[j];
+        return moves * (a * a + b * b + c * c + BEND * e * e) + d * d;
     }
 }

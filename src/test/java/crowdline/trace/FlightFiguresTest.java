@@ -202,20 +202,107 @@ class FlightFiguresTest {
         return new Shape(path, 0, path.size - 1);
     }
 
-    /** Three times as slow, it is the same path and hardly the same figure. */
     @Test
     void timeItTakesCounts() {
-        List<Found> slow = figures.in(stretched(3));
-        assertThat(slow).isNotEmpty();
-        assertThat(slow.get(0).guesses().get(0).sure())
-                .isLessThan(figures.in(stretched(1)).get(0).guesses().get(0).sure());
+        KnownShapes.Known loop = known("loop");
+        double usual = loop.seconds();
+        assertThat(loop.price(2 * usual)).isGreaterThan(loop.price(usual) + 0.01);
+        assertThat(loop.price(usual / 2)).isGreaterThan(loop.price(usual) + 0.01);
+        assertThat(loop.price(4 * usual)).isInfinite();
     }
 
-    private List<Reading> stretched(double factor) {
-        return new Log()
-                .line(8).figure("loop", 125).line(8).readings.stream()
-                        .map(r -> new Reading(factor * r.tS(), r.alongM(), r.awayM(), r.heightM(), null, null))
-                        .toList();
+    private KnownShapes.Known known(String name) {
+        return new KnownShapes(catalogue, trial)
+                .all.stream()
+                        .filter(k -> k.entry().name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
+    }
+
+    /** It leaves no height and leads nowhere, and was a crooked line. */
+    @Test
+    void derryTurnIsAFigure() {
+        assertThat(firsts(new Log()
+                        .line(9)
+                        .figure("loop", 125)
+                        .line(9)
+                        .figure("Derry turn", 120)
+                        .line(9)))
+                .containsExactly("loop", "Derry turn");
+    }
+
+    @Test
+    void twoHalfCubansWithNothingBetweenAreACubanEightAndWithALineAreNot() {
+        assertThat(firsts(new Log()
+                        .line(8)
+                        .figure("half Cuban", 125)
+                        .figure("half Cuban", 125)
+                        .line(8)))
+                .containsExactly("Cuban eight");
+        assertThat(firsts(new Log()
+                        .line(8)
+                        .figure("half Cuban", 125)
+                        .line(9)
+                        .figure("half Cuban", 125)
+                        .line(8)))
+                .containsExactly("half Cuban", "half Cuban");
+    }
+
+    /** A half loop with the dive after it is as high as a half Cuban, and as steep. */
+    @Test
+    void halfLoopAndADiveAreNoHalfCuban() {
+        assertThat(firsts(new Log()
+                        .line(8)
+                        .figure("half loop with roll out on top", 125)
+                        .line(3)
+                        .figure("dive", 80)
+                        .line(8)))
+                .first()
+                .isEqualTo("half loop with roll out on top");
+    }
+
+    private List<String> firsts(Log log) {
+        return figures.in(log.readings).stream()
+                .filter(f -> f.what() == What.FIGURE)
+                .map(f -> f.guesses().get(0).name())
+                .toList();
+    }
+
+    /** It was left out, as coming and going was; only a turn and a line as low and as fast tell of it. */
+    @Test
+    void passAfterTheLastFigureIsAPassIfItIsLongOrBehindATurn() {
+        Log pass = new Log().line(8).figure("loop", 125).line(7).figure("loop", 125);
+        assertThat(kinds(pass.line(12))).containsExactly(What.FIGURE, What.LINE, What.FIGURE, What.LINE);
+        Log shorter = new Log().line(8).figure("loop", 125).line(7).figure("loop", 125);
+        assertThat(kinds(shorter.line(6))).containsExactly(What.FIGURE, What.LINE, What.FIGURE);
+    }
+
+    @Test
+    void lineHighAboveWhereFiguresBeginIsNoPass() {
+        Log away = new Log().line(8).figure("loop", 125).line(7).figure("loop", 125);
+        away.at = new Vec(away.at.x(), away.at.y(), away.at.z() + 200);
+        assertThat(kinds(away.line(12))).containsExactly(What.FIGURE, What.LINE, What.FIGURE);
+    }
+
+    private List<What> kinds(Log log) {
+        return figures.in(log.readings).stream()
+                .map(Found::what)
+                .filter(w -> w == What.FIGURE || w == What.LINE)
+                .toList();
+    }
+
+    /** What is left out because it cannot be nearer is never nearer. */
+    @Test
+    void boundHoldsForAllFigures() {
+        List<KnownShapes.Known> all = new KnownShapes(catalogue, trial).all;
+        for (KnownShapes.Known one : all) {
+            for (KnownShapes.Known other : all) {
+                double off = one.shape().distance(other.shape());
+                assertThat(one.shape().atLeast(other.shape())).isLessThanOrEqualTo(off + 1e-12);
+                assertThat(one.shape().distance(other.shape(), off + 1e-9)).isEqualTo(off);
+                assertThat(one.shape().distance(other.shape(), off / 2)).isGreaterThanOrEqualTo(off / 2);
+            }
+        }
     }
 
     /** Three pieces of one pass were three passes. */
