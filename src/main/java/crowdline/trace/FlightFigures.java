@@ -8,6 +8,8 @@ import crowdline.telemetry.Reading;
 import crowdline.trace.Found.Guess;
 import crowdline.trace.Found.What;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -23,25 +25,76 @@ public final class FlightFigures {
     /** Chance, 0 to 1, from which a guess needs no second one. */
     private static final double SURE = 0.7;
 
+    /** Seconds: with readings further apart figures are hardly seen. */
+    public static final double SEEN_S = 2;
+
     private final Finder finder;
+    private final double stallMps;
 
     /** @param trial flies the kind of aircraft the log is of */
     public FlightFigures(Catalogue catalogue, FigureTrial trial) {
         finder = new Finder(new KnownShapes(catalogue, trial));
+        stallMps = trial.stallMps(0);
     }
 
     /**
-     * What was flown, in order; empty if nothing but level flight is in it.
+     * What was flown, in order; empty if nothing but level flight is in it. Of several flights it is the one with the most
+     * figures.
      *
      * @param readings in the order of time
      */
     public List<Found> in(List<Reading> readings) {
-        if (readings.size() < 2
-                || readings.get(readings.size() - 1).tS() - readings.get(0).tS() < Path.STEP_S) {
-            return List.of();
+        return flights(readings).stream()
+                .max(Comparator.comparingLong(FlightFigures::figures))
+                .orElse(List.of());
+    }
+
+    /**
+     * The same of each flight in a log, in order, without those that show no figure.
+     *
+     * @param readings in the order of time
+     */
+    public List<List<Found>> flights(List<Reading> readings) {
+        List<List<Found>> flights = new ArrayList<>();
+        for (List<Reading> flight : Flights.in(readings, stallMps)) {
+            Path path = Path.of(flight);
+            List<Found> found = Passes.in(path, finder.find(path));
+            if (!found.isEmpty()) {
+                flights.add(doubted(found, usualStepS(flight)));
+            }
         }
-        Path path = Path.of(readings);
-        return Passes.in(path, finder.find(path));
+        return flights;
+    }
+
+    /** How many figures are in what was found. */
+    public static long figures(List<Found> found) {
+        return found.stream().filter(f -> f.what() == What.FIGURE).count();
+    }
+
+    /** Seconds from one reading to the next, mostly; 0 for less than two. */
+    public static double usualStepS(List<Reading> readings) {
+        double[] steps = new double[Math.max(0, readings.size() - 1)];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = readings.get(i + 1).tS() - readings.get(i).tS();
+        }
+        Arrays.sort(steps);
+        return steps.length == 0 ? 0 : steps[steps.length / 2];
+    }
+
+    /** What lies between two readings is not seen, so the less sure the further they are apart. */
+    private static List<Found> doubted(List<Found> found, double stepS) {
+        double share = Math.min(1, SEEN_S / stepS);
+        return share == 1
+                ? found
+                : found.stream()
+                        .map(f -> new Found(
+                                f.what(),
+                                f.startS(),
+                                f.endS(),
+                                f.guesses().stream()
+                                        .map(g -> new Guess(g.name(), share * g.sure()))
+                                        .toList()))
+                        .toList();
     }
 
     /** As a list that an act is arranged from; ways are left out, for they are found anew. */
@@ -65,7 +118,8 @@ public final class FlightFigures {
                         ? List.of()
                         : one.guesses().stream().limit(2).map(Guess::name).toList();
                 String text = String.format(Locale.UK, "%s, %.0f %% sure", when, 100 * best.sure());
-                yield line(text, best.name(), best.name(), one.seconds(), choices.isEmpty(), choices);
+                // Its own time: what it took on that day only its lines and slow rolls could make up for.
+                yield line(text, best.name(), best.name(), null, choices.isEmpty(), choices);
             }
             case LINE -> line(when, LINE, LINE_TITLE, one.seconds(), false, List.of(LINE, LINE_OTHER));
             default -> line(when, null, UNKNOWN_TITLE, one.seconds(), false, List.of());
@@ -73,7 +127,12 @@ public final class FlightFigures {
     }
 
     private static ListLine line(
-            String text, @Nullable String figure, String title, double seconds, boolean sure, List<String> choices) {
+            String text,
+            @Nullable String figure,
+            String title,
+            @Nullable Double seconds,
+            boolean sure,
+            List<String> choices) {
         return new ListLine(
                 text,
                 figure,
@@ -84,7 +143,7 @@ public final class FlightFigures {
                 null,
                 null,
                 null,
-                Math.max(1, Math.rint(seconds)),
+                seconds == null ? null : Math.max(1, Math.rint(seconds)),
                 null,
                 null,
                 sure,

@@ -93,10 +93,7 @@ final class Passes {
             height += path.zM[i] / (to - from + 1);
             nearest = offM(i) < offM(nearest) ? i : nearest;
         }
-        return line.seconds() >= LEAST_S
-                && speed > SLOWEST * mps
-                && offM(nearest) < wideM
-                && isAmong(line, height);
+        return line.seconds() >= LEAST_S && speed > SLOWEST * mps && offM(nearest) < wideM && isAmong(line, height);
     }
 
     /** Whether it lies between figures, or is low, and near to them, and leads neither to the first nor away from the last. */

@@ -16,7 +16,11 @@ import crowdline.telemetry.IgcHeight;
 import crowdline.trace.FlightFigures;
 import crowdline.trace.Found;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 /** The list of figures that was flown in a flight log, as a pilot would have written it. */
@@ -42,8 +46,8 @@ final class LogList {
         LogReadings readings = LogReadings.readAnywhere(log, IgcHeight.GNSS, waiting);
         FigureTrial trial =
                 new FigureTrial(kind.airframe("log", kind.name(), Sliders.TYPICAL), Air.of(show.air(), show.venue()));
-        List<Found> found = new FlightFigures(catalogue, trial).in(readings.readings());
-        if (found.isEmpty()) {
+        List<List<Found>> flights = new FlightFigures(catalogue, trial).flights(readings.readings());
+        if (flights.isEmpty()) {
             return new FigureList(
                     List.of(),
                     List.of(),
@@ -55,7 +59,39 @@ final class LogList {
                                     + " kind of aircraft that flew it",
                             "")));
         }
-        FigureList list = FlightFigures.list(found);
-        return new FigureList(list.lines(), List.of(new Aside(NOTE, 0, List.of())), list.findings());
+        List<Found> most = Collections.max(flights, Comparator.comparingLong(FlightFigures::figures));
+        FigureList list = FlightFigures.list(most);
+        return new FigureList(
+                list.lines(), List.of(new Aside(NOTE, 0, List.of())), findings(readings, most, flights.size()));
+    }
+
+    private static List<Finding> findings(LogReadings readings, List<Found> most, int flights) {
+        List<Finding> findings = new ArrayList<>();
+        if (flights > 1) {
+            findings.add(new Finding(
+                    Severity.WARNING,
+                    "several-flights-in-log",
+                    String.format(
+                            Locale.UK,
+                            "figures were found in %d flights of this log; these are those of the flight with the most, from %d:%02d on;"
+                                    + " for another one keep only its part of the log",
+                            flights,
+                            (int) most.get(0).startS() / 60,
+                            (int) most.get(0).startS() % 60),
+                    ""));
+        }
+        double stepS = FlightFigures.usualStepS(readings.readings());
+        if (stepS > FlightFigures.SEEN_S) {
+            findings.add(new Finding(
+                    Severity.WARNING,
+                    "log-is-coarse",
+                    String.format(
+                            Locale.UK,
+                            "the log has a place only every %.0f s, and what lies between is not seen, so hardly a figure is"
+                                    + " sure; ask for a log with a place every second",
+                            stepS),
+                    ""));
+        }
+        return findings;
     }
 }

@@ -179,7 +179,13 @@ class ArrangeCommandTest {
                 .isEqualTo(ExitCode.FINE);
         assertThat(caught.out())
                 .contains(": loop", "half Cuban", "stall turn", "spin", "a line, perhaps with rolls", "Written to");
+        // The time a figure took that day is no wish that the arranger could not fulfil.
+        assertThat(caught.out()).doesNotContain("so it takes its usual time", "only every");
         assertThat(run("predict", out, "--flights", "2")).isEqualTo(ExitCode.FINE);
+        Files.write(log, FlownLog.nmea(flight, show.venue(), 40, 2, 7));
+        assertThat(run("arrange", "--from", log.toString(), "--aircraft", "light aerobatic biplane"))
+                .isEqualTo(ExitCode.FINE);
+        assertThat(caught.out()).contains("warning: the log has a place only every 4 s");
     }
 
     @Test
