@@ -13,6 +13,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
+import crowdline.trace.FlightFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -21,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What to ask the pilot about an act: what was assumed, the most important first. How important a question is, is how many
@@ -122,7 +124,9 @@ public final class PilotQuestions {
             if (asked == null || asked.sure()) {
                 continue;
             }
-            if (catalogue.find(figure.figure()).isEmpty()) {
+            if (asked.text().startsWith(FlightFigures.FROM_LOG)) {
+                add("Figures", OTHER_FIGURE_S, "%s", inTheLog(figure, asked));
+            } else if (catalogue.find(figure.figure()).isEmpty()) {
                 add("Figures", OTHER_FIGURE_S, "What do you fly in \"%s\", and how long does it take?", asked.text());
             } else {
                 add(
@@ -133,6 +137,17 @@ public final class PilotQuestions {
                         name(figure));
             }
         }
+    }
+
+    /** Of what was found in a flight log: the pilot wrote nothing of it. */
+    private String inTheLog(Figure figure, Asked asked) {
+        String when = asked.text().substring(FlightFigures.FROM_LOG.length()).split(",", 2)[0];
+        if (catalogue.find(figure.figure()).isEmpty()) {
+            return "What did you fly in the flight log " + when + "?";
+        }
+        List<String> names = asked.choices().isEmpty() ? List.of(name(figure)) : asked.choices();
+        String either = names.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
+        return "In the flight log, " + when + ": is it " + either + ", or what?";
     }
 
     private void times() {

@@ -6,8 +6,10 @@ import java.util.List;
 
 /** What lies between two figures: lines, and ways where it turns, climbs or dives. */
 final class Between {
-    /** Seconds: a line is not over that bends for less. */
-    private static final double CROOKED_S = 2;
+    /** Seconds: a line is not over that bends for less and goes on as it was. */
+    private static final double CROOKED_S = 5;
+    /** Seconds: a shorter way is none. */
+    private static final double WAY_S = 2;
     /** Degrees: a line turns less on the whole. */
     private static final double LINE_TURNS_DEG = 40;
     /** Seconds: a shorter line is not worth a remark. */
@@ -47,7 +49,7 @@ final class Between {
     }
 
     private static void way(List<Found> found, Path path, int from, int to) {
-        if ((to - from) * Path.STEP_S > CROOKED_S) {
+        if ((to - from) * Path.STEP_S > WAY_S) {
             found.add(new Found(What.WAY, path.tS(from), path.tS(to), List.of()));
         }
     }

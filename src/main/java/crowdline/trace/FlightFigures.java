@@ -28,6 +28,9 @@ public final class FlightFigures {
     /** Seconds: with readings further apart figures are hardly seen. */
     public static final double SEEN_S = 2;
 
+    /** How the text begins of whatever was found in a log. */
+    public static final String FROM_LOG = "flight log, ";
+
     private final Finder finder;
     private final double stallMps;
 
@@ -110,7 +113,11 @@ public final class FlightFigures {
 
     private static ListLine line(Found one) {
         String when = String.format(
-                Locale.UK, "%d:%02d, timed at %.0f s", (int) one.startS() / 60, (int) one.startS() % 60, one.seconds());
+                Locale.UK,
+                FROM_LOG + "at %d:%02d for %.0f s",
+                (int) one.startS() / 60,
+                (int) one.startS() % 60,
+                one.seconds());
         return switch (one.what()) {
             case FIGURE -> {
                 Guess best = one.guesses().get(0);

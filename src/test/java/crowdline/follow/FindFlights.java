@@ -30,7 +30,11 @@ public final class FindFlights {
     private static final List<String> SCENARIOS =
             List.of("10 %, 5 Hz", "10 %, 1 Hz", "10 %, 10 Hz, heights 50 m off", "15 %, untold wind", "15 %, a third");
 
-    /** @param list a file whose first line names the aircraft and whose others are what it flies */
+    /**
+     * Flies the act of a list.
+     *
+     * @param list a file whose first line names the aircraft and whose others are what it flies
+     */
     public static List<FlightOf> of(Path list, List<Long> seeds) {
         try {
             List<String> lines = Files.readAllLines(list);

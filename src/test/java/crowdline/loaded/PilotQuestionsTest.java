@@ -6,17 +6,24 @@ import crowdline.arrange.ShowArranging;
 import crowdline.draft.Drafted;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
+import crowdline.list.line.FigureList;
 import crowdline.loaded.ActOrigins.What;
 import crowdline.loaded.PilotQuestions.Question;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Sliders;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
 import crowdline.storage.show.ShowFile;
 import crowdline.timing.Pass;
+import crowdline.trace.FlightFigures;
+import crowdline.trace.Found;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalTime;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -103,6 +110,33 @@ class PilotQuestionsTest {
         Pass walked =
                 new Pass("p2", made.act().id(), "full", Pass.How.WALKED, Instant.EPOCH, "", flown.figures(), true, 0.3);
         assertThat(of(origins(made, List.of(walked)), "loop", What.TIME)).isEqualTo(Origin.ASSUMED);
+    }
+
+    /** The pilot wrote nothing of it, and had to guess what else it might be. */
+    @Test
+    void whatWasFoundInAFlightLogIsAskedOfTheLog() {
+        FigureList found = FlightFigures.list(List.of(
+                new Found(
+                        Found.What.FIGURE,
+                        598,
+                        610,
+                        List.of(new Found.Guess("loop", 0.28), new Found.Guess("avalanche", 0.2))),
+                new Found(Found.What.LINE, 615, 624, List.of()),
+                new Found(Found.What.UNKNOWN, 630, 651, List.of())));
+        Kind kind = KindsFile.shipped().named(KIND);
+        ShowArranging.Made made = new ShowArranging(CATALOGUE)
+                .add(
+                        Drafted.empty(),
+                        found,
+                        id -> kind.airframe(id, kind.name(), Sliders.TYPICAL),
+                        new ShowArranging.About("An act", null, LocalTime.NOON));
+        assertThat(texts(PilotQuestions.of(
+                        made.show(), made.act(), flight(made.show(), made.act()), CATALOGUE, origins(made, List.of()))))
+                .contains(
+                        "In the flight log, at 9:58 for 12 s: is it \"loop\" or \"avalanche\", or what?",
+                        "In the flight log, at 10:15 for 9 s: is it \"low pass\" or \"slow roll\", or what?",
+                        "What did you fly in the flight log at 10:30 for 21 s?")
+                .noneMatch(text -> text.startsWith("You wrote"));
     }
 
     @Test

@@ -57,10 +57,7 @@ final class FindScore {
         double most = 0;
         for (Found o : found) {
             double over = overlap(flown, o);
-            if (over > most
-                    && (!figuresOnly
-                            || o.what() == What.FIGURE
-                                    && over > 0.3 * Math.min(o.seconds(), flown.endS() - flown.startS()))) {
+            if (over > most && (!figuresOnly || isThere(flown, o, over))) {
                 most = over;
                 best = o;
             }

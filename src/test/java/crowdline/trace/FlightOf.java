@@ -17,7 +17,11 @@ import java.util.Locale;
  * @param flown what was flown, in order, with ways between
  */
 public record FlightOf(String name, String kind, List<Reading> log, List<Flown> flown) {
-    /** @param figure the catalogue's name, or "way" */
+    /**
+     * One thing that was flown.
+     *
+     * @param figure the catalogue's name, or "way"
+     */
     public record Flown(String figure, double startS, double endS) {}
 
     void write(Path file) throws IOException {
@@ -37,12 +41,12 @@ public record FlightOf(String name, String kind, List<Reading> log, List<Flown> 
         int gap = lines.indexOf("");
         List<Flown> flown = new ArrayList<>();
         for (String line : lines.subList(2, gap)) {
-            String[] p = line.split(";");
+            String[] p = line.split(";", -1);
             flown.add(new Flown(p[0], Double.parseDouble(p[1]), Double.parseDouble(p[2])));
         }
         List<Reading> log = new ArrayList<>();
         for (String line : lines.subList(gap + 1, lines.size())) {
-            String[] p = line.split(";");
+            String[] p = line.split(";", -1);
             log.add(new Reading(
                     Double.parseDouble(p[0]),
                     Double.parseDouble(p[1]),

@@ -53,9 +53,9 @@ final class PointMassFlights {
     /** One flight of a kind of aircraft, one of the list. */
     static FlightOf of(long seed) {
         SplittableRandom random = new SplittableRandom(seed * 31337);
-        Machine machine = MACHINES.get((int) Math.floorMod(seed, MACHINES.size()));
+        Machine machine = MACHINES.get(Math.floorMod(seed, MACHINES.size()));
         double[] hz = {5, 1, 10, 5, 2};
-        double rate = hz[(int) Math.floorMod(seed / MACHINES.size(), hz.length)];
+        double rate = hz[Math.floorMod(seed / MACHINES.size(), hz.length)];
         double wind = seed % 3 == 0 ? 6 : 0;
         PointMassFlights flight =
                 new PointMassFlights(new PointMass(machine, random, wind), 150 + 150 * random.nextDouble());
