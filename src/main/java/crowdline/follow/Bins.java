@@ -27,6 +27,11 @@ final class Bins {
     /** Metres a second: a figure that climbs or sinks faster does more than turn round. */
     private static final double NEARLY_LEVEL_MPS = 16;
 
+    /** Metres a second downwards, from which an aircraft that goes straight down falls. */
+    private static final double FALLS_MPS = 15;
+    /** Share of that by which it may go along the ground meanwhile. */
+    private static final double STEEPEST_SHARE = 0.15;
+
     /** Radians of heading: a figure that turns through less does not turn round. */
     private static final double ROUND_RAD = 2;
     /** Share of the speed over the ground that is along the A-axis, where a way leads along it. */
@@ -52,6 +57,8 @@ final class Bins {
     final boolean[] timed;
     /** Straight: such a line is cut short or drawn out to fit. */
     final boolean[] elastic;
+    /** Where the aircraft goes straight down, so that it may come out of it either way. */
+    final boolean[] falls;
     /** Of a straight line flown to a place, a height or a speed, the bin after it; 0 elsewhere. */
     final int[] lineEnd;
     /** Whether such a line is flown to a speed, and so for as long as that takes. */
@@ -93,6 +100,7 @@ final class Bins {
         vzMps = new double[size];
         timed = new boolean[size];
         elastic = new boolean[size];
+        falls = new boolean[size];
         lineEnd = new int[size];
         toSpeed = new boolean[size];
         toHeight = new boolean[size];
@@ -196,6 +204,8 @@ final class Bins {
             vyMps[i] = (path.y(to) - path.y(from)) / span;
             vzMps[i] = (path.z(to) - path.z(from)) / span;
             elastic[i] = !timed[i] && straight(i, path, t);
+            falls[i] =
+                    !timed[i] && vzMps[i] < -FALLS_MPS && Math.hypot(vxMps[i], vyMps[i]) < STEEPEST_SHARE * -vzMps[i];
         }
         for (ElementFlight element : flown.elements()) {
             if (!timed[first[f]] && element.ends() instanceof ElementFlight.AtHeight line) {

@@ -71,6 +71,10 @@ final class Fit {
      */
     private static final double SPEED_SHARE = 0.05;
 
+    /** Slope against the A-axis: a path nearer to it is meant to be along it, however it is predicted. */
+    private static final double NEARLY_ALONG = 0.5;
+    /** Share of a speed aside that is predicted there by which s is more, in squares: a pilot would have none of it. Judgement. */
+    private static final double ASIDE_SHARE = 0.7;
     /**
      * Metres below the lowest place planned for a figure; lower, it is a landing or something else. But for one that is still
      * fast and has been believed lower than planned by as much: it has ended its figure too low.
@@ -117,6 +121,8 @@ final class Fit {
     private double power;
     /** Square metres a second: s² of every speed in the bin looked at. */
     private double speed2;
+    /** And how much more it is away from the crowd. */
+    private double aside2;
     /** The moments of a state as they were. */
     private final double[] kept = new double[Moments.WIDTH];
 
@@ -200,6 +206,8 @@ final class Fit {
         planMps[0] = bins.vxMps[bin];
         seenMps[1] = seen.awayMps();
         planMps[1] = bins.vyMps[bin];
+        double aside = Math.abs(planMps[1]);
+        aside2 = aside < NEARLY_ALONG * Math.abs(planMps[0]) ? ASIDE_SHARE * ASIDE_SHARE * aside * aside : 0;
         seenMps[2] = seen.climbMps();
         planMps[2] = (bins.zM[bin] - bins.zM[back]) / over;
     }
@@ -246,10 +254,11 @@ final class Fit {
             double v = planMps[k];
             double e = seenMps[k] - v * (1 + faster);
             double known = variance * v * v;
-            double perSquare = 1 / (known + speed2);
+            double square = k == 1 ? speed2 + aside2 : speed2;
+            double perSquare = 1 / (known + square);
             double u = 1 + e * e * perSquare / 3;
             fit *= SPEED_PEAK[k] * Math.sqrt(perSquare) / (u * u);
-            double gain = known / (known + speed2 * perPower) / u;
+            double gain = known / (known + square * perPower) / u;
             faster += v == 0 ? 0 : gain * e / v;
             variance *= 1 - gain;
         }

@@ -19,6 +19,11 @@ final class Lanes {
         return direction * TEMPOS + tempo;
     }
 
+    /** The same tempo in the other direction. */
+    static int turned(int lane) {
+        return (lane + TEMPOS) % COUNT;
+    }
+
     static int direction(int lane) {
         return lane / TEMPOS;
     }

@@ -92,6 +92,17 @@ final class Moments {
         move(HEIGHT, heightM);
     }
 
+    /**
+     * Another chance as it is seen in the other direction along the axis.
+     *
+     * @param alongM where along the axis it is predicted to be
+     */
+    void turned(Moments from, double alongM) {
+        set(from);
+        parts[ALONG] = -2 * alongM * chance - from.parts[ALONG];
+        parts[ALONG + 1] = 4 * alongM * (alongM * chance + from.parts[ALONG]) + from.parts[ALONG + 1];
+    }
+
     private void move(int offset, double by) {
         parts[offset + 1] += by * (2 * parts[offset] + chance * by);
         parts[offset] += chance * by;

@@ -48,6 +48,11 @@ final class Motion {
     private static final double WAIT_OFF_PER_S = 0.02;
     /** Ends a second of a landing whose time is up: as long as it is watched, it ends when the aircraft stands. */
     private static final double LANDED_PER_S = 0.1;
+    /**
+     * Chance a second that an aircraft going straight down comes out of it the other way than planned; then all that follows is
+     * flown the other way.
+     */
+    private static final double TURNED_PER_S = 0.02;
     /** Ends a second of a line to a speed, once its time is up. */
     private static final double FAST_ENOUGH_PER_S = 1.5;
     /** Seconds by which it may well be shorter than planned. */
@@ -143,6 +148,12 @@ final class Motion {
                 double early = TIMED_EARLY_PER_S * STEP_S;
                 end(to, lane, f, early);
                 keep -= early;
+            }
+            if (bins.falls[i]) {
+                double turns = keep * TURNED_PER_S * STEP_S;
+                there.turned(here, bins.xM[i]);
+                to.add(Lanes.turned(lane), i, there, turns);
+                keep -= turns;
             }
             int lineEnd = bins.lineEnd[i];
             if (lineEnd > 0) {

@@ -114,6 +114,31 @@ class FitTest {
         return belief.chance[belief.state(0, BIN)];
     }
 
+    /** What is left of a state's chance where the speed aside is not the one predicted but this. */
+    private static double leftAside(Vec predictedMps, double awayMps) {
+        Bins path = Small.kink(predictedMps, predictedMps).bins;
+        double[] chance = new double[2];
+        for (int i = 0; i < 2; i++) {
+            Belief belief = new Belief(path);
+            belief.add(0, BIN, Moments.of(1, 400, 400), 1);
+            Fit fit = new Fit(path);
+            double seenMps = i == 0 ? predictedMps.y() : awayMps;
+            Seen seen = new Seen(path.xM[BIN], path.yM[BIN], path.zM[BIN], predictedMps.x(), seenMps, 0, 1, 2 * POWER);
+            fit.look(BIN, 1, seen, POWER);
+            fit.weigh(belief, belief.state(0, BIN), seen);
+            chance[i] = belief.chance[belief.state(0, BIN)];
+        }
+        return chance[1] / chance[0];
+    }
+
+    /** Predicted to come out of its torque roll 20° off the axis, and flown along it, it was off the plan for a whole figure. */
+    @Test
+    void speedAsideIsNotMeantWhereAFigureIsFlownAlongTheAxis() {
+        assertThat(leftAside(new Vec(80, 28, 0), -5)).isGreaterThan(0.3);
+        assertThat(leftAside(new Vec(80, 0, 0), -33)).as("along it, and off it").isLessThan(0.1);
+        assertThat(leftAside(new Vec(28, 80, 0), 47)).as("a turn").isLessThan(0.3);
+    }
+
     /** The chance left of a state that has been believed so much higher than planned, by a reading 60 m below the lowest. */
     private double leftBelow(double believedM, double alongMps) {
         Belief belief = new Belief(bins);

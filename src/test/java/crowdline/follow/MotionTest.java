@@ -3,6 +3,7 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import crowdline.flight.body.Vec;
 import crowdline.storage.file.ShowFileException;
 import java.util.Arrays;
 import java.util.List;
@@ -182,6 +183,30 @@ class MotionTest {
         assertThat(plan.bins.xM[40] + overtaken.moment(next, Moments.ALONG) / overtaken.chance[next])
                 .as("where it was, and flown on")
                 .isCloseTo(plan.bins.xM[30] + 6, within(1e-6));
+    }
+
+    /** A torque roll whose pull-out led away from where it was planned to was off the plan, and the tail slide after it too. */
+    @Test
+    void aircraftThatFallsMayComeOutOfItTheOtherWay() {
+        FollowPlan plan = Small.kink(new Vec(5, 0, -60), new Vec(60, 0, 0));
+        Bins bins = plan.bins;
+        assertThat(bins.falls[20]).isTrue();
+        assertThat(bins.falls[bins.first[1] + 20]).as("level").isFalse();
+        Belief fallen = after(plan, at(plan, 20, 30), 1, false);
+        int turned = fallen.state(Lanes.of(1, 0), 20);
+        assertThat(fallen.chance[turned]).as("0.02 a second").isCloseTo(0.002, within(1e-4));
+        double alongM = bins.xM[20] + fallen.moment(turned, Moments.ALONG) / fallen.chance[turned];
+        assertThat(-alongM).as("where it was").isCloseTo(bins.xM[20] + 30, within(1e-9));
+        assertThat(spreadM(fallen, turned, Moments.ALONG))
+                .as("and as well known")
+                .isCloseTo(spreadM(fallen, fallen.state(0, 20), Moments.ALONG), within(0.5));
+        Belief later = after(plan, at(plan, 20, 30), 20, false);
+        double other = IntStream.range(Lanes.of(1, 0), Lanes.COUNT)
+                .mapToDouble(lane -> IntStream.range(0, bins.size)
+                        .mapToDouble(bin -> later.chance[later.state(lane, bin)])
+                        .sum())
+                .sum();
+        assertThat(other).isCloseTo(0.04, within(0.005));
     }
 
     /** However much of the line was left, the aircraft is where it was and has flown on for a tenth of a second. */
