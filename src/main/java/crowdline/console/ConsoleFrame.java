@@ -87,12 +87,7 @@ public final class ConsoleFrame extends JFrame {
                 new UnitsMenu(() -> look().measures(), this::read));
         pane = new ConsolePane(appearance, actions, demo, () -> OpenAgain.byName(host::recent, file -> open(file)));
         words = pane.words();
-        edit = new EditCommands(
-                pane.editing(),
-                this,
-                pane::inIncident,
-                mark -> host.say(mark),
-                words -> pane.foot().unsay(words));
+        edit = new EditCommands(pane.editing(), this, pane::inIncident, host::say, pane.foot()::unsay);
         pane.editing().onEdit(show -> pane.foot().forgetGoodNews());
         pane.editing().onChange(this::edited);
         prepareCourier = new Courier<>(view -> {

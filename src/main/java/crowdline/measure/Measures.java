@@ -236,7 +236,7 @@ public record Measures(SpeedUnit speeds, LengthUnit heights) {
         return length(unit).map(LengthUnit::perFt).orElseGet(() -> switch (unit.toLowerCase(Locale.ROOT)) {
             case "km", "kilometre", "kilometres" -> Units.mFromFt(1) / 1000;
             case "mi", "mile", "miles" -> Units.milesFromM(Units.mFromFt(1));
-            case "nm", "nautical miles" -> Units.mFromFt(1) / 1852;
+            case "nm", "nautical miles" -> Units.nauticalMilesFromM(Units.mFromFt(1));
             default -> Double.NaN;
         });
     }

@@ -5,12 +5,17 @@ public final class Units {
     /** Standard acceleration of free fall, m/s² (ISO 80000-3). */
     public static final double G_MPS2 = 9.80665;
 
-    private static final double MPS_PER_KT = 1852.0 / 3600.0;
+    private static final double M_PER_NAUTICAL_MILE = 1852;
+    private static final double MPS_PER_KT = M_PER_NAUTICAL_MILE / 3600;
     private static final double M_PER_FT = 0.3048;
     private static final double M_PER_MILE = 1609.344;
     private static final double MPS_PER_KMH = 1 / 3.6;
 
     private Units() {}
+
+    public static double nauticalMilesFromM(double m) {
+        return m / M_PER_NAUTICAL_MILE;
+    }
 
     public static double mpsFromKt(double kt) {
         return kt * MPS_PER_KT;

@@ -248,4 +248,15 @@ class FlowTest {
         assertThat(between).isLessThan(100);
         assertThat(laid.pieces().get(laid.pieces().size() - 2).transit()).isEqualTo(Transit.CLIMBS);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"light aerobatic biplane", "strong aerobatic monoplane", "old trainer"})
+    void nobodyDivesForTheSpeedOfADive(String kind) {
+        LaidOut laid = LayoutTest.laid(kind, a("take-off"), a("dive"), a("loop"));
+
+        assertThat(laid.findings()).isEmpty();
+        assertThat(laid.pieces().stream().map(Piece::transit))
+                .containsSubsequence(null, Transit.TURNS_BACK, null, null)
+                .doesNotContain(Transit.DIVES, Transit.SLOWS_DOWN);
+    }
 }

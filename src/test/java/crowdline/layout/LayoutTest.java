@@ -389,15 +389,4 @@ class LayoutTest {
         assertThat(long3000.pieces()).isEqualTo(laid(BIPLANE, list).pieces());
         assertThat(middleM(long3000, 4)).isBetween(300.0, 850.0);
     }
-
-    @ParameterizedTest
-    @ValueSource(strings = {BIPLANE, "strong aerobatic monoplane", "old trainer"})
-    void nobodyDivesForTheSpeedOfADive(String kind) {
-        LaidOut laid = laid(kind, a("take-off"), a("dive"), a("loop"));
-
-        assertThat(laid.findings()).isEmpty();
-        assertThat(laid.pieces().stream().map(Piece::transit))
-                .containsSubsequence(null, Transit.TURNS_BACK, null, null)
-                .doesNotContain(Transit.DIVES, Transit.SLOWS_DOWN);
-    }
 }

@@ -20,9 +20,7 @@ import crowdline.trace.Found.What;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.SplittableRandom;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -33,7 +31,7 @@ class FlightFiguresTest {
     private final FigureTrial trial = trial("light aerobatic biplane");
     private final FlightFigures figures = new FlightFigures(catalogue, trial);
 
-    private static FigureTrial trial(String kind) {
+    static FigureTrial trial(String kind) {
         Venue venue = new Venue("here", null, null, null, null, null, ZoneOffset.UTC, Venue.Limits.NONE);
         return new FigureTrial(
                 KindsFile.shipped().counted(kind).kind().airframe("a", kind, Sliders.TYPICAL),
@@ -174,53 +172,9 @@ class FlightFiguresTest {
     /** The layout puts ways where they are needed; in a list they would be flown twice. */
     @Test
     void wayIsNoFigureThatIsLookedFor() {
-        assertThat(names(new KnownShapes(catalogue, trial))).doesNotContain("reposition");
+        assertThat(ShapeTest.names(new KnownShapes(catalogue, trial))).doesNotContain("reposition");
     }
 
-    /** At the top of a stall turn a receiver points anywhere. */
-    @Test
-    void directionCountsLittleWhereItHardlyMoves() {
-        assertThat(overTheTop(0.3).distance(overTheTop(2.8)))
-                .isLessThan(0.25 * overTheTop(0.3, 40).distance(overTheTop(2.8, 40)));
-    }
-
-    private static Shape overTheTop(double headingRad) {
-        return overTheTop(headingRad, 5);
-    }
-
-    /** Level at 50 m/s, then a while at another speed somewhere else, and back. */
-    private static Shape overTheTop(double headingRad, double topMps) {
-        List<Reading> log = new ArrayList<>();
-        double x = 0;
-        double y = 0;
-        for (double t = 0; t < 24; t += 0.2) {
-            boolean top = t > 8 && t < 16;
-            log.add(new Reading(t, x, y, 100, null, null));
-            x += 0.2 * (top ? topMps * Math.cos(headingRad) : 50);
-            y += 0.2 * (top ? topMps * Math.sin(headingRad) : 0);
-        }
-        Path path = Path.of(log);
-        return new Shape(path, 0, path.size - 1);
-    }
-
-    @Test
-    void timeItTakesCounts() {
-        KnownShapes.Known loop = known("loop");
-        double usual = loop.seconds();
-        assertThat(loop.price(2 * usual)).isGreaterThan(loop.price(usual) + 0.01);
-        assertThat(loop.price(usual / 2)).isGreaterThan(loop.price(usual) + 0.01);
-        assertThat(loop.price(4 * usual)).isInfinite();
-    }
-
-    private KnownShapes.Known known(String name) {
-        return new KnownShapes(catalogue, trial)
-                .all.stream()
-                        .filter(k -> k.entry().name().equals(name))
-                        .findFirst()
-                        .orElseThrow();
-    }
-
-    /** It leaves no height and leads nowhere, and was a crooked line. */
     @Test
     void derryTurnIsAFigure() {
         assertThat(firsts(new Log()
@@ -414,18 +368,5 @@ class FlightFiguresTest {
         readings.add(new Reading(200, 4000, 0, 300, null, null));
         readings.add(new Reading(200, 4000, 0, 300, null, null));
         assertThat(figures.in(readings)).allSatisfy(f -> assertThat(f.seconds()).isPositive());
-    }
-
-    @Test
-    void eachKindIsComparedWithWhatItCanFly() {
-        Set<String> biplane = names(new KnownShapes(catalogue, trial));
-        assertThat(biplane)
-                .contains("loop", "stall turn", "spin")
-                .doesNotContain("slow roll", "low pass", "formation loop");
-        assertThat(names(new KnownShapes(catalogue, trial("old trainer")))).doesNotContain("lomcovak");
-    }
-
-    private static Set<String> names(KnownShapes shapes) {
-        return shapes.all.stream().map(k -> k.entry().name()).collect(Collectors.toSet());
     }
 }

@@ -393,25 +393,4 @@ class LivePresenterTest {
         assertThat(view.incident().words()).containsExactly("The display has stopped.");
         assertThat(view.incident().noted()).isEqualTo("Noted 14:31:00");
     }
-
-    @Test
-    void theSameMomentGivesTheSameView() {
-        LiveMoment moment = SmallShow.moment(104, Plan.EMPTY, SmallShow.after(new FlightEvent.ActStarted(100)));
-        assertThat(presenter.view(moment)).isEqualTo(presenter.view(moment));
-    }
-
-    @Test
-    void aPlanThatIsNotThereYetIsSaidSo() {
-        LiveView view =
-                new LivePresenter(SmallShow.words()).view(SmallShow.moment(10, Plan.NOT_YET, SmallShow.after()));
-
-        assertThat(view.say().breaths()).containsExactly("What to say is still being worked out.");
-    }
-
-    @Test
-    void anEmptyPlanSaysThatNothingIsPlanned() {
-        LiveView view = new LivePresenter(SmallShow.words()).view(SmallShow.moment(10, Plan.EMPTY, SmallShow.after()));
-
-        assertThat(view.say().breaths().get(0)).startsWith("Nothing planned until");
-    }
 }
