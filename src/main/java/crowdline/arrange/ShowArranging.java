@@ -106,21 +106,7 @@ public final class ShowArranging {
     /** What they call landing is not an aeroplane's. */
     private static List<Figure> underCanopies(List<Figure> asked) {
         return asked.stream()
-                .map(f -> !f.figure().equals("landing")
-                        ? f
-                        : new Figure(
-                                f.id(),
-                                "canopy landing",
-                                f.title(),
-                                f.look(),
-                                f.elements(),
-                                f.durationS(),
-                                f.exit(),
-                                f.minEntryKt(),
-                                f.asked(),
-                                f.transit(),
-                                f.quiets(),
-                                f.remarks()))
+                .map(f -> f.figure().equals("landing") ? f.flownAs("canopy landing") : f)
                 .toList();
     }
 

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -65,15 +66,11 @@ final class Revisions {
 
     private final Text text;
     private final Reading reading;
-    private final List<Change> changes = new ArrayList<>();
+    private final List<Consumer<Assembly>> changes = new ArrayList<>();
 
     /** Reads a stretch of the text. */
     interface Reading {
         List<Draft> read(int from, int to);
-    }
-
-    private interface Change {
-        void make(Assembly assembly);
     }
 
     private Revisions(Text text, Map<Integer, Sentence> numbered, Reading reading) {
@@ -110,13 +107,10 @@ final class Revisions {
 
     /** Whether a sentence changes lines by their numbers; then the change is remembered. */
     boolean takes(Sentence sentence) {
-        if (numbered.isEmpty() || numbered.containsValue(sentence)) {
+        if (numbered.isEmpty() || numbered.containsValue(sentence) || isPerhaps(text, sentence)) {
             return false;
         }
         int begin = sentence.start();
-        if (isPerhaps(text, sentence)) {
-            return false;
-        }
         int before = changes.size();
         Matcher all = OUT.matcher(text.folded()).region(begin, sentence.end());
         all.useTransparentBounds(true);
@@ -222,6 +216,6 @@ final class Revisions {
 
     /** Makes the changes, in the order in which they were written. */
     void make(Assembly assembly) {
-        changes.forEach(change -> change.make(assembly));
+        changes.forEach(change -> change.accept(assembly));
     }
 }

@@ -13,7 +13,7 @@ public final class TypedNumber {
     private static final Pattern TYPED = Pattern.compile("[-+]?\\d{1,7}(?:\\.\\d{1,6})?\\s*(\\S.*)?");
 
     /** Pounds and feet are exact (international yard and pound agreement of 1959); a horsepower is 550 ft·lbf/s. */
-    private static final double KG_PER_LB = 0.45359237;
+    private static final double KG_PER_LB = Units.kgFromLb(1);
 
     private static final double KN_PER_LBF = KG_PER_LB * Units.G_MPS2 / 1000;
     private static final double KW_PER_HP = 550 * KN_PER_LBF * Units.mFromFt(1);

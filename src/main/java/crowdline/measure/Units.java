@@ -1,6 +1,6 @@
 package crowdline.measure;
 
-/** Conversions, at the door and on the screen; all exact by definition (knot, foot and mile: international). */
+/** Conversions, at the door and on the screen; all exact by definition (knot, foot, mile and pound: international). */
 public final class Units {
     /** Standard acceleration of free fall, m/s² (ISO 80000-3). */
     public static final double G_MPS2 = 9.80665;
@@ -8,6 +8,7 @@ public final class Units {
     private static final double M_PER_NAUTICAL_MILE = 1852;
     private static final double MPS_PER_KT = M_PER_NAUTICAL_MILE / 3600;
     private static final double M_PER_FT = 0.3048;
+    private static final double KG_PER_LB = 0.45359237;
     private static final double M_PER_MILE = 1609.344;
     private static final double MPS_PER_KMH = 1 / 3.6;
 
@@ -27,6 +28,10 @@ public final class Units {
 
     public static double mpsFromKmh(double kmh) {
         return kmh * MPS_PER_KMH;
+    }
+
+    public static double kgFromLb(double lb) {
+        return lb * KG_PER_LB;
     }
 
     public static double kmhFromMps(double mps) {

@@ -26,7 +26,6 @@ final class Columns {
     /** What parts two things that begin with their times. */
     private static final String PARTING = "\n,;→>";
 
-    private static final Pattern BARE = Pattern.compile("\\d{1,6}(?:\\.\\d+)?");
     private static final Pattern AMOUNT =
             Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
     private static final Pattern CLOCK = Pattern.compile(
@@ -144,7 +143,8 @@ final class Columns {
             }
             if (cell.field().kind() == Heads.Kind.SILENT) {
                 if (!cell.field().equals(Heads.NUMBER)
-                        || (cell.column() == 0 && BARE.matcher(cell.text()).matches())) {
+                        || (cell.column() == 0
+                                && Heads.BARE.matcher(cell.text()).matches())) {
                     elapsed.put(cell.start(), cell.end());
                 }
                 continue;
@@ -155,7 +155,7 @@ final class Columns {
             }
             boolean isPlace = cell.field().after().contains("end")
                     || cell.field().before().contains("from");
-            if (isPlace ? isSide : BARE.matcher(cell.text()).matches()) {
+            if (isPlace ? isSide : Heads.BARE.matcher(cell.text()).matches()) {
                 fields.put(cell.start(), cell.field());
             }
         }

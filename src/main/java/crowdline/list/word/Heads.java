@@ -42,7 +42,7 @@ final class Heads {
     static final Field WHO = new Field(List.of("who"), List.of(), Kind.SILENT);
     static final Field REMARK = new Field(List.of(), List.of(), Kind.REMARK);
 
-    private static final Pattern NUMBERED = Pattern.compile("\\d{1,6}(?:\\.\\d+)?");
+    static final Pattern BARE = Pattern.compile("\\d{1,6}(?:\\.\\d+)?");
 
     private Heads() {}
 
@@ -108,7 +108,7 @@ final class Heads {
         List<Part> cells = split(line, parting, 0);
         boolean isHead = cells.size() > LEAST_HEADS
                 && cells.stream()
-                        .allMatch(cell -> !NUMBERED.matcher(cell.text()).matches()
+                        .allMatch(cell -> !BARE.matcher(cell.text()).matches()
                                 && Words.of(cell.text()).size() <= LONGEST_HEAD)
                 && cells.stream().anyMatch(cell -> field(cell.text()) != null);
         if (!isHead) {

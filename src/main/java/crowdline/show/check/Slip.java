@@ -16,7 +16,7 @@ final class Slip {
             "ft", Map.of("metres", Units.ftFromM(1)),
             "m", Map.of("feet", Units.mFromFt(1)),
             "kt", Map.of("km/h", Units.ktFromMps(Units.mpsFromKmh(1))),
-            "kg", Map.of("pounds", 0.45359237),
+            "kg", Map.of("pounds", Units.kgFromLb(1)),
             "kw", Map.of("horsepower", 0.7457),
             "hpa", Map.of("inches of mercury", 33.8639),
             "minutes", Map.of("seconds", 1 / 60.0));

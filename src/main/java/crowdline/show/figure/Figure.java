@@ -97,6 +97,12 @@ public record Figure(
         return elements != null && !transit && (asked == null || asked.ownShape());
     }
 
+    /** The same as another figure of the catalogue. */
+    public Figure flownAs(String other) {
+        return new Figure(
+                id, other, title, look, elements, durationS, exit, minEntryKt, asked, transit, quiets, remarks);
+    }
+
     /** The same under another id. */
     public Figure withId(String other) {
         return new Figure(

@@ -22,10 +22,7 @@ public final class KeyOn extends AbstractAction {
      * @param actions by the key, as Swing's {@code KeyStroke} reads it
      */
     public static void all(JComponent on, Map<String, Runnable> actions) {
-        actions.forEach((key, action) -> {
-            on.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-            on.getActionMap().put(key, new KeyOn(action));
-        });
+        give(on, JComponent.WHEN_FOCUSED, actions);
     }
 
     /**
@@ -34,9 +31,13 @@ public final class KeyOn extends AbstractAction {
      * @param actions by the key, as Swing's {@code KeyStroke} reads it
      */
     public static void within(JComponent whole, Map<String, Runnable> actions) {
+        give(whole, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, actions);
+    }
+
+    private static void give(JComponent to, int condition, Map<String, Runnable> actions) {
         actions.forEach((key, action) -> {
-            whole.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), key);
-            whole.getActionMap().put(key, new KeyOn(action));
+            to.getInputMap(condition).put(KeyStroke.getKeyStroke(key), key);
+            to.getActionMap().put(key, new KeyOn(action));
         });
     }
 
