@@ -13,6 +13,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.jspecify.annotations.Nullable;
 
@@ -24,10 +25,16 @@ final class OpenWindows {
         return Stream.of(Window.getWindows()).filter(Window::isShowing);
     }
 
-    /** The window of the program, once a window has the keys: what is pressed before is lost, as on any screen. */
+    /**
+     * The window of the program, once something in it has the keys: what is pressed before is lost, as on any screen. One
+     * that was just closed may still be said to have them.
+     */
     static @Nullable ConsoleFrame consoleWithKeys() {
-        boolean keys = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusedWindow() != null;
-        return keys ? console() : null;
+        ConsoleFrame console = console();
+        Component focus = focus();
+        return console != null && focus != null && SwingUtilities.isDescendingFrom(focus, console.getContentPane())
+                ? console
+                : null;
     }
 
     /** The window of the program, once it is there. */
