@@ -102,11 +102,19 @@ public final class Arranger {
                                 : lasting(seconds, wish, figure, asking, stretching, findings));
             }
         }
-        LaidOut laid = new Layout(trial, area).of(wishes);
+        LaidOut laid = laid(wishes, trial, area);
         Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
         written.write(laid.pieces());
         findings.addAll(laid.findings());
         return new Arranged(placing(laid.entry()), written.figures, written.times, findings);
+    }
+
+    private static LaidOut laid(List<Wish> wishes, FigureTrial trial, Area area) {
+        HalfRolls rolls = HalfRolls.of(wishes);
+        LaidOut laid = new Layout(trial, area).of(rolls.wishes());
+        return rolls.apart(laid.pieces(), trial)
+                .map(pieces -> new LaidOut(laid.entry(), pieces, laid.findings()))
+                .orElseGet(() -> new Layout(trial, area).of(wishes));
     }
 
     /** What is asked for more often than one figure of a show can hold is drawn as often as it can, which is found. */

@@ -6,6 +6,7 @@ import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** How a figure is announced, such as "a loop" or "half a roll". */
@@ -37,15 +38,21 @@ final class Called {
             Map.entry("backwards flight", "some backwards flying"),
             Map.entry("sideways flight", "some sideways flying"),
             Map.entry("jump", "the jump"),
-            Map.entry("freefall", "freefall"),
+            Map.entry("freefall", "the freefall"),
             Map.entry("canopy descent", "the ride down under canopy"),
             Map.entry("canopy landing", "the landings"));
+
+    /** Announced as the only one of its sort, and shown more than once all the same. */
+    private static final Set<String> AGAIN = Set.of("jump", "break", "level out");
 
     private static final List<String> COUNTED = List.of(
             "no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
 
     /** Of a name in small letters that the list gave, no more words than this: more are a description. */
     private static final int MOST_WORDS = 3;
+
+    /** Half a roll out of flight upside down. */
+    static final String RIGHTING = "half a roll, back the right way up";
 
     private Called() {}
 
@@ -63,7 +70,7 @@ final class Called {
         String special = own == null ? SPOKEN.get(entry.name()) : null;
         String noun = own != null ? own : special == null ? entry.name() : special.replaceFirst("^(an?|the) ", "");
         boolean countable = special == null || special.matches("an? .*");
-        if (times > 0 && countable) {
+        if (times > 0 && (countable || AGAIN.contains(entry.name()))) {
             return (times == 1 ? "another " : times == 2 ? "a third " : "one more ") + noun;
         }
         double count = count(figure);
@@ -113,6 +120,11 @@ final class Called {
         String head = noun.substring(0, end);
         String plural = head.endsWith("s") ? head : head.matches(".*(sh|ch|ss|x)") ? head + "es" : head + "s";
         return plural + noun.substring(end);
+    }
+
+    /** A number in words, as far as they are short. */
+    static String counted(int number) {
+        return number < COUNTED.size() ? COUNTED.get(number) : String.valueOf(number);
     }
 
     /** How many times in a row it was asked for, halves too; 1 if that was not said. */

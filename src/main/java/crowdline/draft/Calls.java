@@ -9,7 +9,11 @@ import org.jspecify.annotations.Nullable;
 /** Announces figures, in turn with other words: nobody would say "now" twelve times. */
 final class Calls {
     private static final List<String> WAYS = List.of(
-            "Now %s", "Next comes %s", "And here is %s", "Watch for %s", "Now for %s", "Next, %s", "Coming up: %s");
+            "Now %s", "Next comes %s", "And here is %s", "Watch for %s", "Now for %s", "Next, %s", "Coming up, %s");
+    /** Of what is only taken for it, so that it stays true if it is something else. */
+    private static final List<String> GUESSED =
+            List.of("This should be %s", "Next, most likely, %s", "Now, by the look of it, %s");
+
     private static final List<String> BACK = List.of("Back again, with %s", "And back for %s");
     private static final List<String> LAST = List.of("To finish, %s", "And last of all, %s");
     /** A way is not taken again before so many others were. */
@@ -18,6 +22,7 @@ final class Calls {
     private final Deque<String> lately = new ArrayDeque<>();
     private int next;
     private int back;
+    private int guessed;
 
     /** @param act which act of the day, from 0: another begins with another way */
     Calls(int act) {
@@ -31,6 +36,9 @@ final class Calls {
      * @param called the figure, such as "a loop"
      */
     String of(String called, Scene scene) {
+        if (scene.isGuess()) {
+            return String.format(GUESSED.get(guessed++ % GUESSED.size()), called);
+        }
         if (scene.last() && !called.startsWith("the ")) {
             return String.format(LAST.get(next % LAST.size()), called);
         }

@@ -52,12 +52,22 @@ public final class DraftWords {
         }
         Writing writing = new Writing(show, act, scenes, pace, share * (flight.totalS() + Writing.AHEAD_S));
         Map<String, List<Remark>> written = writing.write(flight);
+        List<Remark> ofAct = new ArrayList<>(act.remarks());
+        ofAct.addAll(writing.floating());
         Act drafted = act.withFigures(
                 act.figures().stream()
                         .map(f -> f.remarks().isEmpty() ? f.withRemarks(written.getOrDefault(f.id(), List.of())) : f)
                         .toList(),
-                act.remarks());
+                ofAct);
         return new Rehearsal(show, drafted, scenes, pace).kept();
+    }
+
+    private static boolean isInverted(Flight flight, double atS) {
+        return flight.samples().stream()
+                .filter(s -> s.tS() >= atS)
+                .findFirst()
+                .filter(s -> s.up().z() < 0)
+                .isPresent();
     }
 
     private static List<Scene> scenes(Act act, Flight flight, Catalogue catalogue) {
@@ -72,7 +82,15 @@ public final class DraftWords {
             CatalogueEntry entry = catalogue.find(figure.figure()).orElse(null);
             String name = entry == null ? figure.shownName() : entry.name();
             FigureMoments seen = FigureMoments.of(flown, flight.samples());
-            scenes.add(new Scene(figure, flown, entry, seen, times.merge(name, 1, Integer::sum) - 1, back, false));
+            scenes.add(new Scene(
+                    figure,
+                    flown,
+                    entry,
+                    seen,
+                    times.merge(name, 1, Integer::sum) - 1,
+                    back,
+                    false,
+                    isInverted(flight, flown.startS())));
             back = scenes.get(scenes.size() - 1).isRest()
                     && figure.shownName().matches("(?i).*(back|again|reposition).*");
         }

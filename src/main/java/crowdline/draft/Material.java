@@ -4,7 +4,6 @@ import crowdline.draft.Line.Role;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.show.Act;
-import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
@@ -81,7 +80,7 @@ final class Material {
             if (scene.figure().transit() && look != null && i > 0) {
                 add(i, Role.WHAT, "transit " + look, look, TRANSIT);
             }
-            if (entry == null || scene.isRest()) {
+            if (entry == null || scene.isRest() || scene.isGuess() || scene.isRighting()) {
                 continue;
             }
             Told told = new Told(entry, craft, smoke);
@@ -109,9 +108,7 @@ final class Material {
                 places.add(i);
             }
         }
-        List<String> facts = show.performer(act.performer()).map(Performer::facts).orElse(List.of()).stream()
-                .map(f -> names.said(f.text()))
-                .toList();
+        List<String> facts = names.facts(show, act);
         Optional<String> kind = craft == null ? Optional.empty() : Names.kind(craft);
         for (int place : places) {
             double value = PERFORMER;
@@ -135,7 +132,7 @@ final class Material {
             String text = told(fact);
             for (int i = 0; i < scenes.size(); i++) {
                 Scene scene = scenes.get(i);
-                if (scene.figure().id().equals(fact.figureId()) && !scene.isRest()) {
+                if (scene.figure().id().equals(fact.figureId()) && !scene.isRest() && !scene.isGuess()) {
                     FigureFlight flown = scene.flown();
                     TrueWhile when = TrueWhile.of(fact, path.between(flown.startS(), flown.endS()), flown.startS());
                     double value = scene.interest() * fact.telling() / BEST_TELLING;

@@ -61,26 +61,47 @@ record Names(String full, String first, boolean known, String introduced, String
         String bare = called.replaceFirst("(?i)^the ", "").replaceFirst("^strong (?=aerobatic )", "");
         boolean common = Character.isLowerCase(bare.codePointAt(0))
                 && !called.toLowerCase(Locale.ROOT).startsWith("the ");
-        boolean people =
-                craft instanceof TimedAircraft timed && timed.kind().name().equals(Kinds.PARACHUTISTS);
-        String with = people ? bare : "the " + bare;
-        return new Names(
-                known ? name : "the pilot",
-                known ? first(name, craft) : "the pilot",
-                known,
-                common && !people ? Sentences.withArticle(bare) : with,
-                with);
+        boolean our = common && isTimed(craft, Kinds.FLY_PAST);
+        String with = (our ? "our " : "the ") + bare;
+        String introduced = common && !our && !isTimed(craft, Kinds.PARACHUTISTS)
+                ? Sentences.withArticle(bare) + (craft instanceof TimedAircraft timed ? howMany(timed) : "")
+                : with;
+        return new Names(known ? name : "the pilot", known ? first(name, craft) : "the pilot", known, introduced, with);
+    }
+
+    private static boolean isTimed(@Nullable Aircraft craft, String kind) {
+        return craft instanceof TimedAircraft timed && timed.kind().name().equals(kind);
+    }
+
+    private static String howMany(TimedAircraft timed) {
+        Integer number = timed.number();
+        return number == null || number < 2 ? "" : " of " + Called.counted(number);
+    }
+
+    /** Everything that is known of who flies the act, as it is said. */
+    List<String> facts(Show show, Act act) {
+        return show.performer(act.performer()).map(Performer::facts).orElse(List.of()).stream()
+                .map(f -> said(f.text()))
+                .toList();
+    }
+
+    /** Whether one person of that name flies. */
+    boolean isPerson() {
+        return known && isPerson(full);
     }
 
     /** The first of two or three names of one person; teams and titles keep all of theirs. */
     private static String first(String name, @Nullable Aircraft craft) {
+        boolean alone = craft instanceof Airframe || isTimed(craft, Kinds.HELICOPTER) || isTimed(craft, Kinds.FLY_PAST);
+        return alone && isPerson(name) ? name.split("\\s+", 2)[0] : name;
+    }
+
+    private static boolean isPerson(String name) {
         List<String> parts = List.of(name.split("\\s+"));
-        boolean person = craft instanceof Airframe
-                && parts.size() >= 2
+        return parts.size() >= 2
                 && parts.size() <= 3
                 && !NO_FIRST_NAME.contains(parts.get(0).toLowerCase(Locale.ROOT))
                 && parts.stream().allMatch(p -> p.matches("\\p{Lu}[\\p{L}'’-]+"));
-        return person ? parts.get(0) : name;
     }
 
     /**
@@ -88,7 +109,12 @@ record Names(String full, String first, boolean known, String introduced, String
      * with a pronoun, as what was said before may have been about the aircraft.
      */
     String said(String fact) {
-        String text = named(Sentences.stopped(fact.strip()));
+        String plain = Sentences.stopped(fact.strip());
+        Optional<String> ofThing = OfThings.said(plain, aircraft, aircraft.equals("the parachutists"));
+        if (ofThing.isPresent()) {
+            return ofThing.get();
+        }
+        String text = named(plain);
         String head = text.split("[\\s,.]", 2)[0];
         if (!VERB.matcher(head).matches()) {
             return text;
@@ -131,8 +157,9 @@ record Names(String full, String first, boolean known, String introduced, String
         }
         String told =
                 typical.kind().sentence().replaceFirst(";.*$", "").replace("the loudest thing of the day, and ", "");
+        String said = told.replaceFirst("^A", "This is a");
         return Optional.of(Sentences.stopped(
-                told.replaceAll("( of the \\d{4}s( or \\d{4}s)?)?( (of|with)[^,:;.]*?(hp|horsepower))", "")
+                said.replaceAll("( of the \\d{4}s( or \\d{4}s)?)?( (of|with)[^,:;.]*?(hp|horsepower))", "")
                         .replaceAll(" of the \\d{4}s( or \\d{4}s)?", "")));
     }
 }

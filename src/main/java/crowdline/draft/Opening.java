@@ -2,6 +2,7 @@ package crowdline.draft;
 
 import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Kinds;
 import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.catalogue.CatalogueEntry;
 import java.util.List;
@@ -32,36 +33,51 @@ final class Opening {
         if (entry != null && entry.name().equals("take-off")) {
             return "Ready for take-off: " + who;
         }
-        if (scene.isRest() || entry == null || entry.family().equals("coming and going")) {
+        boolean comes = scene.isRest() || entry == null || entry.family().equals("coming and going");
+        String come = (names.areSeveral() ? "come " : "comes ") + who;
+        if (isKind(craft, Kinds.FLY_PAST)) {
+            return "Here " + come + (comes ? "" : ", with " + called);
+        }
+        if (comes) {
             String look = scene.figure().look();
-            String come = names.areSeveral() ? "come" : "comes";
             Matcher side = FROM.matcher(look == null ? "" : look);
             if (side.find() && isOne(craft)) {
-                return "Look to the " + side.group(1) + ": here " + come + " " + who;
+                return "Look to the " + side.group(1) + ": here " + come;
             }
-            return isOne(craft) ? "Here " + come + " " + who : "Please welcome " + who;
+            return isOne(craft) ? "Here " + come : "Please welcome " + who;
         }
         return "Please welcome " + who + ". First, " + called;
     }
 
     static String goodbye(Names names, @Nullable Aircraft craft, int number) {
-        String who = names.known()
-                ? who(names, craft).replace(" in an ", " in the ").replace(" in a ", " in the ")
-                : names.aircraft();
+        String who =
+                !names.known() ? names.aircraft() : within(names) + (isOne(craft) ? ", in " + names.aircraft() : "");
         return String.format(GOODBYES.get(number % GOODBYES.size()), who);
     }
 
     private static String who(Names names, @Nullable Aircraft craft) {
-        String within = names.full().replaceFirst("^The ", "the ");
         if (!names.known()) {
             return names.introduced();
         }
-        return isOne(craft) ? within + ", in " + names.introduced() : within;
+        if (isOne(craft)) {
+            return within(names) + ", in " + names.introduced();
+        }
+        if (isKind(craft, Kinds.FORMATION)) {
+            return within(names) + (names.isPerson() ? ", with " : ", ") + names.introduced();
+        }
+        return within(names);
+    }
+
+    private static String within(Names names) {
+        return names.full().replaceFirst("^The ", "the ");
+    }
+
+    private static boolean isKind(@Nullable Aircraft craft, String kind) {
+        return craft instanceof TimedAircraft timed && timed.kind().name().equals(kind);
     }
 
     /** Whether one crew sits in one aircraft. */
     private static boolean isOne(@Nullable Aircraft craft) {
-        return craft instanceof Airframe
-                || (craft instanceof TimedAircraft timed && timed.kind().name().equals("helicopter"));
+        return craft instanceof Airframe || isKind(craft, Kinds.HELICOPTER);
     }
 }

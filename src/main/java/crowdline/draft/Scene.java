@@ -22,6 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param before how often the same was flown before in the act
  * @param cameBack whether the aircraft has just turned back for it
  * @param last whether no figure with a name of its own follows
+ * @param begunInverted whether it begins upside down
  */
 record Scene(
         Figure figure,
@@ -30,7 +31,8 @@ record Scene(
         FigureMoments seen,
         int before,
         boolean cameBack,
-        boolean last) {
+        boolean last,
+        boolean begunInverted) {
 
     private static final Map<String, Double> INTEREST = Map.of(
             "stalled", 10.0,
@@ -63,6 +65,17 @@ record Scene(
         return figure.transit() || (entry != null && entry.isOnTheWay());
     }
 
+    /** Whether it is the half roll back to the right way up, of which the glossary's words are not true. */
+    boolean isRighting() {
+        return begunInverted && entry != null && entry.name().equals("half roll");
+    }
+
+    /** Whether it is only taken for this figure, by the path in a flight log. */
+    boolean isGuess() {
+        Asked asked = figure.asked();
+        return asked != null && asked.isGuessedOfLog();
+    }
+
     /** Whether the list says that there is smoke. */
     boolean hasSmoke() {
         Asked asked = figure.asked();
@@ -71,7 +84,7 @@ record Scene(
     }
 
     Scene asLast() {
-        return new Scene(figure, flown, entry, seen, before, cameBack, true);
+        return new Scene(figure, flown, entry, seen, before, cameBack, true, begunInverted);
     }
 
     double durationS() {

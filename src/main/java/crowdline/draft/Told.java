@@ -89,7 +89,9 @@ final class Told {
         if (feels.isEmpty()) {
             return "";
         }
-        String who = entry.family().equals(PARACHUTING) ? "For the jumper" : "For the pilot";
+        String who = entry.family().equals(PARACHUTING)
+                ? "For the jumper"
+                : isFormation() ? "For each pilot" : "For the pilot";
         return who + (feels.startsWith("Like ") ? " it is " : ": ") + Sentences.within(feels);
     }
 
@@ -99,7 +101,7 @@ final class Told {
         hands = hands.replace("stick hand", "hand on the stick")
                 .replaceAll("(power hand [a-z ]*) the throttle", "$1 it")
                 .replace("power hand", "hand on the throttle");
-        return hands.startsWith("The ") ? "In the cockpit, " + Sentences.within(hands) : hands;
+        return hands.matches("(?s)(The|One hand) .*") ? "In the cockpit, " + Sentences.within(hands) : hands;
     }
 
     /**
@@ -110,12 +112,21 @@ final class Told {
         String family = entry.family();
         if (craft instanceof TimedAircraft timed) {
             return switch (timed.kind().name()) {
-                case "helicopter" -> family.equals("helicopter");
+                case Kinds.HELICOPTER -> family.equals("helicopter");
                 case Kinds.PARACHUTISTS -> family.equals(PARACHUTING);
+                // It may be an airliner or a balloon.
+                case Kinds.FLY_PAST ->
+                    !isPass()
+                            && (!family.equals("coming and going")
+                                    || entry.name().equals("wing rock"));
                 default -> true;
             };
         }
         return !family.equals("formation");
+    }
+
+    private boolean isFormation() {
+        return craft instanceof TimedAircraft timed && timed.kind().name().equals(Kinds.FORMATION);
     }
 
     /** Whether it is only flown past, as whatever flies can. */
@@ -147,6 +158,14 @@ final class Told {
             kept.removeIf(s -> wrong.matcher(s).find());
         }
         String joined = kept.stream().map(Sentences::stopped).collect(Collectors.joining(" "));
-        return craft instanceof Airframe airframe && airframe.glider() ? joined.replace("aeroplane", "glider") : joined;
+        if (isFormation() && !entry.family().equals("formation")) {
+            return joined.replace("The pilot ", "Each pilot ")
+                    .replace("the pilot ", "each pilot ")
+                    .replace("The aeroplane ", "Each aeroplane ")
+                    .replace("the aeroplane ", "each aeroplane ");
+        }
+        return craft instanceof Airframe airframe && airframe.glider()
+                ? joined.replace("aeroplane", "glider").replace("the sound rising", "the wind rising")
+                : joined;
     }
 }

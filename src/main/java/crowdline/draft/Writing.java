@@ -102,6 +102,17 @@ final class Writing {
         return all;
     }
 
+    /**
+     * What is known of those who fly and found no place in a figure, to be said wherever there is time, or taken by its key.
+     * To be asked once the figures are written.
+     */
+    List<Remark> floating() {
+        return names.facts(show, act).stream()
+                .filter(said::isNew)
+                .map(fact -> FactWords.floating(fact, act, ids))
+                .toList();
+    }
+
     /** How long before the end of a figure nothing more is begun: the next call comes then. */
     private double tailS(int i) {
         if (i == scenes.size() - 1) {
@@ -116,15 +127,16 @@ final class Writing {
         for (int i = 0; i < scenes.size(); i++) {
             Scene scene = scenes.get(i);
             if (scene.figure().remarks().stream().anyMatch(r -> r.kind() == RemarkKind.CALL)
-                    || (i > 0 && scene.isRest())) {
+                    || (i > 0 && (scene.isRest() || (scene.isGuess() && scene.entry() == null)))) {
                 calls.add(null);
                 continue;
             }
-            String called = Called.of(scene.figure(), scene.entry(), scene.before());
+            String called =
+                    scene.isRighting() ? Called.RIGHTING : Called.of(scene.figure(), scene.entry(), scene.before());
             String plain =
                     Sentences.stopped(i == 0 ? Opening.words(scene, called, names, craft) : ways.of(called, scene));
             if (seconds(plain) > roomS(i)) {
-                plain = Sentences.stopped(Sentences.begun(called));
+                plain = Sentences.stopped(scene.isGuess() ? "Perhaps " + called : Sentences.begun(called));
             }
             Remark call = call(scene, plain, i == 0 ? Optional.empty() : longer(i, plain), roomS(i));
             calls.add(call);
@@ -148,7 +160,11 @@ final class Writing {
     /** The call with what to look for, where the figure has no time for it; else with what it is, in a few words. */
     private Optional<String> longer(int i, String plain) {
         Scene scene = scenes.get(i);
-        if (scene.entry() == null || scene.before() > 0 || plain.matches(".* (two|three|four|five|six) .*s\\.")) {
+        if (scene.entry() == null
+                || scene.isGuess()
+                || scene.isRighting()
+                || scene.before() > 0
+                || plain.matches(".* (two|three|four|five|six) .*s\\.")) {
             return Optional.empty();
         }
         Told told = new Told(scene.entry(), craft, scenes.stream().anyMatch(Scene::hasSmoke));

@@ -15,9 +15,11 @@ import org.jspecify.annotations.Nullable;
  * <p>Speed that the engine alone does not give is dived for; a slow beginning high up is climbed to at a better speed.
  */
 final class Joining {
+    /** Before and after a roll it is straight for a moment, seconds: so that it is seen, however fast it rolls. */
+    private static final Element.Line MOMENT = new Element.Line(Element.Until.SECONDS, 0.5, List.of(), 1);
     /** From upside down to the right way up. */
     static final List<Element> UPRIGHT =
-            List.of(new Element.Roll(Element.RollStyle.AILERON, Element.Side.LEFT, 180, null, 0, 0, 1));
+            List.of(MOMENT, new Element.Roll(Element.RollStyle.AILERON, Element.Side.LEFT, 180, null, 0, 0, 1), MOMENT);
 
     /** Near enough to a place, metres. */
     static final double NEAR_M = 40;

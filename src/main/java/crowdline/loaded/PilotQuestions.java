@@ -13,7 +13,6 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
-import crowdline.trace.FlightFigures;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -124,7 +123,7 @@ public final class PilotQuestions {
             if (asked == null || asked.sure()) {
                 continue;
             }
-            if (asked.text().startsWith(FlightFigures.FROM_LOG)) {
+            if (asked.text().startsWith(Asked.FROM_LOG)) {
                 add("Figures", OTHER_FIGURE_S, "%s", inTheLog(figure, asked));
             } else if (catalogue.find(figure.figure()).isEmpty()) {
                 add("Figures", OTHER_FIGURE_S, "What do you fly in \"%s\", and how long does it take?", asked.text());
@@ -141,7 +140,7 @@ public final class PilotQuestions {
 
     /** Of what was found in a flight log: the pilot wrote nothing of it. */
     private String inTheLog(Figure figure, Asked asked) {
-        String when = asked.text().substring(FlightFigures.FROM_LOG.length()).split(",", 2)[0];
+        String when = asked.text().substring(Asked.FROM_LOG.length()).split(",", 2)[0];
         if (catalogue.find(figure.figure()).isEmpty()) {
             return "What did you fly in the flight log " + when + "?";
         }

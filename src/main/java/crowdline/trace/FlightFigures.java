@@ -4,6 +4,7 @@ import crowdline.flight.FigureTrial;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Asked;
 import crowdline.telemetry.Reading;
 import crowdline.trace.Found.Guess;
 import crowdline.trace.Found.What;
@@ -27,9 +28,6 @@ public final class FlightFigures {
 
     /** Seconds: with readings further apart figures are hardly seen. */
     public static final double SEEN_S = 2;
-
-    /** How the text begins of whatever was found in a log. */
-    public static final String FROM_LOG = "flight log, ";
 
     private final Finder finder;
     private final double stallMps;
@@ -114,7 +112,7 @@ public final class FlightFigures {
     private static ListLine line(Found one) {
         String when = String.format(
                 Locale.UK,
-                FROM_LOG + "at %d:%02d for %.0f s",
+                Asked.FROM_LOG + "at %d:%02d for %.0f s",
                 (int) one.startS() / 60,
                 (int) one.startS() % 60,
                 one.seconds());

@@ -84,6 +84,56 @@ class ShowArrangingTest {
         assertThat(rolledDeg(figure(made, name))).isEqualTo(degrees);
     }
 
+    /** A half roll beside what begins or ends with one is that one: rolled twice it came out upside down, and was rolled back in 0 s. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "low pass, inverted pass, roll to upright, loop | 180, 180",
+                "low pass, half roll to inverted, inverted pass, half roll to upright, loop | 180, 0, 180",
+                "low pass, half roll, half roll, loop | 180, 180",
+                "low pass, half roll, outside loop, half roll, loop | 180, 0, 180",
+                "low pass, inverted pass, half roll, half roll, loop | 180, 180, 180",
+                "low pass, half roll, split S | 180, 180"
+            })
+    void aHalfRollBesideAFigureThatHasItIsFlownOnce(String text, String degrees) {
+        ShowArranging.Made made = made(empty(), "strong aerobatic monoplane", text);
+        List<Figure> figures = made.act().figures();
+
+        assertThat(figures.stream()
+                        .filter(f -> !f.transit()
+                                && List.of("half roll", "inverted pass", "outside loop", "split S")
+                                        .contains(f.figure()))
+                        .map(f -> String.format("%.0f", rolledDeg(f))))
+                .isEqualTo(List.of(degrees.split(", ")));
+        assertThat(made.arranged().times()).allMatch(seconds -> seconds >= 1);
+        Flight flight = new Predictor(
+                        made.show(),
+                        CATALOGUE,
+                        made.act(),
+                        made.act().variants().get(0))
+                .predict();
+        FigureFlight last = flight.figures().get(flight.figures().size() - 1);
+        assertThat(flight.findings()).isEmpty();
+        assertThat(flight.samples().stream()
+                        .filter(s -> s.tS() >= last.startS())
+                        .findFirst())
+                .hasValueSatisfying(s -> assertThat(s.up().z()).isPositive());
+    }
+
+    @Test
+    void whatRollsUprightOnlyOnTheWayIsSeenToDoSo() {
+        ShowArranging.Made made = made(empty(), "strong aerobatic monoplane", "low pass, half roll, loop");
+
+        for (int i = 0; i < made.act().figures().size(); i++) {
+            if (made.act().figures().get(i).shownName().equals("rolling upright")) {
+                assertThat(made.arranged().times().get(i)).isBetween(1.0, 3.0);
+                return;
+            }
+        }
+        throw new AssertionError("nothing rolls upright");
+    }
+
     @Test
     void whatIsToldTwiceInARowAndIsOneIsFlownOnce() {
         ShowArranging.Made made =

@@ -16,6 +16,7 @@ import crowdline.show.Performer;
 import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;
+import crowdline.show.aircraft.Kinds;
 import crowdline.show.aircraft.Sliders;
 import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.catalogue.Catalogue;
@@ -68,11 +69,12 @@ public record Drafted(Show show, Act act, Flight flight) {
     }
 
     public static ShowArranging.Made arranged(Show before, String kindName, String performer, String list) {
-        Kind kind = KindsFile.shipped().named(kindName);
+        Kinds.Named named = KindsFile.shipped().counted(kindName);
+        Kind kind = named.kind();
         FigureList read = new ListReader(CATALOGUE).read(list);
         ShowArranging.Making making = id -> kind.flies()
                 ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
-                : new TimedAircraft(id, kind.name(), kind, null);
+                : new TimedAircraft(id, kind.name(), kind, named.number());
         return ARRANGING.add(before, read, making, new ShowArranging.About("An act", performer, LocalTime.of(14, 0)));
     }
 

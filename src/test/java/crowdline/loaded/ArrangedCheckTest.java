@@ -3,8 +3,11 @@ package crowdline.loaded;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.arrange.ShowArranging;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Figures;
 import crowdline.layout.LaidOut;
 import crowdline.list.ListReader;
+import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Venue;
 import crowdline.show.aircraft.Kind;
@@ -26,6 +29,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** An act made of a list passes the check without an error, however little of the list can be flown as it was told. */
 class ArrangedCheckTest {
@@ -106,6 +110,27 @@ class ArrangedCheckTest {
 
     private static String one(List<String> of, Random random) {
         return random.nextInt(3) == 0 ? of.get(random.nextInt(of.size())) : "";
+    }
+
+    private static List<String> codes(Show show) {
+        return FlownCheck.of(show, CATALOGUE).stream().map(Finding::code).toList();
+    }
+
+    /** A steady wind across carries what was drawn in calm air over the line; a pilot holds it off. */
+    @ParameterizedTest
+    @ValueSource(strings = {"light aerobatic biplane", "old trainer", "aerobatic glider"})
+    void anActInOtherAirIsOfferedAndLaidOutAnew(String kind) throws CannotBe {
+        Show made = made("loop, half Cuban, stall turn, slow roll, spin, humpty bump, low pass", kind, base(500))
+                .show();
+        Venue v = made.venue();
+        Show calm = made.withVenue(new Venue(v.name(), null, null, null, 90.0, null, v.timeZone(), v.limits()));
+        Show windy = calm.withAir(new DayAir(1013.25, 25, 0, 15, List.of(), null));
+        String act = windy.acts().get(0).id();
+
+        assertThat(codes(calm)).doesNotContain(LaidOutCheck.CODE);
+        assertThat(codes(windy)).contains(LaidOutCheck.CODE);
+        Show anew = new Figures(CATALOGUE).layOut(act).of(windy).show();
+        assertThat(codes(anew)).doesNotContain(LaidOutCheck.CODE);
     }
 
     @Test

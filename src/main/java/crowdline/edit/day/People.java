@@ -68,9 +68,17 @@ public final class People {
                 p -> new Performer(p.id(), p.name(), said.isBlank() ? null : said.strip(), p.facts()));
     }
 
-    /** Tells what is known of somebody, each with who vouches for it. */
+    /**
+     * Tells what is known of somebody, each with who vouches for it. In acts that have words already it becomes a draft among
+     * them.
+     */
     public static Edit facts(String id, List<SourcedFact> facts) {
-        return person(id, "Facts about ", "", p -> new Performer(p.id(), p.name(), p.sayAs(), facts));
+        Edit typed = person(id, "Facts about ", "", p -> new Performer(p.id(), p.name(), p.sayAs(), facts));
+        return ((Edit) show -> {
+                    Change change = typed.of(show);
+                    return Change.of(change.name(), FactDrafts.of(show, change.show(), id));
+                })
+                .refusing();
     }
 
     /** Tells how names and words are said: as written, as spoken. */

@@ -19,6 +19,10 @@ public final class Kinds {
     /** The kind of those under parachutes. */
     public static final String PARACHUTISTS = "parachutists";
 
+    public static final String HELICOPTER = "helicopter";
+    public static final String FORMATION = "formation";
+    public static final String FLY_PAST = "fly-past";
+
     static final int MOST_TOGETHER = 100;
 
     private static final int MOST_NEAREST = 3;

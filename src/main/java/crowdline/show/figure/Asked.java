@@ -52,6 +52,9 @@ public record Asked(
         RIGHT
     }
 
+    /** How the text begins of whatever was found in a flight log. */
+    public static final String FROM_LOG = "flight log, ";
+
     public Asked {
         Most.mustBeText("text of what was asked", text);
         if (count != null) {
@@ -71,6 +74,11 @@ public record Asked(
         }
         Most.CHOICES.must(choices);
         choices = List.copyOf(choices);
+    }
+
+    /** Whether it was taken for what it is by the path in a flight log alone, and nobody has said so yet. */
+    public boolean isGuessedOfLog() {
+        return !sure && text.startsWith(FROM_LOG);
     }
 
     /** The same as often as this; null as often as usual. */

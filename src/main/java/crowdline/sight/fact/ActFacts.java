@@ -103,7 +103,7 @@ final class ActFacts {
                 said,
                 g / 4,
                 "At most, everything feels about " + said.words() + " as heavy"
-                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up would feel like "
+                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up would seem to weigh "
                         + CountedWords.of(felt) + " kilograms.",
                 "Everything feels up to about " + said.words() + " as heavy.");
     }

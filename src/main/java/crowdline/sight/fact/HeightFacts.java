@@ -22,6 +22,8 @@ final class HeightFacts {
     private static final double MOST_FIELDS = 10;
 
     private static final double LEAST_BACKWARDS_LENGTHS = 0.5;
+    /** More buses than that nobody pictures; judgement, no source. */
+    private static final double MOST_BUSES = 120;
 
     private HeightFacts() {}
 
@@ -91,15 +93,19 @@ final class HeightFacts {
             return Optional.empty();
         }
         Said said = Said.height(climb.heightM(), scene.units());
-        Said buses =
-                Said.many(climb.heightM() / Everyday.BUS_HEIGHT.value(), "double-decker bus", "double-decker buses");
+        double many = climb.heightM() / Everyday.BUS_HEIGHT.value();
+        String picture = many > MOST_BUSES
+                ? fields(climb.heightM()).map(p -> " That is " + p + ".").orElse("")
+                : " Picture about "
+                        + Said.many(many, "double-decker bus", "double-decker buses")
+                                .words()
+                        + ", one on top of another.";
         return Optional.of(scene.fact(
                 Kind.CLIMB,
                 said,
                 Units.ftFromM(climb.heightM()) / 1000,
                 "It climbs about " + said.words() + " in "
-                        + Said.seconds(climb.lastsS()).words() + ". Picture about " + buses.words()
-                        + ", one on top of another.",
+                        + Said.seconds(climb.lastsS()).words() + "." + picture,
                 "It climbs about " + said.words() + " in one go."));
     }
 

@@ -26,6 +26,7 @@ import crowdline.show.check.Severity;
 import crowdline.show.check.ShowRules;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.Pace;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.IncidentTemplate;
@@ -128,9 +129,61 @@ class DayEditsTest {
     @ParameterizedTest
     @MethodSource("edits")
     void noEditLosesAWordOfAnAct(Edit edit) throws CannotBe {
-        assertThat(edit.of(show).show().everyRemark().map(Remark::text).sorted())
+        assertThat(edit.of(show)
+                        .show()
+                        .everyRemark()
+                        .filter(r -> !r.draft())
+                        .map(Remark::text)
+                        .sorted())
                 .containsExactlyElementsOf(
                         show.everyRemark().map(Remark::text).sorted().toList());
+    }
+
+    private static List<String> drafts(Show show) {
+        return show.everyRemark().filter(Remark::draft).map(Remark::text).toList();
+    }
+
+    private static Show knowing(Show show, String... facts) throws CannotBe {
+        return People.facts(
+                        "ada-field",
+                        Stream.of(facts)
+                                .map(f -> new SourcedFact(f, "her own form"))
+                                .toList())
+                .of(show)
+                .show();
+    }
+
+    @Test
+    void aFactThatIsTypedIsADraftOfItsActAndChangesWithIt() throws CannotBe {
+        Show two = knowing(show, "Mends clocks.", "Built in 1943.");
+        assertThat(drafts(two)).containsExactly("Ada mends clocks.", "The light aerobatic biplane was built in 1943.");
+        assertThat(two.acts().get(0).remarks()).filteredOn(Remark::draft).allMatch(r -> r.kind() == RemarkKind.FACT);
+        assertThat(drafts(knowing(two, "Mends clocks.", "Built in 1944.")))
+                .containsExactly("Ada mends clocks.", "The light aerobatic biplane was built in 1944.");
+        assertThat(drafts(knowing(two, "Built in 1943.")))
+                .containsExactly("The light aerobatic biplane was built in 1943.");
+        assertThat(drafts(knowing(two))).isEmpty();
+    }
+
+    @Test
+    void whatAPersonAcceptedOfAFactStaysAndIsNotSaidAgain() throws CannotBe {
+        Show with = knowing(show, "Mends clocks.");
+        Act act = with.acts().get(0);
+        Show accepted = with.withAct(act.withFigures(
+                act.figures(),
+                act.remarks().stream().map(r -> r.withDraft(false)).toList()));
+
+        assertThat(knowing(accepted).everyRemark().map(Remark::text)).contains("Ada mends clocks.");
+        assertThat(drafts(knowing(accepted, "Mends clocks."))).isEmpty();
+    }
+
+    @Test
+    void anActWithoutWordsIsLeftWithout() throws CannotBe {
+        Act act = show.acts().get(0);
+        Show silent = show.withAct(act.withFigures(
+                act.figures().stream().map(f -> f.withRemarks(List.of())).toList(), List.of()));
+
+        assertThat(drafts(knowing(silent, "Mends clocks."))).isEmpty();
     }
 
     @ParameterizedTest
