@@ -139,6 +139,11 @@ final class Assembly {
             addNote(sentence.start(), sentence.end());
             return;
         }
+        if (rest.stream().noneMatch(Heard::isFigure)
+                && (style.isElsewhere(sentence) || Facts.isOne(rest.get(0), lines.isEmpty()))) {
+            addNote(sentence.start(), sentence.end());
+            return;
+        }
         if (lines.isEmpty() && !sentence.numbered() && Prelude.isCraft(rest)) {
             addNote(sentence.start(), sentence.end());
             return;
@@ -187,6 +192,9 @@ final class Assembly {
     void finish() {
         lines.finish();
         Rotor.read(lines.all());
+        List<Draft> flown = Order.flown(lines.all(), text);
+        lines.all().clear();
+        lines.all().addAll(flown);
         Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
     }
 
@@ -217,6 +225,23 @@ final class Assembly {
                         ? lines.all().indexOf(there.get(there.size() - 1)) + 1
                         : lines.all().indexOf(there.get(0));
         lines.all().addAll(at, drafts);
+    }
+
+    /** Lets others take the place of a figure: of several the one that was named last ahead of the change, else the first. */
+    void exchange(Draft old, List<Draft> now) {
+        List<Draft> same = lines.all().stream()
+                .filter(draft -> Exchanges.isSame(draft, old))
+                .toList();
+        if (same.isEmpty()) {
+            return;
+        }
+        Draft meant = same.stream()
+                .filter(draft -> draft.start() < old.start())
+                .reduce((first, second) -> second)
+                .orElse(same.get(0));
+        lines.all().addAll(lines.all().indexOf(meant), now);
+        lines.all().remove(meant);
+        meant.eachSpan(asides::add);
     }
 
     /** Lets the lines of two sentences change places. */

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import crowdline.list.piece.Heard;
 import crowdline.list.word.Word;
+import crowdline.list.word.Words;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -119,6 +120,13 @@ final class Denial {
     private static final Pattern SLIP = Pattern.compile(
             "(?:no|sorry|no sorry|oops|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
 
+    /** Ahead of what corrects a thing said before. */
+    private static final Pattern CORRECTS = Pattern.compile(
+            "(?:no|sorry|i mean|make (?:that|it)|rather|actually|correction|it should be|should be|that's wrong) .*");
+
+    private static final Set<String> SLIPPING = Set.of(
+            "no", "sorry", "i", "mean", "rather", "actually", "correction", "should", "it", "be", "that", "wait");
+
     private Denial() {}
 
     static boolean isIn(Word word) {
@@ -201,6 +209,20 @@ final class Denial {
         String said = said(piece);
         return TAKEN_BACK.matcher(said).matches()
                 || (isFigureNext && SLIP.matcher(said).matches());
+    }
+
+    /**
+     * Whether a piece corrects what was said of the figure before it: "make that left".
+     *
+     * @param isBehindASlip whether "no" or the like stands right ahead of it
+     */
+    static boolean corrects(Heard piece, boolean isBehindASlip) {
+        boolean isDetail = !piece.isFigure()
+                && piece.drafts().get(0).saysAnything()
+                && piece.drafts().get(0).notes().stream()
+                        .flatMap(note -> Words.of(Words.folded(note)).stream())
+                        .allMatch(word -> SLIPPING.contains(word.plain()));
+        return isDetail && (isBehindASlip || CORRECTS.matcher(said(piece)).matches());
     }
 
     /** Whether a remark beside a figure says that it is not flown: "NO, see note". */

@@ -33,6 +33,9 @@ final class Lines {
     private boolean isFigureNext;
     private int figures;
 
+    /** Where something ends that takes back what was said before it; -1 if nothing did. */
+    private int slipAt = -1;
+
     /** @param asides takes what is no line */
     Lines(Text text, Names names, Style style, Asides asides) {
         this.text = text;
@@ -133,6 +136,13 @@ final class Lines {
         }
         if (Denial.isSlip(heard)) {
             asides.add(piece.start(), piece.end());
+            slipAt = piece.end();
+            return previous;
+        }
+        if (previous != null && previous.isFigure() && Denial.corrects(heard, slipAt == piece.start())) {
+            draft.forgetNotes();
+            previous.correct(draft);
+            previous.takeIn(piece.start(), piece.end());
             return previous;
         }
         if (previous != null && goingOn.isRestOf(previous, heard)) {
@@ -325,7 +335,14 @@ final class Lines {
                 && isNumber(draft)) {
             before = lines.get(lines.size() - 1);
         }
-        boolean isNextOnes = smoke || draft.says(Detail.HEADING) || (told.leadsDetails() && isFigureNext);
+        boolean isNextOnes = smoke
+                || (draft.says(Detail.HEADING) && (isFigureNext || piece.parting() == Parting.LINE))
+                || (told.leadsDetails() && isFigureNext);
+        if (before != null
+                && isFigureNext
+                && text.piece(piece.from(), piece.end()).endsWith(":")) {
+            before = null;
+        }
         if (before != null && (before.hasRoomFor(draft) || !isNextOnes)) {
             return taken(before, draft, piece);
         }

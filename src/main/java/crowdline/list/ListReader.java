@@ -103,6 +103,7 @@ public final class ListReader {
         int begin = begin(text, sentences, heard);
         Interview interview = Interview.of(text, sentences, heard);
         Revisions revisions = Revisions.of(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
+        Exchanges exchanges = new Exchanges(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
         boolean isQuoted = false;
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
@@ -116,6 +117,7 @@ public final class ListReader {
             boolean isOfAnother = i < begin && !sentence.numbered() && isOfAnother(text, sentence);
             boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
             if (sentence.aside()
+                    || exchanges.takes(i)
                     || isHead
                     || isQuoted
                     || isOfAnother
@@ -131,6 +133,7 @@ public final class ListReader {
         }
         assembly.finish();
         revisions.make(assembly);
+        exchanges.make(assembly);
         int rest = sentences.isEmpty() ? 0 : sentences.get(sentences.size() - 1).end();
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());

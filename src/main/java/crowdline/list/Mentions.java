@@ -13,6 +13,9 @@ final class Mentions {
             "(?s).*\\b(?:before|after|between|out of|in front of|ahead of|following|between the [^.\\n]{2,30} and) (?:the|that|my|his|her|our)"
                     + " (?:(?:first|last|second) )?");
 
+    private static final Pattern BEFORE_IT = Pattern.compile(
+            "(?s)(?:.*(?:[.,;:\\n]|\\b(?:and|but|so|then)))?\\s*(?:just |right |and |but )*before (?:the|that|my|his|her) ");
+
     private Mentions() {}
 
     /** Leaves out the drafts that only mention a figure; what is flown before one of them that came already goes there. */
@@ -27,9 +30,27 @@ final class Mentions {
             }
             if (meant < at - 1 && isBehindAtOnce(drafts.get(at - 1), mention, text)) {
                 drafts.add(meant, drafts.remove(at - 1));
+            } else if (at < drafts.size() && meant < at && isAheadAtOnce(mention, drafts.get(at), text)) {
+                drafts.add(meant, drafts.remove(at));
             }
         }
         return mentions;
+    }
+
+    /** "Before the spin a barrel roll", "before the spin there is a barrel roll". */
+    private static boolean isAheadAtOnce(Draft mention, Draft draft, Text text) {
+        if (draft.name().isEmpty() || draft.name().get(0).start() < mention.start()) {
+            return false;
+        }
+        int name = mention.name().get(0).start();
+        int behind = mention.name().get(mention.name().size() - 1).end();
+        return BEFORE_IT
+                        .matcher(text.folded().substring(Math.max(0, name - 30), name))
+                        .matches()
+                && text.folded()
+                        .substring(behind, draft.name().get(0).start())
+                        .matches(
+                                "(?:,|\\s|there's|there is|comes|i do|i fly|we do|we fly|i have|i put|is|an?|the|my)*");
     }
 
     /** "A barrel roll before the spin." */

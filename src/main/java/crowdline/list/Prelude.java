@@ -60,6 +60,11 @@ final class Prelude {
             "jumpers",
             "skydivers");
 
+    private static final Set<String> PERSONS = Set.of(
+            "me", "us", "him", "her", "them", "myself", "himself", "herself", "together", "wife", "husband", "one");
+
+    private static final int LONGEST_WHO = 5;
+
     /** What flies is named in no more words, by judgement. */
     private static final int LONGEST_CRAFT = 6;
 
@@ -92,14 +97,22 @@ final class Prelude {
                 || pieces.subList(at + 1, pieces.size()).stream().noneMatch(Heard::isFigure)) {
             return false;
         }
-        if (leads || Tone.isAside(piece, sentence) || Tone.onlyTells(piece) || Condition.isAll(piece.words())) {
+        if (leads
+                || Facts.isOne(piece, false)
+                || Tone.isAside(piece, sentence)
+                || Tone.onlyTells(piece)
+                || Condition.isAll(piece.words())) {
             return true;
         }
         return !piece.isSilent()
                 && !piece.isDetail()
                 && (piece.words().stream().allMatch(Prelude::describes)
                         || Manner.HEADING.hasAny(piece.words())
-                        || (endsWithAColon(piece, text) && (isFirst || isWhoFlies(piece) || isSomebody(piece, text)))
+                        || (endsWithAColon(piece, text)
+                                && (isFirst
+                                        || isWhoFlies(piece)
+                                        || isSomebody(piece, text)
+                                        || isOneOfSeveral(piece, sentence, text)))
                         || (isFirst && leadsToAColon(pieces, at, text)));
     }
 
@@ -127,6 +140,19 @@ final class Prelude {
         return piece.words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null)
                 || (piece.words().size() == 2
                         && WHO.contains(piece.words().get(1).plain()));
+    }
+
+    /** "Me (blue one):", "Both together:": who flies what follows in the line. */
+    private static boolean isOneOfSeveral(Heard piece, Sentence sentence, Text text) {
+        List<Word> words = piece.words();
+        boolean isTimed = Character.isDigit(text.written().charAt(piece.piece().from()));
+        return !sentence.numbered()
+                && !isTimed
+                && words.size() <= LONGEST_WHO
+                && !Manner.FLOWN.hasAny(words)
+                && (PERSONS.contains(words.get(0).plain())
+                        || WHO.contains(words.get(0).plain())
+                        || PERSONS.contains(words.get(words.size() - 1).plain()));
     }
 
     /** "Beat: stall turn, Anna: loop": one word ahead of a colon is who flies what follows, or what it is called. */

@@ -203,6 +203,17 @@ public final class Draft {
         doubtful |= other.doubtful;
     }
 
+    /** Takes over what another says in place of what was said before. */
+    public void correct(Draft other) {
+        other.said.keySet().forEach(said::remove);
+        if (other.said.containsKey(Detail.SIDE) || other.said.containsKey(Detail.PLACE)) {
+            said.remove(Detail.SIDE);
+            said.remove(Detail.PLACE);
+        }
+        contradicted.removeAll(other.said.keySet());
+        take(other);
+    }
+
     /** Whether all of another can be taken over without a contradiction. */
     public boolean hasRoomFor(Draft other) {
         return other.said.entrySet().stream()

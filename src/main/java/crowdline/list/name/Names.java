@@ -52,6 +52,8 @@ public final class Names {
 
     private static final Set<String> UNITS = Set.of("kt", "ft", "metre", "m", "mph", "kmh", "km");
 
+    private static final Set<String> DOES = Set.of("a", "the", "and", "i", "he", "she", "they", "big", "last", "final");
+
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
     private final Set<String> alones = new HashSet<>();
@@ -265,10 +267,11 @@ public final class Names {
                 && Set.of("gear", "light", "flap").contains(words.get(last + 1).plain());
     }
 
-    /** Whether beside these words there is nothing but numbers. */
+    /** Whether beside these words there is nothing but numbers, and who does it. */
     private static boolean isAlone(List<Word> words, int first, int last) {
         return IntStream.range(0, words.size())
                 .allMatch(i -> (first <= i && i <= last)
+                        || DOES.contains(words.get(i).plain())
                         || words.get(i).number() != null
                         || Character.isDigit(words.get(i).plain().charAt(0)));
     }

@@ -29,6 +29,9 @@ final class Between {
     /** "Take off and come back with a wing-over" are two figures. */
     private static final Set<String> COMING_BACK = Set.of("back", "return", "returning", "returns", "again");
 
+    /** No figure is flown as often. */
+    private static final double LEAST_ANGLE = 90;
+
     /** Stands between two names of one figure. */
     static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through", "yeah", "yes", "yep");
 
@@ -128,6 +131,13 @@ final class Between {
                 && next.from() > after
                 && words.get(after).plain().equals("on");
         if (isOnASlope) {
+            return true;
+        }
+        Double angle = words.get(next.from()).number();
+        if (next.from() == after
+                && angle != null
+                && angle >= LEAST_ANGLE
+                && own.get(0).sense().figure().equals(next.sense().figure())) {
             return true;
         }
         boolean isAnotherName = !plain(words, own.get(own.size() - 1)).equals(plain(words, next));

@@ -40,6 +40,9 @@ public final class GoingOn {
     /** On which part of it a roll is flown, wherever it is said. */
     private static final Set<String> PARTS = Set.of("line", "downline", "upline", "way");
 
+    /** A line on the ground is none of a figure. */
+    private static final Set<String> GROUND = Set.of("centre", "crowd", "display", "show", "runway", "flight", "along");
+
     /** The same, said behind the roll. */
     private static final Set<String> LINES = Set.of("up", "down", "out");
 
@@ -90,6 +93,10 @@ public final class GoingOn {
         if (isFlownWithin(before, heard)) {
             previous.note(text.piece(heard.piece().from(), heard.piece().to()));
             previous.doubt();
+            return takenIn(previous, heard);
+        }
+        if (isBracketed(before, heard)) {
+            previous.take(heard.drafts().get(0));
             return takenIn(previous, heard);
         }
         if (isExplained(previous, before, heard)) {
@@ -171,9 +178,15 @@ public final class GoingOn {
     /** "On the way down a half roll" and "half roll down", but not "coming down from it a slow roll". */
     private static boolean isOnALine(List<Word> words, List<Word> roll) {
         int name = roll.isEmpty() ? 0 : roll.get(0).start();
-        return words.stream()
-                .anyMatch(
-                        word -> PARTS.contains(word.plain()) || (LINES.contains(word.plain()) && word.start() > name));
+        for (int i = 0; i < words.size(); i++) {
+            String plain = words.get(i).plain();
+            boolean isGround = i > 0 && GROUND.contains(words.get(i - 1).plain());
+            if ((PARTS.contains(plain) && !isGround)
+                    || (LINES.contains(plain) && words.get(i).start() > name)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Who comes down under a canopy lands under it. */
@@ -246,6 +259,24 @@ public final class GoingOn {
                         .contains(heard.words().get(0).plain())
                 && !plain(draft.name()).equals(plain(previous.name()))
                 && draft.name().size() > previous.name().size();
+    }
+
+    /** "Vrille, 3 turns (spin)": its name once more. */
+    private boolean isBracketed(Names.Sense before, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense again = draft.sense();
+        if (again == null
+                || !again.figure().equals(before.figure())
+                || draft.name().isEmpty()) {
+            return false;
+        }
+        int begin = draft.name().get(0).start();
+        int end = draft.name().get(draft.name().size() - 1).end();
+        String folded = text.folded();
+        return begin > heard.piece().from()
+                && folded.charAt(begin - 1) == '('
+                && end < folded.length()
+                && folded.charAt(end) == ')';
     }
 
     private static List<String> plain(List<Word> words) {

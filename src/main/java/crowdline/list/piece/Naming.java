@@ -3,6 +3,7 @@ package crowdline.list.piece;
 import crowdline.list.draft.Draft;
 import crowdline.list.draft.Sayings;
 import crowdline.list.name.Names;
+import crowdline.list.word.Manner;
 import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,10 @@ import java.util.Set;
 final class Naming {
     /** What may stand ahead of the last figure of a piece. */
     private static final Set<String> JOINING = Set.of("and", "/");
+
+    /** Ahead of a change that is none of a formation's shape. */
+    private static final Set<String> CHANGING = Set.of(
+            "a", "the", "my", "more", "another", "last", "late", "any", "no", "other", "minute", "further", "only");
 
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
@@ -49,6 +54,14 @@ final class Naming {
                 && Set.of("to", "for").contains(words.get(next).plain());
     }
 
+    /** "One more change to what I sent". */
+    private static boolean isAChange(List<Word> words, int at) {
+        Word before = at == 0 ? null : words.get(at - 1);
+        return before != null
+                && words.get(at).plain().equals("change")
+                && (before.number() != null || Manner.DESCRIBING.has(before) || CHANGING.contains(before.plain()));
+    }
+
     /** Whether every word says something of a figure that stands elsewhere. */
     private boolean isDetail(List<Word> words) {
         Draft draft = new Draft(0, 0);
@@ -76,7 +89,10 @@ final class Naming {
             if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
                 named = anyOrder;
             }
-            if (named != null && ((weakToo && isCountOfTurns(words, i)) || isFlyingThrough(words, i, named))) {
+            if (named != null
+                    && ((weakToo && isCountOfTurns(words, i))
+                            || isFlyingThrough(words, i, named)
+                            || isAChange(words, i))) {
                 named = null;
             }
             if (named != null

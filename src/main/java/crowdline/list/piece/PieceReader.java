@@ -21,9 +21,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Reads one piece of a list: a stretch of text between two commas, line ends, or words such as "then". */
 public final class PieceReader {
-    private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
-    private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
-
     /** With these a name may end whose noun stands further on. */
     static final Set<String> MODIFYING = Set.of("flick", "edge", "hesitation", "aileron", "point", "inverted");
 
@@ -69,11 +66,17 @@ public final class PieceReader {
                 .toList());
         List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
         if (found.size() > 1) {
-            found = Slips.without(
-                    spelt,
-                    found.stream()
-                            .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
-                            .toList());
+            List<Found> named = found.stream()
+                    .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
+                    .toList();
+            found = Slips.without(spelt, named);
+            int meant = Slips.meantFrom(spelt, named, found);
+            if (meant > 0 && found.size() == 1) {
+                int at = spelt.get(meant).start();
+                Draft draft = draft(text, spelt.subList(meant, spelt.size()), moved(found, meant), from, to);
+                draft.note(text.piece(from, at));
+                return List.of(draft);
+            }
         }
         if (found.size() == 2 && isOne(spelt, found)) {
             Draft draft = draft(text, spelt, List.of(found.get(1)), from, to);
@@ -191,16 +194,20 @@ public final class PieceReader {
         boolean stands = (read.says(Detail.ENTRY_KT) && !read.isFigure())
                 || words.stream().anyMatch(this::isTradeWord);
         boolean isShort = words.stream().allMatch(word -> word.plain().length() < LONG_WORD);
-        if (words.size() > 8 || (!stands && isShort) || (!words.isEmpty() && Manner.GREETING.has(words.get(0)))) {
+        boolean isAName = isShort && words.size() == 2 && words.stream().anyMatch(spelling::isKnown);
+        if (words.size() > 8
+                || (!stands && isShort && !isAName)
+                || (!words.isEmpty() && Manner.GREETING.has(words.get(0)))) {
             return null;
         }
         List<Word> spelt = words.stream()
-                .map(word -> Manner.DESCRIBING.has(word)
+                .map(word -> Manner.DESCRIBING.has(word) || Manner.SENTENCE.has(word)
                         ? word
                         : spelling.nearest(word).map(word::spelt).orElse(word))
                 .toList();
         List<Found> found = spelt.equals(words) ? List.of() : naming.of(spelt);
-        if (found.size() != 1) {
+        if (found.size() != 1
+                || (!stands && isAName && found.get(0).to() - found.get(0).from() < words.size())) {
             return null;
         }
         Draft draft = draft(text, spelt, found, from, to);
@@ -269,11 +276,11 @@ public final class PieceReader {
             }
         }
         if (found.isEmpty()) {
-            keepSmokeInNames(plain);
+            SmokeNames.keep(plain);
         } else {
             Condition.hide(words, found.get(0).to(), plain);
         }
-        boolean[] said = sayings.take(draft, plain, extras);
+        boolean[] said = Corrections.say(sayings, draft, words, plain, found, extras);
         for (int i = 0; i < said.length; i++) {
             taken[i] |= said[i] || (isTurn(draft) && words.get(i).plain().equals("turn"));
         }
@@ -336,19 +343,6 @@ public final class PieceReader {
                 && (word.plain().length() <= 2 || !spelling.isEveryday(word))
                 && !spelling.isKnown(word)
                 && !Manner.isAny(word.plain());
-    }
-
-    /** "Smoke heart" is what somebody calls a thing; nothing is switched on. */
-    private static void keepSmokeInNames(List<String> plain) {
-        for (int i = 0; i + 1 < plain.size(); i++) {
-            boolean isSwitch = !plain.get(i + 1).chars().allMatch(Character::isLetter)
-                    || Manner.FILLER.has(plain.get(i + 1))
-                    || AFTER_SMOKE.contains(plain.get(i + 1))
-                    || (i > 0 && BEFORE_SMOKE.contains(plain.get(i - 1)));
-            if (plain.get(i).equals("smoke") && !isSwitch) {
-                plain.set(i, "smoke's");
-            }
-        }
     }
 
     private static boolean isTurn(Draft draft) {

@@ -36,6 +36,14 @@ final class Slips {
         return meant.isEmpty() ? found : meant;
     }
 
+    /** Where what is meant begins behind figures that were taken back: "a half Cuban no wait a full Cuban". */
+    static int meantFrom(List<Word> words, List<Found> all, List<Found> meant) {
+        int at = all.indexOf(meant.get(0));
+        return at == 0
+                ? 0
+                : Between.cut(words, all.get(at - 1).to(), meant.get(0).from());
+    }
+
     private static String plain(List<Word> words, int from, int to) {
         return words.subList(from, Math.max(from, to)).stream()
                 .map(Word::plain)

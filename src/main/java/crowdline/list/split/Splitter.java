@@ -13,16 +13,10 @@ import java.util.regex.Pattern;
 public final class Splitter {
     /** Nobody writes more of one figure; a longer stretch is cut between two words. */
     private static final int LONGEST_PIECE = 400;
-    /** A line as long as this was broken by the program that sent it, if the next goes on in small letters. */
-    private static final int WRAPPED = 58;
-    /** What goes on behind a broken line is seldom so short, if lines begin in small letters anyway. */
-    private static final int SHORT = 40;
-    /** As many lines show that they do. */
-    private static final int LEAST_SMALL = 3;
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=[\\p{L}\\d(])");
 
@@ -30,7 +24,7 @@ public final class Splitter {
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
-            + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|onto|"
+            + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
@@ -50,9 +44,6 @@ public final class Splitter {
     private static final Pattern MEASURE =
             Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
 
-    /** A row of a table begins with a time, or has a tab, a bar or several semicolons in it. */
-    private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*(?:\\t|\\||;[^\\n]*;|\\S {3,}\\S)");
-
     /** What follows is flown after what stands before. */
     private static final Pattern LEADS_ON =
             Pattern.compile("(?:and |right )?then|and finally|followed.*|after (?:that|this|which)|afterwards");
@@ -63,8 +54,6 @@ public final class Splitter {
     private final Text text;
     private final Chat chat;
     private final List<Sentence> sentences = new ArrayList<>();
-
-    private boolean beginsSmall;
 
     /** The last number that counts what is flown in one line. */
     private int counted;
@@ -81,21 +70,14 @@ public final class Splitter {
         return splitter.sentences;
     }
 
-    /** A line with where its words begin. */
-    private record Line(int start, int end, int words, boolean numbered) {
-        boolean isBlank() {
-            return words >= end;
-        }
-    }
-
     private void splitLines() {
         List<Line> lines = lines();
-        beginsSmall = beginsSmall(lines);
+        Broken broken = new Broken(text, chat, lines);
         int number = 0;
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
             int end = line.end();
-            while (i + 1 < lines.size() && goesOn(lines.get(i), lines.get(i + 1))) {
+            while (broken.goesOn(i)) {
                 i++;
                 end = lines.get(i).end();
             }
@@ -167,39 +149,6 @@ public final class Splitter {
             }
         }
         return text.folded().length();
-    }
-
-    private boolean goesOn(Line line, Line next) {
-        boolean isMessage = chat.words(next.start(), next.end()) > next.start();
-        if (isMessage || line.isBlank() || next.isBlank() || next.numbered() || line.end() - line.start() < WRAPPED) {
-            return false;
-        }
-        boolean isRow =
-                ROW.matcher(text.folded()).region(next.words(), next.end()).lookingAt();
-        String written = text.written().substring(line.start(), line.end()).stripTrailing();
-        if (isRow || written.endsWith(";")) {
-            return false;
-        }
-        boolean isShort = next.end() - next.start() < SHORT;
-        return !(isShort && beginsSmall)
-                && (Character.isLowerCase(text.written().charAt(next.words()))
-                        || Character.isDigit(text.written().charAt(next.words())));
-    }
-
-    /** Whether lines begin in small letters that no line before them was broken for. */
-    private boolean beginsSmall(List<Line> lines) {
-        int small = 0;
-        for (int i = 1; i < lines.size(); i++) {
-            Line before = lines.get(i - 1);
-            Line line = lines.get(i);
-            boolean isOwn = !line.isBlank() && !line.numbered() && before.end() - before.start() < WRAPPED;
-            small += isOwn
-                            && line.end() - line.start() < SHORT
-                            && Character.isLowerCase(text.written().charAt(line.words()))
-                    ? 1
-                    : 0;
-        }
-        return small >= LEAST_SMALL;
     }
 
     private void split(Line line, int end, int number) {

@@ -14,6 +14,7 @@ public final class Words {
     private static final Pattern WORD = Pattern.compile("\\d{1,2}:\\d{2}(?!\\d)|\\d{1,2}'\\d{2}\""
             + "|(?<!\\p{L})(?<way>l ?(?:-+>?|>|to|2|→|/) ?r|r ?(?:-+>?|>|to|2|→|/) ?l|ltr|rtl)(?!\\p{L})"
             + "|(?<whole>\\d{1,3})(?: |-| and )?(?<part>1/2|1/4|3/4|[½¼¾])(?!\\d)"
+            + "|(?<ordinal>(?<![\\d.,:])\\d{1,2}(?:st|nd|rd|th))(?!\\p{L})"
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
@@ -112,6 +113,20 @@ public final class Words {
             "across accross",
             "except xc",
             "smoke smokes smoking");
+
+    private static final List<String> ORDINALS = List.of(
+            "first",
+            "next",
+            "third",
+            "fourth",
+            "fifth",
+            "sixth",
+            "seventh",
+            "eighth",
+            "ninth",
+            "tenth",
+            "eleventh",
+            "twelfth");
 
     private static final Map<String, Double> PARTS = Map.of("half", 0.5, "quarter", 0.25, "three-quarter", 0.75);
 
@@ -218,6 +233,11 @@ public final class Words {
         String part = found.group("part");
         if (part != null) {
             return number(found, Double.parseDouble(found.group("whole")) + share(part));
+        }
+        if (found.group("ordinal") != null) {
+            int rank = Integer.parseInt(text.replaceAll("\\D", ""));
+            String plain = rank > 0 && rank <= ORDINALS.size() ? ORDINALS.get(rank - 1) : text;
+            return new Word(plain, found.start(), found.end(), null);
         }
         if (found.group("way") != null) {
             return new Word(text.startsWith("l") ? "lefttoright" : "righttoleft", found.start(), found.end(), null);

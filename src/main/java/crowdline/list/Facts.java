@@ -1,0 +1,97 @@
+package crowdline.list;
+
+import crowdline.list.piece.Heard;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+
+/** Tells of words without a figure that they say something of the day, the aircraft or the pilot: "Ceiling 1200 ft", "Weight 900 kg". */
+final class Facts {
+    /** Of what nobody flies, wherever it stands. */
+    private static final Set<String> SUBJECTS = Set.of(
+            "ceiling",
+            "cloud",
+            "cloudbase",
+            "overcast",
+            "wind",
+            "weather",
+            "visibility",
+            "temperature",
+            "radio",
+            "frequency",
+            "channel",
+            "emergency",
+            "weight",
+            "mass",
+            "engine",
+            "horsepower",
+            "span",
+            "wingspan",
+            "fuel",
+            "oil",
+            "crew",
+            "name",
+            "age",
+            "born",
+            "registration",
+            "insurance",
+            "licence",
+            "license",
+            "authorisation",
+            "authorization",
+            "phone",
+            "mobile",
+            "email",
+            "mail",
+            "fee",
+            "music",
+            "song",
+            "callsign",
+            "built",
+            "hour",
+            "limit",
+            "vne",
+            "qnh",
+            "qfe",
+            "briefing",
+            "hangar",
+            "tea",
+            "lunch");
+
+    /** Of a figure as well, behind its name. */
+    private static final Set<String> OF_ALL = Set.of("base", "floor", "minimum", "min", "height", "altitude");
+
+    /** "Top speed" is a number of the aircraft. */
+    private static final Set<String> EXTREMES =
+            Set.of("top", "max", "maximum", "stall", "stalling", "cruise", "cruising");
+
+    private static final Set<String> QUANTITIES = Set.of("speed", "weight", "g", "rate", "power", "height");
+
+    /** What is longer tells more. */
+    private static final int LONGEST = 12;
+
+    private Facts() {}
+
+    /**
+     * Whether a piece states one.
+     *
+     * @param isFirst whether no figure came yet, so that a height is that of all the list
+     */
+    static boolean isOne(Heard piece, boolean isFirst) {
+        List<Word> words = piece.words().stream()
+                .filter(word -> !Manner.FILLER.has(word) || OF_ALL.contains(word.plain()))
+                .filter(word -> Character.isLetterOrDigit(word.plain().charAt(0)))
+                .toList();
+        if (piece.isFigure() || words.size() < 2 || words.size() > LONGEST) {
+            return false;
+        }
+        String first = words.get(0).plain();
+        String second = words.get(1).plain();
+        boolean isMeasured = words.stream().anyMatch(word -> word.number() != null);
+        return SUBJECTS.contains(first)
+                || (isMeasured && SUBJECTS.contains(second) && !Manner.FLOWN.has(first))
+                || (isMeasured && EXTREMES.contains(first) && QUANTITIES.contains(second))
+                || (isFirst && isMeasured && OF_ALL.contains(first));
+    }
+}
