@@ -5,6 +5,7 @@ import crowdline.console.prepare.field.Labelled;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.SlotText;
 import crowdline.console.prepare.field.Typed;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.prepare.glance.PrepareView.ActHeadView;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
@@ -49,29 +50,32 @@ final class ActHead extends JPanel {
             return;
         }
         try {
-            tools.editor().make(making.of(typed), show -> {}, () -> field.setText(before));
+            tools.editor()
+                    .make(
+                            making.of(typed),
+                            show -> TypedText.taken(field, typed),
+                            () -> TypedText.refused(field, typed, before));
         } catch (SlotText.NoSlot e) {
             tools.editor().refuse(String.valueOf(e.getMessage()));
-            field.setText(before);
+            TypedText.refused(field, typed, before);
         }
     }
 
     public void show(ActHeadView next) {
         boolean same = next.id().equals(shown.id());
-        ActHeadView before = shown;
         shown = next;
-        put(title, next.title(), before.title(), same);
-        put(performer, next.performer(), before.performer(), same);
-        put(begins, next.begins(), before.begins(), same);
-        put(minutes, next.minutes(), before.minutes(), same);
+        put(title, next.title(), same);
+        put(performer, next.performer(), same);
+        put(begins, next.begins(), same);
+        put(minutes, next.minutes(), same);
     }
 
     /** What is being typed into the same act stays. */
-    private static void put(JTextField field, String next, String before, boolean same) {
-        boolean typing = same && field.isFocusOwner() && !field.getText().equals(before);
-        if (!typing && !field.getText().equals(next)) {
-            field.setText(next);
-            field.setCaretPosition(0);
+    private static void put(JTextField field, String next, boolean same) {
+        if (same) {
+            TypedText.follow(field, next);
+        } else {
+            TypedText.show(field, next);
         }
     }
 

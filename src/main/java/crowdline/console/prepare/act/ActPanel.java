@@ -138,7 +138,12 @@ public final class ActPanel extends Tall {
     }
 
     private void tell(PinField field, String typed) {
-        commands().ifPresent(c -> c.pin(field, measures.meant(typed, field.dimension()), pins::reset));
+        commands()
+                .ifPresent(c -> c.pin(
+                        field,
+                        measures.meant(typed, field.dimension()),
+                        () -> pins.taken(field, typed),
+                        () -> pins.refused(field, typed)));
     }
 
     /** A number was typed into the table. */

@@ -3,6 +3,7 @@ package crowdline.console.prepare.aircraft;
 import crowdline.console.paint.RowFinding;
 import crowdline.console.prepare.field.BlankCell;
 import crowdline.console.prepare.field.Numbers;
+import crowdline.console.prepare.field.TypedCell;
 import crowdline.console.prepare.glance.NumberWords;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -41,9 +42,10 @@ final class NumberTable extends JTable {
     }
 
     public void show(@Nullable Airframe airframe) {
-        if (isEditing()) {
-            getCellEditor().cancelCellEditing();
-        }
+        TypedCell.keep(this, row -> rows.numbers.get(row).key(), () -> anew(airframe));
+    }
+
+    private void anew(@Nullable Airframe airframe) {
         int row = getSelectedRow();
         rows.numbers.clear();
         if (airframe != null) {

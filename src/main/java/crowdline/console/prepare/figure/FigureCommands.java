@@ -150,15 +150,20 @@ public final class FigureCommands {
         return !chosen.edit().isTransit();
     }
 
-    /** Tells something of the chosen figure. */
-    public void pin(PinField field, String typed, Runnable otherwise) {
+    /**
+     * Tells something of the chosen figure.
+     *
+     * @param done done once it is told
+     * @param otherwise done where it cannot be
+     */
+    public void pin(PinField field, String typed, Runnable done, Runnable otherwise) {
         FigureView chosen = chosen();
         if (chosen == null) {
             return;
         }
         try {
             Edit edit = figures().pin(act.id(), chosen.edit().id(), field.pin(typed));
-            tools.editor().make(edit, show -> {}, otherwise);
+            tools.editor().make(edit, show -> done.run(), otherwise);
         } catch (CannotBe e) {
             tools.editor().refuse(e.why());
             otherwise.run();

@@ -4,6 +4,7 @@ import crowdline.console.paint.RowFinding;
 import crowdline.console.paint.TextCells;
 import crowdline.console.passes.PassesView;
 import crowdline.console.prepare.field.BlankCell;
+import crowdline.console.prepare.field.TypedCell;
 import crowdline.console.prepare.glance.PinField;
 import crowdline.console.prepare.glance.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
@@ -65,17 +66,18 @@ public final class FigureTable extends JTable {
         return getParent() == null || getParent().getWidth() >= getPreferredSize().width;
     }
 
-    /** Shows figures; the place chosen stays chosen if there is still one. */
+    /** Shows figures; the place chosen stays chosen if there is still one, and what is being typed stays. */
     public void show(List<FigureView> figures, PassesView passes) {
+        TypedCell.keep(this, row -> rows.figures.get(row).edit().id(), () -> anew(figures, passes));
+    }
+
+    private void anew(List<FigureView> figures, PassesView passes) {
         String before = wanted != null
                 ? wanted
                 : getSelectedRow() < 0 || getSelectedRow() >= rows.figures.size()
                         ? ""
                         : rows.figures.get(getSelectedRow()).edit().id();
         int chosen = Math.max(0, getSelectedRow());
-        if (isEditing()) {
-            getCellEditor().cancelCellEditing();
-        }
         boolean columns = rows.timed() == passes.passes().isEmpty();
         rows.figures = List.copyOf(figures);
         rows.passes = passes;

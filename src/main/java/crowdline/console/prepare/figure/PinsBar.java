@@ -4,6 +4,7 @@ import crowdline.console.paint.MarkLine;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.Roomy;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.prepare.glance.PinField;
 import crowdline.console.prepare.glance.PrepareView.FigureEdit;
 import crowdline.console.prepare.glance.PrepareView.PinView;
@@ -107,8 +108,10 @@ public final class PinsBar extends JPanel {
         JComponent input = inputs.get(pin.field());
         if (input instanceof JTextField text) {
             text.putClientProperty("JTextField.placeholderText", pin.value());
-            if (!same || !text.isFocusOwner() || text.getText().isBlank()) {
-                text.setText(pin.told());
+            if (same) {
+                TypedText.follow(text, pin.told());
+            } else {
+                TypedText.show(text, pin.told());
             }
             text.repaint();
         } else if (input instanceof JComboBox<?>) {
@@ -152,11 +155,27 @@ public final class PinsBar extends JPanel {
         }
     }
 
-    /** Shows again what is told, where what was typed cannot be. */
-    public void reset() {
-        FigureEdit now = figure;
-        figure = FigureEdit.NONE;
-        show(now);
+    /** What was typed or chosen is told from now on. */
+    public void taken(PinField field, String typed) {
+        if (inputs.get(field) instanceof JTextField text) {
+            TypedText.taken(text, typed);
+        }
+    }
+
+    /** Shows again what is told, where what was typed or chosen cannot be. */
+    public void refused(PinField field, String typed) {
+        figure.pins().stream().filter(pin -> pin.field() == field).forEach(pin -> {
+            if (inputs.get(field) instanceof JTextField text) {
+                TypedText.refused(text, typed, pin.told());
+            } else {
+                showing = true;
+                try {
+                    show(pin, true);
+                } finally {
+                    showing = false;
+                }
+            }
+        });
     }
 
     /** Puts the focus into the first field; false if there is none. */

@@ -2,6 +2,7 @@ package crowdline.console.prepare.page;
 
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.Typed;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.theme.Appearance;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
@@ -22,9 +23,6 @@ import javax.swing.text.JTextComponent;
 
 /** Fields that show what stands in the show and change it where they are typed into. On the event thread. */
 public final class ShowForm {
-    /** What a field was last given to show. */
-    private static final String SHOWN = "crowdline.shown";
-
     private final Tools tools;
     private final Fields fields = new Fields();
     private final List<Bound> bound = new ArrayList<>();
@@ -63,7 +61,7 @@ public final class ShowForm {
         Making making = typed -> made.of(measures.meant(typed, dimension));
         Typed.into(field, () -> typed(field, now, making));
         bound.add(
-                new Bound(now, text -> put(field, text), text -> follow(field, text), () -> typed(field, now, making)));
+                new Bound(now, text -> TypedText.show(field, text), text -> TypedText.follow(field, text), () -> typed(field, now, making)));
         return field;
     }
 
@@ -77,7 +75,7 @@ public final class ShowForm {
                 }
             }
         });
-        bound.add(new Bound(now, text -> put(area, text), text -> follow(area, text), () -> typed(area, now, making)));
+        bound.add(new Bound(now, text -> TypedText.show(area, text), text -> TypedText.follow(area, text), () -> typed(area, now, making)));
         return area;
     }
 
@@ -88,7 +86,7 @@ public final class ShowForm {
             if (!showing
                     && tools.editor().isOpen()
                     && !chosen.equals(now.apply(tools.editor().now()))) {
-                make(making, chosen, () -> show(tools.editor().now()));
+                make(making, chosen, () -> {}, () -> show(tools.editor().now()));
             }
         });
         bound.add(new Bound(now, box::setSelectedItem, box::setSelectedItem, () -> {}));
@@ -106,13 +104,27 @@ public final class ShowForm {
         String before = now.apply(tools.editor().now());
         String text = field.getText().strip();
         if (!text.equals(before)) {
-            make(making, text, () -> put(field, before));
+            String of = thing;
+            make(
+                    making,
+                    text,
+                    () -> {
+                        if (of.equals(thing)) {
+                            TypedText.taken(field, text);
+                            TypedText.follow(field, now.apply(tools.editor().now()));
+                        }
+                    },
+                    () -> {
+                        if (of.equals(thing)) {
+                            TypedText.refused(field, text, now.apply(tools.editor().now()));
+                        }
+                    });
         }
     }
 
-    private void make(Making making, String text, Runnable otherwise) {
+    private void make(Making making, String text, Runnable done, Runnable otherwise) {
         try {
-            tools.editor().make(making.of(text), show -> {}, otherwise);
+            tools.editor().make(making.of(text), show -> done.run(), otherwise);
         } catch (CannotBe e) {
             tools.editor().refuse(e.why());
             otherwise.run();
@@ -149,26 +161,6 @@ public final class ShowForm {
         } finally {
             showing = false;
         }
-    }
-
-    private static void follow(JTextComponent field, String text) {
-        boolean isTyped = field.isFocusOwner()
-                && !field.getText().equals(field.getClientProperty(SHOWN))
-                && !field.getText().strip().equals(text);
-        if (!isTyped) {
-            put(field, text);
-        }
-    }
-
-    private static void put(JTextComponent field, String text) {
-        if (!field.getText().strip().equals(text)) {
-            field.setText(text);
-            field.setCaretPosition(0);
-        } else if (!field.isFocusOwner()) {
-            // A long text is left at its beginning, as it is read.
-            field.setCaretPosition(0);
-        }
-        field.putClientProperty(SHOWN, field.getText());
     }
 
     public void wear(Appearance appearance) {

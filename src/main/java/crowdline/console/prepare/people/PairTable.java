@@ -1,6 +1,7 @@
 package crowdline.console.prepare.people;
 
 import crowdline.console.paint.PlainText;
+import crowdline.console.prepare.field.TypedCell;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Component;
@@ -67,7 +68,8 @@ final class PairTable extends JTable {
      * @param of the id of the thing
      */
     public void show(List<Pair> pairs, String of) {
-        boolean isEarlier = of.equals(thing) && rows.isAsked && pairs.equals(rows.known);
+        boolean same = of.equals(thing);
+        boolean isEarlier = same && rows.isAsked && pairs.equals(rows.known);
         thing = of;
         if (isEarlier) {
             return;
@@ -77,11 +79,13 @@ final class PairTable extends JTable {
         if (rows.whole().equals(pairs)) {
             return;
         }
-        if (isEditing()) {
+        if (!same && isEditing()) {
             getCellEditor().cancelCellEditing();
         }
-        rows.pairs = new ArrayList<>(pairs);
-        rows.fireTableDataChanged();
+        TypedCell.keep(this, rows::of, () -> {
+            rows.pairs = new ArrayList<>(pairs);
+            rows.fireTableDataChanged();
+        });
     }
 
     /** The cell that was chosen stays chosen: what is typed next goes there. */
@@ -180,6 +184,11 @@ final class PairTable extends JTable {
                 isAsked = true;
                 told.accept(all);
             }
+        }
+
+        /** The pair of a row, or that it is the one for the next. */
+        Object of(int row) {
+            return row < pairs.size() ? pairs.get(row) : "the next";
         }
 
         List<Pair> whole() {
