@@ -7,8 +7,11 @@ import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
+import crowdline.edit.act.CannotBe;
+import crowdline.edit.act.Edit;
 import crowdline.edit.day.Days;
 import crowdline.show.Show;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayDeque;
@@ -24,7 +27,15 @@ class FormAnswersTest {
     private final SampleTools tools = new SampleTools(SHOW);
     private final ShowForm form = new ShowForm(tools.tools);
     private final JTextField title = form.line("Title", Show::title, Days::title);
-    private final JTextField date = form.line("Date", show -> show.date().toString(), Days::date);
+    private final JTextField date = form.line("Date", show -> show.date().toString(), FormAnswersTest::day);
+
+    private static Edit day(String typed) throws CannotBe {
+        try {
+            return Days.date(LocalDate.parse(typed));
+        } catch (DateTimeException e) {
+            throw new CannotBe("no date");
+        }
+    }
 
     FormAnswersTest() {
         tools.making = waiting::add;
