@@ -147,7 +147,10 @@ public final class ConsoleFrame extends JFrame {
         });
         setSize(1280, 800);
         setMinimumSize(new Dimension(800, 500));
-        setLocationByPlatform(true);
+        // Placed here and not by the platform: where that puts a window Java is not always told, and the sky of a
+        // practice
+        // must know what it may not cover.
+        setLocationRelativeTo(null);
     }
 
     private void serve(Windows windows) {

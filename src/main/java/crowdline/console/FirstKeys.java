@@ -81,7 +81,8 @@ final class FirstKeys implements KeyDispatcher.Room {
         if ((pane.place() == Place.WALK && pane.walk().closeNote())
                 || (pane.place() == Place.LIVE
                         && (pane.live().closeNote() || pane.live().closeList()))
-                || (pane.place() == Place.PREPARE && pane.prepare().back())) {
+                || (pane.place() == Place.PREPARE && pane.prepare().back())
+                || (pane.place() == Place.WORDS && pane.words().back())) {
             return true;
         }
         boolean led = tour.isOn();

@@ -1,5 +1,6 @@
 package crowdline.console.place;
 
+import crowdline.console.keys.Command;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
@@ -16,11 +17,13 @@ import net.miginfocom.swing.MigLayout;
 /** What stands where a show would be: what to do, and the two ways to do it, or what is being opened. */
 public final class EmptyShow extends JPanel {
     private static final String[] STEPS = {
-        "1   Begin a new show and paste the list the pilot sent, or open a show file. The demo show is a good place to"
-                + " look around.",
-        "2   Read the findings on the left: they say what is missing.",
-        "3   Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
-        "4   On the day press F5 for Live. F1 shows the keys, in every place.",
+        "Begin a new show with " + Command.NEW_SHOW.key()
+                + " and paste the list the pilot sent, or open a show file with " + Command.OPEN.key()
+                + ". The demo show is a good place to look around.",
+        "Read the findings on the left: they say what is missing.",
+        "Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
+        "On the day press " + Command.LIVE.key() + " for Live. " + Command.HELP.key()
+                + " shows the keys, in every place.",
     };
 
     private static final int LONGEST_NAME = 60;
@@ -30,6 +33,7 @@ public final class EmptyShow extends JPanel {
     private final transient Ways ways;
     private transient Appearance appearance;
     private transient Shown shown = Shown.NOTHING;
+    private JButton fresh = new JButton();
 
     /**
      * What is said there.
@@ -84,8 +88,10 @@ public final class EmptyShow extends JPanel {
         title.setFont(appearance.strong(TextRole.NEXT));
         add(title, "wmin 0, wrap " + appearance.room(18));
         if (shown.doing().isEmpty()) {
-            for (String step : STEPS) {
-                add(line("Step", step), "wmin 0, growx, wrap " + appearance.room(8));
+            for (int i = 0; i < STEPS.length; i++) {
+                String number = Integer.toString(i + 1);
+                add(line("Step", number), "split 2, aligny top, w " + appearance.room(24) + "!");
+                add(line("Step " + number, STEPS[i]), "wmin 0, growx, wrap " + appearance.room(8));
             }
             add(buttons(), "gaptop " + appearance.room(14) + ", wrap " + appearance.room(18));
             again();
@@ -119,8 +125,13 @@ public final class EmptyShow extends JPanel {
         return line;
     }
 
+    /** The keys go to the first thing there is to do; false if there is nothing to do but wait. */
+    public boolean takeFocus() {
+        return shown.doing().isEmpty() && fresh.requestFocusInWindow();
+    }
+
     private JPanel buttons() {
-        JButton fresh = new JButton(ways.fresh());
+        fresh = new JButton(ways.fresh());
         fresh.setFont(appearance.strong(TextRole.SMALL));
         fresh.putClientProperty("JButton.buttonType", "default");
         JPanel buttons = new JPanel(new MigLayout("insets 0, gap " + appearance.room(10) + " 0px"));

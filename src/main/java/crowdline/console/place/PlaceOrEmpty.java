@@ -60,6 +60,15 @@ public final class PlaceOrEmpty<V, P extends JComponent> extends JPanel {
         empty.show(shown);
     }
 
+    /** Puts the keys where one begins if there is no show; false if there is one, or nothing to do but wait. */
+    public boolean takeFocus() {
+        boolean[] took = {false};
+        if (!hasShow()) {
+            empty.ifMade(made -> took[0] = made.takeFocus());
+        }
+        return took[0];
+    }
+
     public boolean hasShow() {
         return card.equals(PANEL);
     }

@@ -18,11 +18,15 @@ record SkyRoom(Rectangle sky, Rectangle console) {
 
     private static final int LEAST_TALL = 270;
 
-    private static final Comparator<Rectangle> BY_SIZE = Comparator.comparingLong(r -> (long) r.width * r.height);
+    /** How much wider than tall what happens in the sky of an act is; a design choice. What is taller shows it no larger. */
+    private static final int WIDE = 3;
+
+    private static final Comparator<Rectangle> BY_SIZE =
+            Comparator.comparingLong(r -> Math.min(r.width, (long) WIDE * r.height));
 
     /**
-     * The largest screen that the console is not on; else the largest room beside the console; else the room there is when
-     * the console has moved to the left. Nothing if the console leaves no room at all.
+     * The screen that shows it largest and the console is not on; else the room beside the console that does; else the room
+     * there is when the console has moved to the left, or down. Nothing if the console leaves no room at all.
      *
      * @param screens those there are, 1 or more
      */
@@ -30,13 +34,17 @@ record SkyRoom(Rectangle sky, Rectangle console) {
         Rectangle own = screens.stream()
                 .max(Comparator.comparingLong(screen -> shared(screen, console)))
                 .orElseThrow();
-        Rectangle moved = new Rectangle(own.x, console.y, console.width, console.height);
+        Rectangle left = new Rectangle(own.x, console.y, console.width, console.height);
+        Rectangle down = new Rectangle(
+                console.x, own.y + Math.max(0, own.height - console.height), console.width, console.height);
         return screens.stream()
                 .filter(screen -> !screen.intersects(console))
                 .max(BY_SIZE)
                 .or(() -> largest(console, own))
                 .map(sky -> new SkyRoom(sky, console))
-                .or(() -> largest(moved, own).map(sky -> new SkyRoom(sky, moved)));
+                .or(() -> Stream.of(left, down)
+                        .flatMap(moved -> largest(moved, own).map(sky -> new SkyRoom(sky, moved)).stream())
+                        .max(Comparator.comparing(SkyRoom::sky, BY_SIZE)));
     }
 
     private static long shared(Rectangle screen, Rectangle console) {

@@ -146,11 +146,21 @@ public final class PreparePanel extends JPanel {
         }
     }
 
+    /** Turns to a page. Asked for again, it puts the keys where one begins there; the acts, then the figures of the act. */
     void turn(Page next) {
+        boolean again = page == next && !inList;
         page = next;
         inList = false;
         edited();
         turn();
+        if (again) {
+            PrepareCard card = pages.get(next);
+            if (card == null) {
+                acts.goRound();
+            } else {
+                card.takeFocus();
+            }
+        }
     }
 
     private void add(ListPage.Added added) {
@@ -164,9 +174,9 @@ public final class PreparePanel extends JPanel {
                         edit,
                         show -> {
                             List<Act> all = show.acts();
-                            acts.chooseNext(all.get(all.size() - 1).id());
                             list.clear();
                             turn(Page.ACTS);
+                            acts.goOnWith(all.get(all.size() - 1).id());
                         },
                         list::refused);
     }

@@ -249,7 +249,7 @@ public final class PreparePlace implements PlaceScreen {
 
     @Override
     public boolean takeFocus() {
-        return hasShow() && panel != null && panel.takeFocus();
+        return hasShow() ? panel != null && panel.takeFocus() : place.takeFocus();
     }
 
     @Override
@@ -266,7 +266,9 @@ public final class PreparePlace implements PlaceScreen {
     public void refresh() {
         if (!hasShow()) {
             // Made only where it is looked at: a start in the middle of an act does not wait for it.
-            place.show(null);
+            if (place.show(null)) {
+                SwingUtilities.invokeLater(place::takeFocus);
+            }
         }
     }
 

@@ -55,7 +55,8 @@ public final class SecondWindow extends JFrame {
         if (place != null && isOnAScreen(place)) {
             setBounds(place.x(), place.y(), place.width(), place.height());
         } else {
-            setLocationByPlatform(true);
+            // Not by the platform: where that puts a window Java is not always told, and it would be kept wrongly.
+            setLocationRelativeTo(null);
         }
     }
 

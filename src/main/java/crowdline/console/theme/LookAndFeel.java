@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import javax.swing.SwingUtilities;
+import javax.swing.UIDefaults;
 import javax.swing.UIManager;
 import javax.swing.plaf.ColorUIResource;
 import javax.swing.plaf.FontUIResource;
@@ -56,6 +57,10 @@ public final class LookAndFeel {
             FlatLightLaf.setup();
         }
         UIManager.put("defaultFont", new FontUIResource(appearance.plain(TextRole.BODY)));
+        // Enter presses a button that has the keys, as Space does: nobody looks for the one key that does.
+        UIManager.put("Button.focusInputMap", new UIDefaults.LazyInputMap(new Object[] {
+            "SPACE", "pressed", "released SPACE", "released", "ENTER", "pressed", "released ENTER", "released"
+        }));
         for (String line :
                 List.of("Table.gridColor", "TableHeader.separatorColor", "TableHeader.bottomSeparatorColor")) {
             UIManager.put(line, new ColorUIResource(palette.rule()));

@@ -11,6 +11,7 @@ import crowdline.console.words.WordsView.RemarkPage;
 import crowdline.speech.plain.SpeechFinding;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -18,6 +19,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 
 /** The page of the remark being written: its fields, what will be said, the time there is, what listeners may not follow. */
@@ -37,7 +39,7 @@ final class RemarkPanel extends JPanel {
     private final MarkLine other;
     private final JTextArea spoken = PlainText.wrapped("What will be said", "");
     private final JTextArea room = PlainText.wrapped("Time there is, and the plan", "");
-    private final JLabel findingsTitle = new JLabel();
+    private final JTextArea findingsTitle = PlainText.wrapped("How the whole act reads", "");
     private final JTextArea problems = PlainText.wrapped("What cannot be used", "");
     private transient Appearance appearance;
 
@@ -85,6 +87,18 @@ final class RemarkPanel extends JPanel {
     /** Goes on writing there. */
     void caret(int at) {
         fields.text.setCaretPosition(at);
+    }
+
+    /** Goes on writing, behind the last letter. */
+    void write() {
+        fields.text.requestFocusInWindow();
+        caret(fields.text.getDocument().getLength());
+    }
+
+    /** Whether the keys are somewhere in it. */
+    boolean hasKeys() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return owner != null && SwingUtilities.isDescendingFrom(owner, this);
     }
 
     /** Puts the focus on the text; the next letter replaces all of it. */

@@ -1,6 +1,8 @@
 package crowdline.console.words;
 
+import crowdline.console.keys.Clicked;
 import crowdline.console.keys.Command;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.theme.Appearance;
 import crowdline.console.window.ContextMenu;
 import crowdline.console.words.WordsView.PlaceView;
@@ -8,6 +10,7 @@ import crowdline.console.words.WordsView.RemarkRow;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.Action;
@@ -35,8 +38,36 @@ public final class WordsPanel extends JPanel {
 
     public WordsPanel(Appearance appearance) {
         remark = new RemarkPanel(appearance, this::typed);
+        KeyOn.all(places.list(), Map.of("ENTER", this::toRemarks, "RIGHT", this::toRemarks));
+        KeyOn.all(
+                remarks.list(),
+                Map.of(
+                        "ENTER",
+                        this::write,
+                        "RIGHT",
+                        this::write,
+                        "LEFT",
+                        () -> places.list().requestFocusInWindow()));
+        remarks.list().addMouseListener(new Clicked(this::write));
         getAccessibleContext().setAccessibleName("Words");
         wear(appearance);
+    }
+
+    private void toRemarks() {
+        if (hasRemark()) {
+            remarks.list().requestFocusInWindow();
+        }
+    }
+
+    private void write() {
+        if (hasRemark()) {
+            remark.write();
+        }
+    }
+
+    /** Out of the chosen remark to the remarks; false if the keys are not in it. */
+    boolean back() {
+        return remark.hasKeys() && remarks.list().requestFocusInWindow();
     }
 
     /** Gives the remarks a menu of what can be done with them. */

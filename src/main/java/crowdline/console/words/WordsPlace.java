@@ -73,6 +73,11 @@ public final class WordsPlace implements PlaceScreen {
         return commands;
     }
 
+    /** Out of the remark that is written to the remarks; false if the keys are not in it. */
+    public boolean back() {
+        return panel.back();
+    }
+
     @Override
     public boolean takeFocus() {
         panel.takeFocus();

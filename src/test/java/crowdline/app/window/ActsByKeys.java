@@ -21,6 +21,8 @@ final class ActsByKeys {
     /** Adds a figure that flies upside down to the last act. */
     static void invertedPass(ConsoleOnScreen screen) throws Exception {
         screen.await("it is shown", () -> screen.stands("aerobatic glider"));
+        screen.await("the figures have the focus", () -> screen.focusIs("Figures in the order flown"));
+        screen.give("ctrl 1");
         screen.await("the acts have the focus", () -> screen.focusIs("Acts in running order"));
         screen.give("RIGHT");
         screen.await("the figures have the focus", () -> screen.focusIs("Figures in the order flown"));
@@ -48,7 +50,7 @@ final class ActsByKeys {
 
     static void made(ConsoleOnScreen screen, int acts) throws Exception {
         screen.await("act " + acts + " is made", () -> screen.acts() == acts);
-        screen.await("it is chosen", () -> screen.focusIs("Acts in running order"));
+        screen.await("its figures have the keys", () -> screen.focusIs("Figures in the order flown"));
     }
 
     static List<String> flown(Act act) {

@@ -68,7 +68,8 @@ class ShowFromNothingOnScreenTest {
             screen.await("they can be taken", () -> screen.canPress("Take them"));
             screen.give("ctrl ENTER");
             screen.awaitAlone();
-            ActsByKeys.made(screen, 1);
+            screen.await("the act is made", () -> screen.acts() == 1);
+            screen.await("it is chosen", () -> screen.focusIs("Acts in running order"));
         }
     }
 }

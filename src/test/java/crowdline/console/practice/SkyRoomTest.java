@@ -48,8 +48,12 @@ class SkyRoomTest {
     @Test
     void aConsoleInTheMiddleMakesRoom() {
         SkyRoom room = beside(new Rectangle(320, 140, 1280, 800), SCREEN);
-        assertThat(room.console()).isEqualTo(new Rectangle(0, 140, 1280, 800));
-        assertThat(room.sky()).isEqualTo(new Rectangle(1280, 0, 640, 1080));
+        assertThat(room.console()).as("a wide sky shows an act larger").isEqualTo(new Rectangle(320, 280, 1280, 800));
+        assertThat(room.sky()).isEqualTo(new Rectangle(0, 0, 1920, 280));
+
+        SkyRoom tall = beside(new Rectangle(320, 50, 1280, 1000), SCREEN);
+        assertThat(tall.console()).isEqualTo(new Rectangle(0, 50, 1280, 1000));
+        assertThat(tall.sky()).isEqualTo(new Rectangle(1280, 0, 640, 1080));
     }
 
     @Test

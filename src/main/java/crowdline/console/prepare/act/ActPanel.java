@@ -1,8 +1,8 @@
 package crowdline.console.prepare.act;
 
-import crowdline.console.prepare.field.Clicked;
+import crowdline.console.keys.Clicked;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.prepare.field.InSight;
-import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Tall;
 import crowdline.console.prepare.figure.FigureCommands;

@@ -1,11 +1,11 @@
 package crowdline.console.prepare.act;
 
+import crowdline.console.keys.Clicked;
 import crowdline.console.keys.Command;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Aim;
-import crowdline.console.prepare.field.Clicked;
-import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.RowDrag;
 import crowdline.console.prepare.field.Scrolling;
@@ -24,7 +24,9 @@ import crowdline.edit.act.Acts;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
 import crowdline.show.bounds.Written;
+import java.awt.Component;
 import java.awt.GraphicsEnvironment;
+import java.awt.KeyboardFocusManager;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +39,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
@@ -65,6 +68,8 @@ public final class ActsPage extends JPanel {
     private transient Measures measures = Measures.USUAL;
     /** The act to choose once it is there. */
     private transient @Nullable String wanted;
+    /** Whether the focus is on its way to the figures. */
+    private boolean toFigures;
 
     public ActsPage(Appearance appearance, Tools tools) {
         this.tools = tools;
@@ -131,6 +136,7 @@ public final class ActsPage extends JPanel {
     }
 
     private void aim(boolean figures) {
+        toFigures &= !figures;
         inFigures = figures;
         tools.changed().run();
     }
@@ -168,6 +174,7 @@ public final class ActsPage extends JPanel {
         empty.setText(NO_ACTS);
         empty.setVisible(acts.isEmpty());
         shownAct.setVisible(!acts.isEmpty());
+        lookAtFigures();
     }
 
     /** Or a long name would leave no room for the acts under it. */
@@ -249,9 +256,35 @@ public final class ActsPage extends JPanel {
         }
     }
 
-    /** Puts the focus on the acts. */
+    /** Chooses an act that was just made as soon as it is shown, and puts the focus on its figures, unless it is wanted elsewhere. */
+    public void goOnWith(String actId) {
+        toFigures = true;
+        chooseNext(actId);
+        lookAtFigures();
+    }
+
+    private void lookAtFigures() {
+        if (toFigures && wanted == null) {
+            // Once the act is laid out: what is not on the screen yet takes no focus.
+            SwingUtilities.invokeLater(() -> {
+                Component owner =
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+                if (owner == null || owner.equals(actList) || !SwingUtilities.isDescendingFrom(owner, this)) {
+                    takeFocus();
+                }
+            });
+        }
+    }
+
+    /** From the acts to the figures of the chosen one, and from anywhere else to the acts. */
+    public void goRound() {
+        toFigures = actList.isFocusOwner() && hasActs();
+        takeFocus();
+    }
+
+    /** Puts the focus on the acts, or on the figures if it is on its way there. */
     public boolean takeFocus() {
-        return actList.requestFocusInWindow();
+        return (toFigures && wanted == null ? act.table() : actList).requestFocusInWindow();
     }
 
     /** Turns from the remarks of the chosen act to its passes. */

@@ -1,9 +1,9 @@
 package crowdline.console.prepare.announce;
 
 import crowdline.console.keys.Command;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Fields;
-import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.page.PrepareCard;

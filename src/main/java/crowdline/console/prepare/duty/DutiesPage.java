@@ -1,10 +1,10 @@
 package crowdline.console.prepare.duty;
 
 import crowdline.console.keys.Command;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Fields;
-import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Numbers;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Scrolling;
@@ -35,9 +35,9 @@ import net.miginfocom.swing.MigLayout;
 /** What must be said on the day, and what the gaps between acts are filled with. */
 public final class DutiesPage extends JPanel implements PrepareCard {
     private static final String NO_ID = "";
-    private static final String BEGIN =
-            "Ins adds what must be said on the day: who is to be thanked and how often, which gate is open"
-                    + " after which act. Live shows the list with U, and plans each when it is due.";
+    private static final String BEGIN = Command.ADD.key()
+            + " adds what must be said on the day: who is to be thanked and how often, which gate is open"
+            + " after which act. Live shows the list with U, and plans each when it is due.";
 
     private final Choices<Entry> entries =
             new Choices<>("Duties and pieces", e -> e.sort().name() + e.id(), Entry::words, this::chosen);

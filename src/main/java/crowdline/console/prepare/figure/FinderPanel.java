@@ -1,10 +1,10 @@
 package crowdline.console.prepare.figure;
 
+import crowdline.console.keys.Clicked;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.EveryLetter;
 import crowdline.console.paint.PlainText;
-import crowdline.console.prepare.field.Clicked;
 import crowdline.console.prepare.field.Fields;
-import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;

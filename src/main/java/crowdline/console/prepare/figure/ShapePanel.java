@@ -1,13 +1,13 @@
 package crowdline.console.prepare.figure;
 
 import crowdline.console.keys.Command;
+import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.MarkLine;
 import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Fields;
-import crowdline.console.prepare.field.KeyOn;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.glance.PrepareView.FigureEdit;

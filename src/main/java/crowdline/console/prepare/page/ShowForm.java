@@ -60,8 +60,11 @@ public final class ShowForm {
         Function<Show, String> now = show -> measures.shown(kept.apply(show), dimension);
         Making making = typed -> made.of(measures.meant(typed, dimension));
         Typed.into(field, () -> typed(field, now, making));
-        bound.add(
-                new Bound(now, text -> TypedText.show(field, text), text -> TypedText.follow(field, text), () -> typed(field, now, making)));
+        bound.add(new Bound(
+                now,
+                text -> TypedText.show(field, text),
+                text -> TypedText.follow(field, text),
+                () -> typed(field, now, making)));
         return field;
     }
 
@@ -75,7 +78,11 @@ public final class ShowForm {
                 }
             }
         });
-        bound.add(new Bound(now, text -> TypedText.show(area, text), text -> TypedText.follow(area, text), () -> typed(area, now, making)));
+        bound.add(new Bound(
+                now,
+                text -> TypedText.show(area, text),
+                text -> TypedText.follow(area, text),
+                () -> typed(area, now, making)));
         return area;
     }
 
@@ -116,7 +123,8 @@ public final class ShowForm {
                     },
                     () -> {
                         if (of.equals(thing)) {
-                            TypedText.refused(field, text, now.apply(tools.editor().now()));
+                            TypedText.refused(
+                                    field, text, now.apply(tools.editor().now()));
                         }
                     });
         }

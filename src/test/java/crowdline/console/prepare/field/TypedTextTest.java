@@ -18,7 +18,9 @@ class TypedTextTest {
 
         TypedText.follow(field, "");
 
-        assertThat(field.isFocusOwner()).as("as after a glance at another window").isFalse();
+        assertThat(field.isFocusOwner())
+                .as("as after a glance at another window")
+                .isFalse();
         assertThat(field.getText()).isEqualTo("16:30");
     }
 
@@ -56,9 +58,8 @@ class TypedTextTest {
 
     @Test
     void whatIsTypedIntoACellStaysWithItsRowWhenTheRowsAreShownAnew() {
-        DefaultTableModel model = new DefaultTableModel(new Object[][] {{"loop", "12"}, {"spin", "20"}}, new Object[] {
-            "Figure", "Lasts"
-        });
+        DefaultTableModel model = new DefaultTableModel(
+                new Object[][] {{"loop", "12"}, {"spin", "20"}}, new Object[] {"Figure", "Lasts"});
         JTable table = new JTable(model);
         table.setDefaultEditor(Object.class, new BlankCell());
         table.editCellAt(1, 1);

@@ -1,4 +1,4 @@
-package crowdline.console.prepare.field;
+package crowdline.console.keys;
 
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
