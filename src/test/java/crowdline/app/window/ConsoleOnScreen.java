@@ -22,6 +22,7 @@ import crowdline.show.Show;
 import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;
 import java.awt.Toolkit;
+import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
@@ -53,7 +54,7 @@ final class ConsoleOnScreen implements AutoCloseable {
     /** The plan is made anew at least so often while time passes, seconds: as the program does. */
     private static final double STEP_S = 1;
 
-    private static final double OPENS_WITHIN_S = 30;
+    private static final double OPENS_WITHIN_S = 60;
     private static final double NANOS_PER_S = 1e9;
 
     private final AtomicLong nanos = new AtomicLong(7_000_000_000L);
@@ -170,11 +171,26 @@ final class ConsoleOnScreen implements AutoCloseable {
     void await(String what, Callable<Boolean> isSo) throws Exception {
         for (long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S); !isSo.call(); pause()) {
             if (System.nanoTime() >= untilNanos) {
-                throw new AssertionError(what + "; "
-                        + onScreen(() ->
-                                ((ConsolePane) frame.getContentPane()).place() + ", keys in " + OpenWindows.focus()));
+                throw new AssertionError(what + "; " + onScreen(this::asItIs));
             }
         }
+    }
+
+    /** For whoever has to find out why something did not come. */
+    private String asItIs() {
+        Component focus = OpenWindows.focus();
+        return ((ConsolePane) frame.getContentPane()).place() + ", "
+                + (editing().isOpen()
+                        ? editing().now().acts().size() + " acts, unsaved "
+                                + editing().isUnsaved()
+                        : "nothing edited")
+                + ", windows " + OpenWindows.windows().map(Window::getName).toList()
+                + ", keys in "
+                + (focus == null
+                        ? "nothing"
+                        : focus.getClass().getSimpleName() + " "
+                                + focus.getAccessibleContext().getAccessibleName())
+                + ", messages: " + row("Messages").getAccessibleContext().getAccessibleDescription();
     }
 
     /** Whether Live runs this. */

@@ -142,6 +142,8 @@ class PracticeOnScreenTest {
         try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, WRACKENHOLT, BEFORE)) {
             PracticeFlight flight = flight(screen.loaded().show());
             LiveState day = screen.running().desk().snapshot().state();
+            Path settings = folder.resolve("settings").resolve("settings.json");
+            screen.await("that it was opened is kept", () -> Files.exists(settings));
             Map<Path, Integer> before = files();
             double zeroS = screen.nowS();
             start(screen);

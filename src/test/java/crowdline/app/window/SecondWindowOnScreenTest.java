@@ -140,6 +140,8 @@ class SecondWindowOnScreenTest {
                     window.dispose();
                     return true;
                 });
+                Path look = folder.resolve("settings").resolve("second").resolve("settings.json");
+                screen.await("how it looks is kept beside", () -> Files.exists(look));
             }
             assertThat(screen.running().desk().snapshot().state().whoseTurn()).isEqualTo(WhoseTurn.BY_PLAN);
         }
