@@ -137,9 +137,13 @@ public final class FollowPlan {
         return element;
     }
 
-    /** A figure believed in for less than this was not flown, seconds; 0 where it may take any time. */
+    /**
+     * A figure believed in for less than this, before another, was not flown, seconds; 0 where it may take any time. A landing
+     * may take any time too, but nothing follows it.
+     */
     double glimpseS(int figure) {
-        return bins.timed[bins.first[figure]] ? 0 : GLIMPSE_SHARE * bins.length(figure) * Bins.WIDTH_S / rate[figure];
+        boolean anyTime = isTimedOnly(figure) && figure < size() - 1;
+        return anyTime ? 0 : GLIMPSE_SHARE * bins.length(figure) * Bins.WIDTH_S / rate[figure];
     }
 
     private static double fastest(List<Sample> samples) {

@@ -38,6 +38,21 @@ class BoundariesTest {
         assertThat(found().dropped()).containsExactly(1);
     }
 
+    /** In a log with few readings what is low and level is soon taken for the landing, and then goes on. */
+    @Test
+    void landingThatIsSoonFollowedByAFigureIsNone() {
+        FollowPlan timed = Small.betweenTimed(50, 50, 50, 90);
+        says(0, 4);
+        says(1, 9);
+        says(3, 5);
+        says(2, 9);
+        says(3, 6);
+        assertThat(Boundaries.said(timed, said, List.of()).figures())
+                .extracting(Boundaries.Span::figureIndex)
+                .as("a take-off takes what it takes, and so does the last landing")
+                .containsExactly(0, 1, 2, 3);
+    }
+
     @Test
     void figureSaidOnBothSidesOfAGlimpseIsOne() {
         says(0, 6);
