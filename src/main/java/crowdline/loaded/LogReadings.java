@@ -28,12 +28,17 @@ import org.jspecify.annotations.Nullable;
  *
  * @param readings with seconds counted from the first
  * @param begunAt when the first was taken, or null where the log has no date
- * @param notes what was left out, and what the heights are measured from
+ * @param notes first what the heights are measured from, then what was left out
  */
 public record LogReadings(List<Reading> readings, @Nullable Instant begunAt, List<String> notes) {
     public LogReadings {
         readings = List.copyOf(readings);
         notes = List.copyOf(notes);
+    }
+
+    /** What was left out and is odd, as {@code line 12: the sentence is cut short}. */
+    public List<String> leftOut() {
+        return notes.stream().skip(1).toList();
     }
 
     /**

@@ -99,12 +99,15 @@ public final class ShowLoader {
         try {
             PassesFile.Reading reading = new PassesFile(file, passes).read();
             loaded.learn(reading.passes());
-            return reading.findings().stream()
-                    .map(said -> LocatedFinding.inNoLine(Severity.WARNING, PASSES, said))
-                    .toList();
+            return reading.findings().stream().map(ShowLoader::ofPasses).toList();
         } catch (ShowFileException e) {
-            return List.of(LocatedFinding.inNoLine(Severity.WARNING, PASSES, String.valueOf(e.getMessage())));
+            return List.of(ofPasses(String.valueOf(e.getMessage())));
         }
+    }
+
+    /** What was found in the passes of a show, as one of the findings about the show; it names its file and line itself. */
+    public static LocatedFinding ofPasses(String said) {
+        return LocatedFinding.inNoLine(Severity.WARNING, PASSES, said);
     }
 
     /**

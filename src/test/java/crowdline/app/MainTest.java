@@ -79,6 +79,22 @@ class MainTest {
     }
 
     @Test
+    void whatCannotBeUsedOfThePassesIsNamedWithItsLineAndWhatItMustBe() throws IOException {
+        String show = file(sound());
+        Path passes = Path.of(show + ".passes");
+        Files.writeString(
+                passes,
+                "{\"crowdlinePass\":1,\"id\":\"b\",\"act\":\"x\",\"variant\":\"full\",\"how\":\"by ear\","
+                        + "\"begunAt\":\"2027-06-12T14:00:00Z\",\"figures\":[]}\n");
+        Ran ran = run("check", show);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .startsWith("warning: " + passes + ", line 1, column 1: how it was timed is \"by ear\"; it must be one of")
+                .contains("0 errors, 1 warning, 0 notes");
+        assertThat(run("check", show, "--json").out()).contains("\"passes\"", "by ear");
+    }
+
+    @Test
     void notesAloneEndWithZero() throws IOException {
         Ran ran = run("check", file(sound().replace("\"title\": \"Ada's own\"", "\"titel\": \"é\"")));
         assertThat(ran.code()).isZero();

@@ -9,6 +9,7 @@ import crowdline.list.ListReader;
 import crowdline.list.ListText;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
+import crowdline.measure.Hour;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -36,7 +37,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -237,11 +237,9 @@ public final class ArrangeCommand implements Callable<Integer> {
     }
 
     private LocalTime slotStart() throws Unusable {
-        try {
-            return LocalTime.parse(slot.length() == 4 ? "0" + slot : slot);
-        } catch (DateTimeParseException e) {
-            throw new Unusable("--slot is \"" + slot + "\"; give the time as hours and minutes, such as 14:05");
-        }
+        return Hour.typed(slot)
+                .orElseThrow(() -> new Unusable(
+                        "--slot is \"" + slot + "\"; give the time as hours and minutes, such as 14:05"));
     }
 
     private Kinds.Named kind() throws Unusable {

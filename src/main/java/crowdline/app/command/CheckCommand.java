@@ -6,6 +6,7 @@ import crowdline.app.shell.Terminal;
 import crowdline.loaded.FlownCheck;
 import crowdline.loaded.PilotLetter;
 import crowdline.loaded.UntimedSpeakers;
+import crowdline.loaded.ShowLoader;
 import crowdline.show.Show;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
@@ -17,6 +18,7 @@ import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.ShowReading;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -56,9 +58,11 @@ public final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws ShowFileException {
         ShowReading reading = checked(Objects.requireNonNull(show));
-        List<LocatedFinding> findings = reading.findings();
+        List<LocatedFinding> findings = new ArrayList<>(reading.findings());
+        List<Pass> passes = passes(findings);
         Show read = reading.show();
-        List<PilotLetter> asked = read == null || isTooLong(findings) ? List.of() : letters(read);
+        List<PilotLetter> asked =
+                read == null || isTooLong(findings) ? List.of() : PilotLetter.of(read, CatalogueFile.shipped(), passes);
         if (json) {
             Map<String, Object> all = json(findings, read);
             all.put("questions", asked.stream().flatMap(l -> l.rows().stream()).toList());
@@ -74,14 +78,20 @@ public final class CheckCommand implements Callable<Integer> {
         return reading.blocked() ? ExitCode.BLOCKED : ExitCode.FINE;
     }
 
-    private static boolean isTooLong(List<LocatedFinding> findings) {
-        return findings.stream().anyMatch(f -> f.code().equals(FlownCheck.TOO_LONG));
+    /** The passes of the show; what cannot be used of them is said, with file, line and what it must be. */
+    private List<Pass> passes(List<LocatedFinding> findings) {
+        try {
+            PassesFile.Reading timed = new PassesFile(Objects.requireNonNull(show), Folders.here().passes()).read();
+            timed.findings().forEach(said -> findings.add(ShowLoader.ofPasses(said)));
+            return timed.passes();
+        } catch (ShowFileException e) {
+            findings.add(ShowLoader.ofPasses(String.valueOf(e.getMessage())));
+            return List.of();
+        }
     }
 
-    private List<PilotLetter> letters(Show read) throws ShowFileException {
-        Path file = Objects.requireNonNull(show);
-        List<Pass> passes = new PassesFile(file, Folders.here().passes()).read().passes();
-        return PilotLetter.of(read, CatalogueFile.shipped(), passes);
+    private static boolean isTooLong(List<LocatedFinding> findings) {
+        return findings.stream().anyMatch(f -> f.code().equals(FlownCheck.TOO_LONG));
     }
 
     private Map<String, Object> json(List<LocatedFinding> findings, @Nullable Show read) {

@@ -43,30 +43,41 @@ final class LogList {
             throw new ShowFileException("--from needs a kind of aircraft whose figures can be drawn, to compare them"
                     + " with the log; the figures of " + kind.name() + " are only timed");
         }
+        String name = String.valueOf(log.getFileName());
         LogReadings readings = LogReadings.readAnywhere(log, IgcHeight.GNSS, waiting);
         FigureTrial trial =
                 new FigureTrial(kind.airframe("log", kind.name(), Sliders.TYPICAL), Air.of(show.air(), show.venue()));
         List<List<Found>> flights = new FlightFigures(catalogue, trial).flights(readings.readings());
         if (flights.isEmpty()) {
-            return new FigureList(
-                    List.of(),
-                    List.of(),
-                    List.of(new Finding(
-                            Severity.ERROR,
-                            "no-figure-in-log",
-                            "no figure was found in " + log.getFileName()
-                                    + ": it shows only level flight, turns and slow climbs; name the log of a display, and the"
-                                    + " kind of aircraft that flew it",
-                            "")));
+            List<Finding> findings = leftOut(name, readings);
+            findings.add(new Finding(
+                    Severity.ERROR,
+                    "no-figure-in-log",
+                    "no figure was found in " + name
+                            + ": it shows only level flight, turns and slow climbs; name the log of a display, and the"
+                            + " kind of aircraft that flew it",
+                    ""));
+            return new FigureList(List.of(), List.of(), findings);
         }
         List<Found> most = Collections.max(flights, Comparator.comparingLong(FlightFigures::figures));
         FigureList list = FlightFigures.list(most);
         return new FigureList(
-                list.lines(), List.of(new Aside(NOTE, 0, List.of())), findings(readings, most, flights.size()));
+                list.lines(),
+                List.of(new Aside(NOTE, 0, List.of())),
+                findings(name, readings, most, flights.size()));
     }
 
-    private static List<Finding> findings(LogReadings readings, List<Found> most, int flights) {
+    /** What of the log could not be read, each with its line, as where it was cut off or damaged on its way. */
+    private static List<Finding> leftOut(String log, LogReadings readings) {
         List<Finding> findings = new ArrayList<>();
+        for (String what : readings.leftOut()) {
+            findings.add(new Finding(Severity.WARNING, "log-left-out", log + ", " + what, ""));
+        }
+        return findings;
+    }
+
+    private static List<Finding> findings(String log, LogReadings readings, List<Found> most, int flights) {
+        List<Finding> findings = leftOut(log, readings);
         if (flights > 1) {
             findings.add(new Finding(
                     Severity.WARNING,

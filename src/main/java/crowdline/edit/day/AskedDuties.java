@@ -4,13 +4,13 @@ import crowdline.arrange.FreshId;
 import crowdline.edit.Change;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
+import crowdline.measure.Hour;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.bounds.Written;
 import crowdline.show.figure.DutyTimes;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
-import java.time.DateTimeException;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -105,11 +105,9 @@ public final class AskedDuties {
     }
 
     private static LocalTime hour(String typed) throws CannotBe {
-        try {
-            return LocalTime.parse(typed.length() == 4 ? "0" + typed : typed);
-        } catch (DateTimeException e) {
-            throw new CannotBe("The hour is " + Written.quoted(typed) + "; it must be one such as 16:30");
-        }
+        return Hour.typed(typed)
+                .orElseThrow(() ->
+                        new CannotBe("The hour is " + Written.quoted(typed) + "; it must be one such as 16:30"));
     }
 
     private static Edit asked(String id, UnaryOperator<DutyTimes> changing) {

@@ -140,7 +140,7 @@ final class DebriefChanges {
         if (longer.stream().allMatch(d -> d >= leastS)) {
             return seconds(meanS) + " longer";
         }
-        return longer.stream().allMatch(d -> d <= -leastS) ? seconds(-meanS) + " shorter" : "";
+        return longer.stream().allMatch(d -> d <= -leastS) ? seconds(-meanS) + " less" : "";
     }
 
     /** Lengths of a figure in earlier passes that were flown and count. */

@@ -18,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What is asked of a duty of the day can be done: it names acts of the show, and there is time to say it so often. */
 final class DutyRule implements ShowRule {
+    private static final int LONGEST_NAME = 40;
+
     @Override
     public void check(Show show, Catalogue catalogue, Consumer<Finding> findings) {
         for (int r = 0; r < show.remarks().size(); r++) {
@@ -78,7 +80,7 @@ final class DutyRule implements ShowRule {
         findings.accept(new Finding(
                 Severity.WARNING,
                 "duty-names-no-act",
-                "the duty " + Written.quoted(remark.id()) + " names the act " + Written.quoted(actId)
+                "the duty " + named(remark) + " names the act " + Written.quoted(actId)
                         + ", which the show does not have, so Live takes no notice of it"
                         + (near.isEmpty() ? "; name one that is there" : near),
                 path));
@@ -90,7 +92,7 @@ final class DutyRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.WARNING,
                     "duty-very-often",
-                    "the duty " + Written.quoted(remark.id()) + " is asked for " + duty.times()
+                    "the duty " + named(remark) + " is asked for " + duty.times()
                             + " times a day; check that this is meant",
                     path + ".times"));
         }
@@ -116,7 +118,7 @@ final class DutyRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.WARNING,
                     "duty-does-not-fit",
-                    "the duty " + Written.quoted(remark.id())
+                    "the duty " + named(remark)
                             + (backwards
                                     ? " is to be said before its time begins; change afterAct, beforeAct or by"
                                     : String.format(
@@ -128,6 +130,11 @@ final class DutyRule implements ShowRule {
                                             Math.max(0, thereMinutes))),
                     path));
         }
+    }
+
+    /** By its words: nobody who typed them in a window has seen its id. */
+    private static String named(Remark duty) {
+        return duty.text().isBlank() ? Written.quoted(duty.id()) : Written.quoted(Written.brief(duty.text(), LONGEST_NAME));
     }
 
     private static LocalDateTime end(Show show, Act act) {

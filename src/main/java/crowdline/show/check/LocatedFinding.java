@@ -21,8 +21,9 @@ public record LocatedFinding(
         return new LocatedFinding(severity, code, message, "", 0, 0, "");
     }
 
-    /** The finding on one line, such as {@code day.json:12:5: error: …}. */
+    /** The finding on one line, such as {@code day.json:12:5: error: …}; what stands in no line has no place before it. */
     public String asLine() {
-        return file + ":" + line + ":" + column + ": " + severity.name().toLowerCase(Locale.ROOT) + ": " + message;
+        String place = line == 0 && file.isEmpty() ? "" : file + ":" + line + ":" + column + ": ";
+        return place + severity.name().toLowerCase(Locale.ROOT) + ": " + message;
     }
 }

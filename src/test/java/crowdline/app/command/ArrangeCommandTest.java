@@ -203,7 +203,11 @@ class ArrangeCommandTest {
         Files.writeString(level, gpx.append("</trkseg></trk></gpx>"));
         String[] kind = {"--aircraft", "light aerobatic biplane"};
         assertThat(run("arrange", "--from", level.toString(), kind[0], kind[1])).isEqualTo(ExitCode.BLOCKED);
-        assertThat(caught.out()).contains("no figure was found in level.gpx");
+        assertThat(caught.out()).contains("no figure was found in level.gpx").doesNotContain("warning");
+        Path cut = folder.resolve("cut.gpx");
+        Files.writeString(cut, gpx.substring(0, gpx.length() - 60));
+        assertThat(run("arrange", "--from", cut.toString(), kind[0], kind[1])).isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.out()).contains("warning: cut.gpx, the file is broken at line 1");
         String empty = Files.writeString(folder.resolve("empty.nmea"), "").toString();
         assertThat(run("arrange", "--from", empty, kind[0], kind[1])).isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("empty.nmea is empty");

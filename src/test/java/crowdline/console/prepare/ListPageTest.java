@@ -130,7 +130,7 @@ public class ListPageTest {
     void whatNamesNoFigureIsSaidToBeLeftOut() {
         paste("Hi Bob, see you on Sunday\nloop\nslow roll");
         choose("old trainer");
-        assertThat(said("What is wrong")).startsWith("Names no figure, so it is left out: “");
+        assertThat(said("What is wrong")).startsWith("Left out, because ").contains(" no figure: “");
         assertThat(panel.listPage().canMake()).isTrue();
     }
 

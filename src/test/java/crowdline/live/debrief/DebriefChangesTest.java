@@ -78,7 +78,7 @@ class DebriefChangesTest {
                 .containsExactly(TITLE + ": the loop took 2 s longer than predicted in the one run");
         assertThat(changes(run(1, figure(10, 8.1)))).isEmpty();
         assertThat(changes(run(1, figure(10, 8))))
-                .containsExactly(TITLE + ": the loop took 2 s shorter than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 2 s less than predicted in the one run");
     }
 
     @Test
@@ -87,7 +87,7 @@ class DebriefChangesTest {
         assertThat(changes(run(1, figure(40, 46))))
                 .containsExactly(TITLE + ": the loop took 6 s longer than predicted in the one run");
         assertThat(changes(run(1, figure(40, 34))))
-                .containsExactly(TITLE + ": the loop took 6 s shorter than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 6 s less than predicted in the one run");
     }
 
     @Test
@@ -95,7 +95,7 @@ class DebriefChangesTest {
         assertThat(changes(run(1, figure(10, 13)), run(2, figure(10, 14)), run(3, figure(10, 17))))
                 .containsExactly(TITLE + ": the loop took 5 s longer than predicted in all 3 runs");
         assertThat(changes(run(1, figure(10, 7)), run(2, figure(10, 5))))
-                .containsExactly(TITLE + ": the loop took 4 s shorter than predicted in both runs");
+                .containsExactly(TITLE + ": the loop took 4 s less than predicted in both runs");
         assertThat(changes(run(1, figure(10, 7)), run(2, figure(10, 9)))).isEmpty();
     }
 

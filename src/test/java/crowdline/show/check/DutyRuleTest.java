@@ -51,7 +51,7 @@ class DutyRuleTest {
         assertThat(of(8, 10.0, null, null, null)).isEmpty();
         assertThat(of(9, 10.0, null, null, null))
                 .containsExactly(
-                        "WARNING duty-does-not-fit remarks[0].duty: the duty \"thanks\" is asked for 9 times, 10"
+                        "WARNING duty-does-not-fit remarks[0].duty: the duty \"Thank the stewards.\" is asked for 9 times, 10"
                                 + " minutes apart, and there are only 70 minutes for it; ask for fewer, or closer"
                                 + " together");
         assertThat(of(5, null, null, null, null)).isEmpty();
@@ -66,7 +66,7 @@ class DutyRuleTest {
         assertThat(of(7, 10.0, null, "solo", "last")).hasSize(1);
         assertThat(of(1, null, null, "last", "solo"))
                 .containsExactly(
-                        "WARNING duty-does-not-fit remarks[0].duty: the duty \"thanks\" is to be said before its"
+                        "WARNING duty-does-not-fit remarks[0].duty: the duty \"Thank the stewards.\" is to be said before its"
                                 + " time begins; change afterAct, beforeAct or by");
         assertThat(of(1, null, LocalTime.of(13, 0), null, null))
                 .as("before the first act there is time too")
@@ -78,19 +78,19 @@ class DutyRuleTest {
         assertThat(of(20, 1.0, null, null, null)).isEmpty();
         assertThat(of(21, 1.0, null, null, null))
                 .containsExactly(
-                        "WARNING duty-very-often remarks[0].duty.times: the duty \"thanks\" is asked for 21 times"
+                        "WARNING duty-very-often remarks[0].duty.times: the duty \"Thank the stewards.\" is asked for 21 times"
                                 + " a day; check that this is meant");
     }
 
     @Test
     void aDutyNamesActsOfTheShow() {
         assertThat(of(1, null, null, "sole", null))
-                .containsExactly("WARNING duty-names-no-act remarks[0].duty.afterAct: the duty \"thanks\" names the act"
+                .containsExactly("WARNING duty-names-no-act remarks[0].duty.afterAct: the duty \"Thank the stewards.\" names the act"
                         + " \"sole\", which the show does not have, so Live takes no notice of it; did you mean"
                         + " \"solo\"?");
         assertThat(of(1, null, null, null, "x"))
                 .containsExactly(
-                        "WARNING duty-names-no-act remarks[0].duty.beforeAct: the duty \"thanks\" names the act \"x\","
+                        "WARNING duty-names-no-act remarks[0].duty.beforeAct: the duty \"Thank the stewards.\" names the act \"x\","
                                 + " which the show does not have, so Live takes no notice of it; name one that is there");
     }
 

@@ -6,6 +6,7 @@ import crowdline.console.live.strip.StripPresenter;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
+import crowdline.console.paint.Spare;
 import crowdline.console.theme.Tone;
 import crowdline.live.event.Source;
 import crowdline.live.now.DayNow;
@@ -70,7 +71,7 @@ public final class NowPresenter {
         double leftShare = wholeS <= 0 ? 0 : figure.leftS() / wholeS;
         String left = figure.held()
                 ? "held"
-                : figure.overS() > 0 ? Seconds.left(figure.overS()) + " over" : tenths(figure.leftS());
+                : figure.overS() > 0 ? Spare.over(figure.overS(), tenths(0)) : tenths(figure.leftS());
         Mark state = null;
         if (figure.held()) {
             state = new Mark(Form.BARS, Tone.CAUTION, "On hold: press H to carry on");

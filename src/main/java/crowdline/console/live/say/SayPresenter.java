@@ -3,10 +3,10 @@ package crowdline.console.live.say;
 import crowdline.console.live.row.LiveMoment;
 import crowdline.console.live.say.SayView.Bars;
 import crowdline.console.live.say.SayView.What;
-import crowdline.console.paint.FitMark;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
+import crowdline.console.paint.Spare;
 import crowdline.console.theme.Tone;
 import crowdline.live.event.TalkEvent;
 import crowdline.live.now.FigureNow;
@@ -167,14 +167,7 @@ public final class SayPresenter {
     private static Mark verdict(SpokenTime takes, double thereIsS, Room room, boolean tight) {
         Fit alone = Fit.of(takes, room);
         Fit fit = tight ? alone.atBest(Fit.JUST_FITS) : alone;
-        double spareS = thereIsS - takes.seconds();
-        return FitMark.of(
-                fit,
-                switch (fit) {
-                    case FITS -> ", " + Seconds.left(Math.floor(spareS)) + " to spare";
-                    case JUST_FITS, ON_A_GOOD_DAY -> "";
-                    case RUNS_OVER, TOO_LONG -> " by " + Seconds.left(Math.ceil(-spareS));
-                });
+        return Spare.of(fit, thereIsS - takes.seconds());
     }
 
     /** Live the rest of the figure is being counted down, so no shorter and no longer one is reckoned with. */

@@ -1,8 +1,8 @@
 package crowdline.console.prepare.field;
 
+import crowdline.measure.Hour;
 import crowdline.show.bounds.Written;
 import java.time.LocalTime;
-import java.time.format.DateTimeParseException;
 
 /** Reads a slot as it is typed. */
 public final class SlotText {
@@ -17,14 +17,11 @@ public final class SlotText {
         }
     }
 
-    /** Hours and minutes, such as 14:30, 14.30 or 9:05. */
+    /** Hours and minutes, such as 14:30, 14.30, 1430 or 9:05. */
     public static LocalTime time(String typed) throws NoSlot {
-        String text = typed.strip().replace('.', ':');
-        try {
-            return LocalTime.parse(text.matches("\\d:\\d\\d") ? "0" + text : text);
-        } catch (DateTimeParseException e) {
-            throw new NoSlot("“" + brief(typed) + "” is no time; type hours and minutes, such as 14:30");
-        }
+        return Hour.typed(typed)
+                .orElseThrow(() ->
+                        new NoSlot("“" + brief(typed) + "” is no time; type hours and minutes, such as 14:30"));
     }
 
     /** Minutes, such as 12 or 7.5. */

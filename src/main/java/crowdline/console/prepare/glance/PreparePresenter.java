@@ -200,16 +200,21 @@ public final class PreparePresenter {
                 look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
                 time.map(t -> Seconds.clock(t.startS())).orElse(UNKNOWN),
                 time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),
-                time.map(t -> String.format(Locale.UK, "%.0f–%.0f s", t.lowS(), t.highS()))
-                        .orElse(UNKNOWN),
+                time.map(t -> between("%.0f", t.lowS(), t.highS()) + " s").orElse(UNKNOWN),
                 flown.map(f -> String.format(Locale.UK, "%.0f", Units.ktFromMps(f.entryMps())))
                         .orElse(UNKNOWN),
-                flown.map(f -> String.format(
-                                Locale.UK, "%,.0f–%,.0f", Units.ftFromM(f.lowestM()), Units.ftFromM(f.highestM())))
+                flown.map(f -> between("%,.0f", Units.ftFromM(f.lowestM()), Units.ftFromM(f.highestM())))
                         .orElse(UNKNOWN),
                 flown.map(f -> signed(f.leastG()) + " to " + signed(f.greatestG()))
                         .orElse(UNKNOWN),
                 figure.remarks().stream().map(r -> remark(r, time)).toList());
+    }
+
+    /** "12–14", or "12" where both read the same. */
+    private static String between(String form, double low, double high) {
+        String from = String.format(Locale.UK, form, low);
+        String to = String.format(Locale.UK, form, high);
+        return from.equals(to) ? from : from + "–" + to;
     }
 
     public static String signed(double g) {

@@ -118,8 +118,9 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
             return "";
         }
         String first = notes.get(0).strip().replaceAll("\\s+", " ");
-        return "Names no figure, so it is left out: “" + Written.brief(first, LONGEST_NOTE) + "”"
-                + (notes.size() == 1 ? "" : ", and " + (notes.size() - 1) + " more");
+        return (notes.size() == 1 ? "Left out, because it names" : "Left out, because they name") + " no figure: “"
+                + Written.brief(first, LONGEST_NOTE) + "”"
+                + (notes.size() == 1 ? "" : " and " + (notes.size() - 1) + " more");
     }
 
     private static boolean isAside(Row row, Map<Integer, String> chosen) {
