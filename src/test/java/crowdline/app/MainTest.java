@@ -89,7 +89,8 @@ class MainTest {
         Ran ran = run("check", show);
         assertThat(ran.code()).isZero();
         assertThat(ran.out())
-                .startsWith("warning: " + passes + ", line 1, column 1: how it was timed is \"by ear\"; it must be one of")
+                .startsWith(
+                        "warning: " + passes + ", line 1, column 1: how it was timed is \"by ear\"; it must be one of")
                 .contains("0 errors, 1 warning, 0 notes");
         assertThat(run("check", show, "--json").out()).contains("\"passes\"", "by ear");
     }

@@ -16,7 +16,8 @@ class HourTest {
 
     @Test
     void anHourIsReadAsPeopleTypeIt() {
-        for (String text : new String[] {"16:30", "16.30", "16h30", "1630", " 16 30 ", "4.30pm", "4:30 p.m.", "16:30 hrs"}) {
+        for (String text :
+                new String[] {"16:30", "16.30", "16h30", "1630", " 16 30 ", "4.30pm", "4:30 p.m.", "16:30 hrs"}) {
             assertThat(Hour.typed(text)).as(text).contains(LocalTime.of(16, 30));
         }
         assertThat(Hour.typed("9:05")).contains(LocalTime.of(9, 5));
@@ -27,7 +28,8 @@ class HourTest {
 
     @Test
     void whatIsNoHourIsNone() {
-        for (String text : new String[] {"", "16", "24:00", "16:60", "13.00pm", "0.30am", "half past four", "16:3", "16:300"}) {
+        for (String text :
+                new String[] {"", "16", "24:00", "16:60", "13.00pm", "0.30am", "half past four", "16:3", "16:300"}) {
             assertThat(Hour.typed(text)).as(text).isEmpty();
         }
     }

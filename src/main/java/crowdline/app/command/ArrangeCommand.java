@@ -238,8 +238,8 @@ public final class ArrangeCommand implements Callable<Integer> {
 
     private LocalTime slotStart() throws Unusable {
         return Hour.typed(slot)
-                .orElseThrow(() -> new Unusable(
-                        "--slot is \"" + slot + "\"; give the time as hours and minutes, such as 14:05"));
+                .orElseThrow(() ->
+                        new Unusable("--slot is \"" + slot + "\"; give the time as hours and minutes, such as 14:05"));
     }
 
     private Kinds.Named kind() throws Unusable {

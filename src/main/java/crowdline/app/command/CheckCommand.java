@@ -5,8 +5,8 @@ import crowdline.app.shell.Folders;
 import crowdline.app.shell.Terminal;
 import crowdline.loaded.FlownCheck;
 import crowdline.loaded.PilotLetter;
-import crowdline.loaded.UntimedSpeakers;
 import crowdline.loaded.ShowLoader;
+import crowdline.loaded.UntimedSpeakers;
 import crowdline.show.Show;
 import crowdline.show.check.LocatedFinding;
 import crowdline.show.check.Severity;
@@ -81,7 +81,8 @@ public final class CheckCommand implements Callable<Integer> {
     /** The passes of the show; what cannot be used of them is said, with file, line and what it must be. */
     private List<Pass> passes(List<LocatedFinding> findings) {
         try {
-            PassesFile.Reading timed = new PassesFile(Objects.requireNonNull(show), Folders.here().passes()).read();
+            PassesFile.Reading timed =
+                    new PassesFile(Objects.requireNonNull(show), Folders.here().passes()).read();
             timed.findings().forEach(said -> findings.add(ShowLoader.ofPasses(said)));
             return timed.passes();
         } catch (ShowFileException e) {

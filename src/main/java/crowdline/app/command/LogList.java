@@ -62,9 +62,7 @@ final class LogList {
         List<Found> most = Collections.max(flights, Comparator.comparingLong(FlightFigures::figures));
         FigureList list = FlightFigures.list(most);
         return new FigureList(
-                list.lines(),
-                List.of(new Aside(NOTE, 0, List.of())),
-                findings(name, readings, most, flights.size()));
+                list.lines(), List.of(new Aside(NOTE, 0, List.of())), findings(name, readings, most, flights.size()));
     }
 
     /** What of the log could not be read, each with its line, as where it was cut off or damaged on its way. */

@@ -27,7 +27,7 @@ final class TurnRow extends Painted<TurnRow.Shown> {
     protected void paint(Pen pen, Shown v, Box box) {
         pen.fill(box, pen.palette().sunk());
         Box inner = box.inset(pen.px(18), pen.px(8));
-        pen.mark(v.turn(), TextRole.NEXT, inner.left(inner.w() * TURN_SHARE), 2);
+        pen.mark(v.turn(), TextRole.NEXT, v.then().isEmpty() ? inner : inner.left(inner.w() * TURN_SHARE), 2);
         Box then = inner.rightOf(inner.w() * TURN_SHARE + pen.px(20));
         pen.midway(
                 pen.lines(v.then(), TextRole.READ, false, then, 3),

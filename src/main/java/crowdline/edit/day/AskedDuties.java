@@ -106,8 +106,8 @@ public final class AskedDuties {
 
     private static LocalTime hour(String typed) throws CannotBe {
         return Hour.typed(typed)
-                .orElseThrow(() ->
-                        new CannotBe("The hour is " + Written.quoted(typed) + "; it must be one such as 16:30"));
+                .orElseThrow(
+                        () -> new CannotBe("The hour is " + Written.quoted(typed) + "; it must be one such as 16:30"));
     }
 
     private static Edit asked(String id, UnaryOperator<DutyTimes> changing) {

@@ -134,7 +134,9 @@ final class DutyRule implements ShowRule {
 
     /** By its words: nobody who typed them in a window has seen its id. */
     private static String named(Remark duty) {
-        return duty.text().isBlank() ? Written.quoted(duty.id()) : Written.quoted(Written.brief(duty.text(), LONGEST_NAME));
+        return duty.text().isBlank()
+                ? Written.quoted(duty.id())
+                : Written.quoted(Written.brief(duty.text(), LONGEST_NAME));
     }
 
     private static LocalDateTime end(Show show, Act act) {

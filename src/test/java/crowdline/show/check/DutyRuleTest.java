@@ -85,9 +85,10 @@ class DutyRuleTest {
     @Test
     void aDutyNamesActsOfTheShow() {
         assertThat(of(1, null, null, "sole", null))
-                .containsExactly("WARNING duty-names-no-act remarks[0].duty.afterAct: the duty \"Thank the stewards.\" names the act"
-                        + " \"sole\", which the show does not have, so Live takes no notice of it; did you mean"
-                        + " \"solo\"?");
+                .containsExactly(
+                        "WARNING duty-names-no-act remarks[0].duty.afterAct: the duty \"Thank the stewards.\" names the act"
+                                + " \"sole\", which the show does not have, so Live takes no notice of it; did you mean"
+                                + " \"solo\"?");
         assertThat(of(1, null, null, null, "x"))
                 .containsExactly(
                         "WARNING duty-names-no-act remarks[0].duty.beforeAct: the duty \"Thank the stewards.\" names the act \"x\","

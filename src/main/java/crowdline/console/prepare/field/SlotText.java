@@ -20,8 +20,8 @@ public final class SlotText {
     /** Hours and minutes, such as 14:30, 14.30, 1430 or 9:05. */
     public static LocalTime time(String typed) throws NoSlot {
         return Hour.typed(typed)
-                .orElseThrow(() ->
-                        new NoSlot("“" + brief(typed) + "” is no time; type hours and minutes, such as 14:30"));
+                .orElseThrow(
+                        () -> new NoSlot("“" + brief(typed) + "” is no time; type hours and minutes, such as 14:30"));
     }
 
     /** Minutes, such as 12 or 7.5. */
