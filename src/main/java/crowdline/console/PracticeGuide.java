@@ -41,6 +41,10 @@ final class PracticeGuide {
             Form.DIAMOND,
             Tone.CAUTION,
             "Practice: this window leaves the sky no room beside it, so it is above the rows. Ctrl+G leaves it");
+    private static final Mark FLYING_STILL = new Mark(
+            Form.DIAMOND,
+            Tone.CAUTION,
+            "The practice still flies: Ctrl+G ends it and says here how it went, F5 goes back to it");
     private static final String DAY_BEGAN = "An act of the day has begun, so the practice was left.";
 
     private final Frame frame;
@@ -56,6 +60,8 @@ final class PracticeGuide {
     private Optional<PracticeChoice> last = Optional.empty();
     /** Counts what was asked for: only the last answer is taken. */
     private int asked;
+    /** Where it was when it was looked at last. */
+    private @Nullable Place looked;
 
     /** A practice and the sky it is looked at in, in Live or apart. */
     private record Flying(
@@ -188,6 +194,11 @@ final class PracticeGuide {
             return;
         }
         now.sky().show(now.practice().sky());
+        Place before = looked;
+        looked = pane.place();
+        if (looked == Place.DEBRIEF && before != looked) {
+            say.accept(FLYING_STILL);
+        }
         if (pane.inIncident()) {
             return;
         }

@@ -1,6 +1,7 @@
 package crowdline.console.live;
 
 import crowdline.console.incident.IncidentView;
+import crowdline.console.keys.Command;
 import crowdline.console.live.next.NextView;
 import crowdline.console.live.now.NowView;
 import crowdline.console.live.say.SayView;
@@ -31,6 +32,9 @@ public record LiveView(
         Handles handles,
         @Nullable Mark told) {
 
+    private static final String ENDED = Command.PRACTICE_FLIGHT.key() + " ends the practice and says how it went. "
+            + Command.TAKE_BACK.key() + " if it is not over.";
+
     public LiveView {
         warnings = List.copyOf(warnings);
     }
@@ -46,9 +50,14 @@ public record LiveView(
         this(strip, now, say, next, incident, List.of(), handles, null);
     }
 
-    /** The same of an act that is only practised, and says so. */
-    public LiveView inPractice() {
-        return new LiveView(strip.inPractice(), now, say, next, incident, warnings, handles, told);
+    /**
+     * The same of an act that is only practised, and says so.
+     *
+     * @param over whether the act is over: then it says how to go on
+     */
+    public LiveView inPractice(boolean over) {
+        NowView shown = over ? now.saying("The act is over", ENDED) : now;
+        return new LiveView(strip.inPractice(), shown, say, next, incident, warnings, handles, told);
     }
 
     public LiveView withTold(@Nullable Mark mark) {

@@ -49,9 +49,22 @@ final class WalkBar {
                 .map(p -> new Stretch(
                         (p.startS() - fromS) / lengthS,
                         (p.endS() - fromS) / lengthS,
-                        p.startS() <= atS && atS < p.endS()))
+                        walk.timer() == null && p.startS() <= atS && atS < p.endS()))
                 .toList();
-        return new Bar(figures, remarks, steps((atS - fromS) / lengthS));
+        return new Bar(figures, remarks, steps((shownS(current) - fromS) / lengthS));
+    }
+
+    /** Where the line stands: while a pass is timed as far in the figure walked as its time goes, no further than its end. */
+    private double shownS(int current) {
+        PassTimer timer = walk.timer();
+        if (timer == null) {
+            return atS;
+        }
+        if (current < 0) {
+            return walk.player().fromS();
+        }
+        FigureTime walked = route.figures().get(current);
+        return Math.min(walked.endS(), walked.startS() + timer.inFigureS(nowS));
     }
 
     /** Which figure of the line is shown: the one walked while a pass is timed, wherever the player stands. */

@@ -147,7 +147,10 @@ final class WalkPresenter {
                         .orElse("timed, not predicted"),
                 words.look(act, figure.figureId()),
                 TrackValues.of(track.orElse(null), units(), measures),
-                route.tour().sheet().at(place, share, null),
+                // Of a figure that is only timed there is no path, so the whole act is shown, as before its first.
+                track.isPresent()
+                        ? route.tour().sheet().at(place, share, null)
+                        : route.tour().sheet().path(-1),
                 sky(place, share));
     }
 

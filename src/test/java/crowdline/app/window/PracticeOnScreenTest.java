@@ -214,4 +214,21 @@ class PracticeOnScreenTest {
             assertThat(screen.running().desk().snapshot().state().incidents()).isEmpty();
         }
     }
+
+    @Test
+    void whoeverEndsTheActEarlyIsToldHowToGoOn() throws Exception {
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, WRACKENHOLT, BEFORE)) {
+            screen.give("ctrl G");
+            screen.awaitOpen(2);
+            screen.await("the keys are in the list", () -> screen.focusIs("Act"));
+            screen.give("ENTER");
+            screen.await("the practice is on the screen", () -> isPractice(screen));
+            screen.give("SPACE");
+            screen.await("it has begun", () -> screen.now().caption().startsWith("Flying now"));
+            screen.give("E");
+            screen.await("it is over", () -> screen.now().look().startsWith("Ctrl+G ends the practice"));
+            screen.give("F6");
+            screen.await("that it still flies", () -> screen.spoken("Messages").contains("Ctrl+G ends it"));
+        }
+    }
 }

@@ -324,4 +324,19 @@ class WalkTest {
         walk.goTo(0.5, 0);
         assertThat(at(0).top().clock()).startsWith("0:12");
     }
+
+    /** Wherever the act was played to before. */
+    @Test
+    void whileAPassIsTimedTheLineStandsInTheFigureThatIsWalked() {
+        walk.command(Command.WALK_NEXT, 1);
+        walk.command(Command.WALK_NEXT, 1);
+        walk.command(Command.TIME_PASS, 2);
+        assertThat(at(2).bar().at()).as("before its first figure").isZero();
+        walk.command(Command.PLAY, 3);
+        WalkView.Bar walked = at(4).bar();
+        WalkView.Segment first = walked.figures().get(0);
+        assertThat(first.current()).isTrue();
+        assertThat(walked.at()).isBetween(first.from(), first.to());
+        assertThat(at(400).bar().at()).as("however long it takes").isLessThanOrEqualTo(first.to() + 0.001);
+    }
 }

@@ -20,6 +20,7 @@ import crowdline.practice.PracticePilot;
 import crowdline.practice.PracticeScore;
 import crowdline.running.AircraftSource;
 import crowdline.running.ChosenAct;
+import crowdline.live.state.Phase;
 import crowdline.running.RunningShow;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -151,7 +152,8 @@ public final class PracticeShow implements OnAir {
 
     @Override
     public LiveView view() {
-        return onAir.view().inPractice();
+        return onAir.view()
+                .inPractice(running.desk().snapshot().state().phase() instanceof Phase.ActDone);
     }
 
     @Override

@@ -44,6 +44,11 @@ public record NowView(
                 caption, state, name, look, leftShare, left, side.withNext(index == null ? -1 : index), seen);
     }
 
+    /** With other words in large type, and under them. */
+    public NowView saying(String large, String under) {
+        return new NowView(caption, state, large, under, leftShare, left, side, seen);
+    }
+
     public NowView {
         if (!(leftShare >= 0 && leftShare <= 1)) {
             throw new IllegalArgumentException("leftShare is " + leftShare + "; it must be from 0 to 1");
