@@ -20,6 +20,9 @@ import org.jspecify.annotations.Nullable;
  * shelf for a folder. Nothing here waits until the disk has something, except where a damaged journal is mended.
  */
 public final class JournalShelf {
+    private static final String CHANGED =
+            "The show file has changed since this show was started; it goes on with the file as it is now.";
+
     private static final System.Logger LOG = System.getLogger(JournalShelf.class.getName());
 
     private final JournalFolder folder;
@@ -41,6 +44,17 @@ public final class JournalShelf {
         this.opener = opener;
         this.machine = machine;
         this.forgetAfterS = forgetAfterS;
+    }
+
+    /** As {@link #open}, of a show that was just changed by hand: that its file has changed is no news then. */
+    public JournalOpening openChanged(JournalShow show) {
+        JournalOpening opening = open(show);
+        return new JournalOpening(
+                opening.journal(),
+                opening.state(),
+                opening.resumed(),
+                opening.events(),
+                opening.notices().stream().filter(n -> !n.equals(CHANGED)).toList());
     }
 
     /**
@@ -221,7 +235,7 @@ public final class JournalShelf {
             JournalTime time = found.time();
             time.told().ifPresent(notices::add);
             if (!header.show().sha256().equals(show.sha256())) {
-                notices.add("The show file has changed since this show was started.");
+                notices.add(CHANGED);
             }
             if (replay.form() == JournalLines.Form.DAMAGED) {
                 place = JournalMending.mend(path, place, replay, opener, notices);

@@ -195,7 +195,19 @@ class JournalResumeTest {
         JournalOpening again = world.shelf().open(new JournalShow(JournalWorld.SHOW.path(), "changed"));
 
         isInTheSecondFigure(again.state());
-        assertThat(again.notices()).containsExactly("The show file has changed since this show was started.");
+        assertThat(again.notices())
+                .containsExactly(
+                        "The show file has changed since this show was started; it goes on with the file as it is now.");
+    }
+
+    @Test
+    void showFileChangedByHandIsNoNewsToWhoeverChangedIt() {
+        leftInTheSecondFigure();
+
+        JournalOpening again = world.shelf().openChanged(new JournalShow(JournalWorld.SHOW.path(), "changed"));
+
+        isInTheSecondFigure(again.state());
+        assertThat(again.notices()).isEmpty();
     }
 
     @Test

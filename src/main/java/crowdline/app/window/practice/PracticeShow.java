@@ -12,6 +12,7 @@ import crowdline.console.live.day.DutiesView;
 import crowdline.console.live.day.OrderView;
 import crowdline.console.path.CrowdView;
 import crowdline.console.practice.PracticeChoice;
+import crowdline.live.state.Phase;
 import crowdline.loaded.Found;
 import crowdline.loaded.LoadedShow;
 import crowdline.practice.CannotPractise;
@@ -20,7 +21,6 @@ import crowdline.practice.PracticePilot;
 import crowdline.practice.PracticeScore;
 import crowdline.running.AircraftSource;
 import crowdline.running.ChosenAct;
-import crowdline.live.state.Phase;
 import crowdline.running.RunningShow;
 import crowdline.show.Act;
 import crowdline.show.Show;
@@ -152,8 +152,7 @@ public final class PracticeShow implements OnAir {
 
     @Override
     public LiveView view() {
-        return onAir.view()
-                .inPractice(running.desk().snapshot().state().phase() instanceof Phase.ActDone);
+        return onAir.view().inPractice(running.desk().snapshot().state().phase() instanceof Phase.ActDone);
     }
 
     @Override

@@ -305,7 +305,7 @@ public final class ShowOpener implements LiveShow {
             }
             window.send(ConsoleFrame::forgetEdit);
         }
-        return run(file, loaded, identity);
+        return run(file, loaded, identity, shelf.open(identity));
     }
 
     @Override
@@ -318,7 +318,8 @@ public final class ShowOpener implements LiveShow {
         if (before != null && !before.running().leave()) {
             return false;
         }
-        run(file, edited, JournalShow.of(file, content));
+        JournalShow identity = JournalShow.of(file, content);
+        run(file, edited, identity, shelf.openChanged(identity));
         RunningShow now = running();
         if (now != null) {
             now.chooseAnew();
@@ -354,13 +355,12 @@ public final class ShowOpener implements LiveShow {
     }
 
     /** Runs a show; whatever ran before has been left. */
-    private boolean run(Path file, LoadedShow loaded, JournalShow identity) {
+    private boolean run(Path file, LoadedShow loaded, JournalShow identity, JournalOpening opening) {
         if (open != null) {
             open = null;
             window.send(frame -> frame.onAir(null));
         }
         known = null;
-        JournalOpening opening = shelf.open(identity);
         RunningShow now = new RunningShow(loaded, opening, aircraft, machine.wall());
         ShowOnAir onAir = new ShowOnAir(now, aircraft::isOpen);
         // Looked at once here, so that the event thread finds everything worked out.
