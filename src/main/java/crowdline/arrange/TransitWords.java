@@ -23,6 +23,8 @@ record TransitWords(String title, String look) {
             case CLIMBS -> new TransitWords("climbing", "It climbs now, to have height to spend.");
             case DIVES ->
                 new TransitWords("diving for speed", "The nose goes down a little, and height turns into speed.");
+            case COMES_IN ->
+                new TransitWords("coming in to the line", "It comes in closer again, to the display line.");
             case SLOWS_DOWN ->
                 new TransitWords(
                         "slowing down",

@@ -23,6 +23,10 @@ final class Joining {
 
     /** Near enough to a place, metres. */
     static final double NEAR_M = 40;
+    /** Nearer than that it is over before it is seen, seconds. */
+    private static final double NEAR_S = 1;
+    /** So much further out than where it goes, the way in is what there is to see of it, metres; by judgement. */
+    private static final double IN_M = 150;
     /** Too low by less than this it does not come round once more, metres. */
     private static final double SHORT_M = 40;
     /** How far before a place a second turn begins that leads there, in radii of it. */
@@ -216,7 +220,8 @@ final class Joining {
     }
 
     private boolean isThere(FlightState at, Entry to) {
-        return Math.abs(at.place().x() - to.alongM()) < NEAR_M && fit.isGood(at, to);
+        double nearM = Math.max(NEAR_M, NEAR_S * at.speedMps());
+        return Math.abs(at.place().x() - to.alongM()) < nearM && fit.isGood(at, to);
     }
 
     /** Whether only a few metres of height are missing, for which nobody comes round again: it is aimed higher instead. */
@@ -259,6 +264,9 @@ final class Joining {
         }
         if (higher < -CLIMB_M) {
             return Transit.DIVES;
+        }
+        if (!to.isAnyhow() && at.place().y() - to.awayM() > IN_M) {
+            return Transit.COMES_IN;
         }
         return to.mps() < SLOWING * at.speedMps() ? Transit.SLOWS_DOWN : Transit.FLIES_ON;
     }

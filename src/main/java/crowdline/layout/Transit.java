@@ -7,6 +7,8 @@ public enum Transit {
     CLIMBS,
     DIVES,
     SLOWS_DOWN,
+    /** Back to the display line from further out, along it. */
+    COMES_IN,
     TURNS_BACK,
     ROLLS_UPRIGHT
 }

@@ -249,6 +249,16 @@ class FlowTest {
         assertThat(laid.pieces().get(laid.pieces().size() - 2).transit()).isEqualTo(Transit.CLIMBS);
     }
 
+    /** It was told to slow down for half a minute, while it came back from a kilometre out. */
+    @Test
+    void theWayBackToTheLineIsCalledThat() {
+        LaidOut laid = LayoutTest.laid("piston fighter", a("low pass"), a("wing-over"), a("barrel roll"));
+
+        assertThat(laid.pieces().stream().map(Piece::transit))
+                .contains(Transit.COMES_IN)
+                .doesNotContain(Transit.SLOWS_DOWN);
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"light aerobatic biplane", "strong aerobatic monoplane", "old trainer"})
     void nobodyDivesForTheSpeedOfADive(String kind) {
