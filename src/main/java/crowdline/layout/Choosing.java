@@ -33,8 +33,8 @@ final class Choosing {
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
-    /** What a loop is worth that ends where it began, as it may against the wind and not with it, or as high; seconds. */
-    private static final double OPEN_S = 30;
+    /** What a loop is worth that ends where it began, as it may against the wind and not with it, or as high; seconds, tuned. */
+    private static final double OPEN_S = 90;
 
     /** A figure that comes this far towards the crowd is begun so much further away, metres. */
     private static final double NEAR_M = 2;

@@ -19,6 +19,9 @@ public final class Layout {
     /** No glider is taken higher than this above its base, metres; by judgement. */
     private static final double MOST_RAISED_M = 9_000;
 
+    /** How much of what it sinks by ways that are not the best it is raised at first, under a ceiling; tuned. */
+    private static final double UNDER_CEILING = 0.85;
+
     private final Ground ground;
 
     public Layout(FigureTrial trial, Area area) {
@@ -30,19 +33,23 @@ public final class Layout {
         Choosing choosing = new Choosing(ground);
         List<Choosing.Choice> choices = choosing.chosen(wishes);
         boolean once = !ground.joining.sinks();
-        Flying flown = flown(wishes, choosing, choices, 0, once);
-        double raise = 0;
+        // How far it sinks shows sooner without looking for the best ways.
+        double sunk = once ? 0 : missing(flown(wishes, new Weighing(ground, choosing, false), choices, 0, false));
+        double share = ground.area.ceilingM() == null ? 1 : UNDER_CEILING;
+        double raise = sunk > 0 ? Math.min(share * sunk + 2, MOST_RAISED_M) : 0;
+        Weighing weighing = new Weighing(ground, choosing, true);
+        Flying flown = flown(wishes, weighing, choices, raise, once);
         for (int i = 0; i < MOST_RAISES && raise < MOST_RAISED_M; i++) {
             double missing = missing(flown);
             if (missing <= 0) {
                 break;
             }
             raise = Math.min(raise + missing + 2, MOST_RAISED_M);
-            flown = flown(wishes, choosing, choices, raise, once);
+            flown = flown(wishes, weighing, choices, raise, once);
         }
         double missing = raise < MOST_RAISED_M ? 0 : missing(flown);
         if (!once && lowestM(flown) < ground.floorM()) {
-            flown = flown(wishes, choosing, choices, raise, true);
+            flown = flown(wishes, weighing, choices, raise, true);
         }
         LaidOut laid = flown.laid();
         return missing < 1 ? laid : laid.with(tooLong(wishes.get(0), missing));
@@ -81,14 +88,13 @@ public final class Layout {
     }
 
     private Flying flown(
-            List<Wish> wishes, Choosing choosing, List<Choosing.Choice> choices, double raisedM, boolean highest) {
+            List<Wish> wishes, Weighing weighing, List<Choosing.Choice> choices, double raisedM, boolean highest) {
         Entry first = choices.stream()
                 .map(Choosing.Choice::entry)
                 .filter(Objects::nonNull)
                 .findFirst()
                 .orElse(null);
         Flying flying = new Flying(ground, first == null ? null : first.raised(raisedM), raisedM, highest);
-        Weighing weighing = new Weighing(ground, choosing);
         for (int i = 0; i < wishes.size(); i++) {
             Entry entry = choices.get(i).entry();
             if (entry != null) {

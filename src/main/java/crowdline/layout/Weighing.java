@@ -14,14 +14,17 @@ final class Weighing {
     private static final double NEARLY_S = 5;
     /** What a figure is worth that is flown at all, seconds. */
     private static final double LACKING_S = 500;
-    /** What one is worth that is flown as people expect to see it, seconds. */
-    private static final double UNWELL_S = 30;
+    /** What one is worth that is flown as people expect to see it, seconds; tuned. */
+    private static final double UNWELL_S = 90;
 
     private final Ground ground;
     private final Choosing choosing;
     private final Trying trying;
+    private final boolean others;
 
-    Weighing(Ground ground, Choosing choosing) {
+    /** @param others whether anything else is flown where the best took longer than it was thought to */
+    Weighing(Ground ground, Choosing choosing, boolean others) {
+        this.others = others;
         this.ground = ground;
         this.choosing = choosing;
         trying = new Trying(ground);
@@ -46,7 +49,7 @@ final class Weighing {
         }
         Wish wish = next.get(0);
         Weighed best = weighed(wish, thought, at, raisedM);
-        if (best.cost() > thought.cost() + NEARLY_S) {
+        if (others && best.cost() > thought.cost() + NEARLY_S) {
             boolean toRight = thought.entry().toRight();
             List<Predicate<Entry>> others = List.of(
                     entry -> entry.toRight() != toRight, entry -> entry.toRight() == toRight && isHere(entry, at));

@@ -278,6 +278,23 @@ class LayoutTest {
         assertThat(laid(BIPLANE).pieces()).isEmpty();
     }
 
+    /** It took off into the wind, and looped with it behind, 150 m out of shape, rather than come round once more. */
+    @ParameterizedTest
+    @CsvSource({"old trainer, 90, false", "large biplane, 270, true", "aerobatic two-seater, 90, false"})
+    void nobodyLoopsWithTheWindBehindToSaveATurn(String kind, double fromDeg, boolean wrong) {
+        Airframe airframe = KindsFile.shipped().named(kind).airframe("a", "The aircraft", Sliders.TYPICAL);
+        FigureTrial trial = new FigureTrial(airframe, new Air(new StandardAtmosphere(), Wind.steady(fromDeg, 12, 90)));
+        Area area = Area.of(Venue.Limits.NONE, Units.mpsFromKt(airframe.usual().passKt()), trial.stallMps(0));
+        LaidOut laid = new Layout(trial, area)
+                .of(List.of(
+                        a("take-off").made("figure-1"),
+                        a("loop").made("figure-2"),
+                        a("low pass").made("figure-3")));
+
+        assertThat(figure(laid, 2).from().toRight()).isNotEqualTo(wrong);
+        assertThat(laid.findings()).isEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource({"90, true", "270, false"})
     void takesOffAndLandsIntoTheWind(double fromDeg, boolean toRight) {

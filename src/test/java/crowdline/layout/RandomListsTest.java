@@ -132,7 +132,7 @@ class RandomListsTest {
         });
     }
 
-    /** One in fourteen to sixteen of 3,200 ways in other lists; so few lists as these scatter. */
+    /** One in eighteen of 4,450 ways in other lists; so few lists as these scatter. */
     @Test
     void hardlyAnyWayComesRoundTwice() {
         int ways = 0;
@@ -149,7 +149,7 @@ class RandomListsTest {
                 on = piece.isTransit();
             }
         }
-        assertThat(twice).isLessThan(ways / 9);
+        assertThat(twice).isLessThan(ways / 14);
     }
 
     @Test

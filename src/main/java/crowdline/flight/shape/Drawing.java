@@ -177,7 +177,7 @@ final class Drawing {
                     String.format(
                             Locale.UK,
                             "is down to %.0f kt where it goes over, and the wing cannot bend it there",
-                            Units.ktFromMps(at.speedMps())));
+                            Math.max(Math.rint(Units.ktFromMps(at.speedMps())), 0)));
         }
         boolean pull = arc.way() == Element.Way.PULL;
         if (!pull && Double.isNaN(attempt.pushG())) {
