@@ -221,7 +221,7 @@ public final class ConsoleMenus {
         return menu;
     }
 
-    /** A bar whose buttons of places shrink where the window has no room for them at this zoom. */
+    /** A bar whose words, menus and places alike, shrink where the window has no room for them at this zoom. */
     private static final class FittingBar extends JMenuBar {
         private static final float LEAST_PX = 11;
 
@@ -240,7 +240,7 @@ public final class ConsoleMenus {
         private void fit(@Nullable Font font, float sizePx) {
             for (Component child : getComponents()) {
                 if (font != null
-                        && child instanceof JToggleButton
+                        && (child instanceof JToggleButton || child instanceof JMenu)
                         && child.getFont().getSize2D() != sizePx) {
                     child.setFont(font.deriveFont(sizePx));
                 }

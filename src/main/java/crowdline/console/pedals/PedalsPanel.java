@@ -80,10 +80,12 @@ public final class PedalsPanel extends JPanel {
                 "insets " + edge + " " + edge + " " + edge + " " + edge + ", gap " + appearance.room(6) + " "
                         + appearance.room(5),
                 "[0:0:,grow,fill]",
-                "[][][0:0:,grow,fill][][][]"));
+                "[][0:0:,grow,fill][][][]"));
         add(port, "wrap");
-        add(CommandList.titles(appearance), "gaptop " + appearance.room(4) + ", wrap");
-        add(new JScrollPane(commands), "grow, wmin 0, hmin " + appearance.room(64) + ", wrap");
+        JScrollPane list = new JScrollPane(commands);
+        // As wide as the rows, whether or not the scroll bar stands beside them.
+        list.setColumnHeaderView(CommandList.titles(appearance));
+        add(list, "gaptop " + appearance.room(4) + ", grow, wmin 0, hmin " + appearance.room(98) + ", wrap");
         add(said, "wrap");
         add(learn, "split 5, growx 0");
         add(forget, "growx 0");

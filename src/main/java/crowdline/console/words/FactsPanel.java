@@ -7,7 +7,6 @@ import crowdline.console.words.FactsView.FactRow;
 import crowdline.sight.fact.CrowdFacts;
 import java.util.List;
 import java.util.function.IntConsumer;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
@@ -15,13 +14,13 @@ import net.miginfocom.swing.MigLayout;
 /** The computed facts of the chosen place, the most telling first, with the caution that goes with them. */
 final class FactsPanel extends JPanel {
     private final WordsList<FactRow> facts;
-    private final JLabel title = new JLabel();
+    private final JTextArea title = PlainText.wrapped("Facts of the figure", "");
     private final JTextArea caution = PlainText.wrapped("Caution", CrowdFacts.CAUTION);
 
     /** @param chosen told of the number of a fact that somebody chose */
     FactsPanel(IntConsumer chosen) {
         facts = new WordsList<>("Computed facts", FactRow::text, chosen);
-        title.setLabelFor(facts.list());
+        title.setFocusable(false);
     }
 
     void show(FactsView view) {

@@ -1,6 +1,7 @@
 package crowdline.console.words;
 
 import crowdline.console.paint.Form;
+import crowdline.console.paint.InnerScroll;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.MarkLine;
 import crowdline.console.paint.PlainText;
@@ -54,6 +55,7 @@ final class RemarkPanel extends JPanel {
         shortVerdict = new MarkLine("Time of the short form", appearance);
         other = new MarkLine("Time of the other language", appearance);
         findings.list().setVisibleRowCount(2);
+        findingsTitle.setFocusable(false);
         fields.enable(false);
     }
 
@@ -188,8 +190,8 @@ final class RemarkPanel extends JPanel {
         page.add(label("Kind", fields.kind, worn));
         page.add(fields.kind, roomy ? "growx" : "spanx, growx, wmin 0, wrap");
         page.add(fields.once, "spanx, wmin 0, wrap");
-        page.add(label("What to say", fields.text, worn), "spanx, wrap");
-        page.add(new JScrollPane(fields.text), "spanx, grow, wmin 0, wrap");
+        page.add(label("What to say", fields.text, worn), "spanx, wmin 0, wrap");
+        page.add(new InnerScroll(fields.text), "spanx, grow, wmin 0, wrap");
         JPanel marks = new JPanel(new BorderLayout());
         marks.add(firstDraft, BorderLayout.NORTH);
         marks.add(verdict, BorderLayout.CENTER);
@@ -201,8 +203,8 @@ final class RemarkPanel extends JPanel {
         findingsTitle.setForeground(worn.palette().soft());
         page.add(findingsTitle, "spanx, growx, w 0:0:, wrap");
         page.add(findings.scroll(), "spanx, grow, wmin 0, wrap");
-        page.add(label("Short form, for when time is short", fields.shortText, worn), "spanx, wrap");
-        page.add(new JScrollPane(fields.shortText), "spanx, grow, wmin 0, wrap");
+        page.add(label("Short form, for when time is short", fields.shortText, worn), "spanx, wmin 0, wrap");
+        page.add(new InnerScroll(fields.shortText), "spanx, grow, wmin 0, wrap");
         page.add(shortVerdict, "spanx, growx, wmin 0, wrap");
         page.add(label("Weight", fields.weight, worn));
         page.add(fields.weight, "growx, wrap");
@@ -220,10 +222,10 @@ final class RemarkPanel extends JPanel {
         page.add(fields.language, "growx, wrap");
         page.add(label("Said by", fields.otherSpeaker, worn));
         page.add(fields.otherSpeaker, "spanx, growx, w 0:0:, wrap");
-        page.add(label("The same in that language", fields.otherText, worn), "spanx, wrap");
-        page.add(new JScrollPane(fields.otherText), "spanx, grow, wmin 0, wrap");
-        page.add(label("The same in short", fields.otherShort, worn), "spanx, wrap");
-        page.add(new JScrollPane(fields.otherShort), "spanx, grow, wmin 0, wrap");
+        page.add(label("The same in that language", fields.otherText, worn), "spanx, wmin 0, wrap");
+        page.add(new InnerScroll(fields.otherText), "spanx, grow, wmin 0, wrap");
+        page.add(label("The same in short", fields.otherShort, worn), "spanx, wmin 0, wrap");
+        page.add(new InnerScroll(fields.otherShort), "spanx, grow, wmin 0, wrap");
         page.add(other, "spanx, growx, wmin 0");
         return page;
     }

@@ -1,5 +1,6 @@
 package crowdline.console.words;
 
+import crowdline.console.paint.InnerScroll;
 import crowdline.console.paint.NamedList;
 import java.util.List;
 import java.util.function.Function;
@@ -41,7 +42,7 @@ final class WordsList<V> {
     }
 
     JScrollPane scroll() {
-        JScrollPane scroll = new JScrollPane(list);
+        JScrollPane scroll = new InnerScroll(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;
     }

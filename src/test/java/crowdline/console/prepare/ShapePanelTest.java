@@ -16,6 +16,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
@@ -157,5 +158,27 @@ class ShapePanelTest extends ActsFixture {
         assertThat(figure("loop").edit().pins())
                 .extracting(PrepareView.PinView::field)
                 .containsExactly(PinField.PLACE, PinField.WAY, PinField.HEIGHT, PinField.SPEED);
+    }
+
+    @Test
+    void whatStandsBesideAFieldIsReadWhole() {
+        panel.setSize(1280, 700);
+        for (int i = 0; i < 3; i++) {
+            layOut(panel);
+        }
+        assertThat(all(panel.acts().act().shape(), JLabel.class)
+                        .filter(label -> label.getLabelFor() != null)
+                        .filter(label -> label.getWidth() < label.getPreferredSize().width)
+                        .map(label -> label.getText() + " has " + label.getWidth()))
+                .isEmpty();
+    }
+
+    private static void layOut(Container parent) {
+        parent.doLayout();
+        for (Component each : parent.getComponents()) {
+            if (each instanceof Container inner) {
+                layOut(inner);
+            }
+        }
     }
 }

@@ -14,6 +14,7 @@ import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +75,30 @@ class RemarkPanelTest {
                 .findFirst()
                 .orElseThrow();
         assertThat(seconds.getWidth()).isGreaterThan(WIDTH_PX * 4 / 5);
+    }
+
+    /** As wide as it is in a window 1280 wide; what is wider would stand behind the scroll bar. */
+    @Test
+    void nothingIsWiderThanThePageWhereWordsAreLargest() {
+        WordsModel model = SampleWords.model(SampleWords.editing(SmallShow.show()));
+        model.choosePlace("a1", "f1");
+        Appearance appearance = new Appearance(Themes.DAY, new Zoom(200));
+        RemarkPanel panel = new RemarkPanel(appearance, typed -> {});
+        panel.wear(appearance);
+        panel.show(model.view().page().orElseThrow());
+        panel.setSize(490, 900);
+        panel.doLayout();
+        all(panel);
+        assertThat(all(panel).stream()
+                        .filter(WordsPage.class::isInstance)
+                        .map(page -> ((Container) page).getComponent(0)))
+                .singleElement()
+                .satisfies(page -> assertThat(Stream.of(((Container) page).getComponents())
+                                .filter(Component::isVisible)
+                                .filter(c -> c.getX() + c.getWidth() > page.getWidth())
+                                .map(c -> c.getClass().getSimpleName() + " to " + (c.getX() + c.getWidth()) + " of "
+                                        + page.getWidth()))
+                        .isEmpty());
     }
 
     @Test

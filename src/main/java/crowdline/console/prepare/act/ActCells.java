@@ -11,6 +11,9 @@ import java.awt.Color;
 
 /** How the acts of a show and the findings of its check are painted. */
 final class ActCells {
+    /** Four lines of words under what kind of finding it is. */
+    private static final int FINDING_PX = 108;
+
     private ActCells() {}
 
     static CellPainter<ActView> acts(Appearance appearance) {
@@ -23,7 +26,10 @@ final class ActCells {
 
     static CellPainter<FindingView> findings(Appearance appearance) {
         return new CellPainter<>(
-                appearance, 90, f -> f.mark().word() + ", " + f.where() + ": " + f.message(), ActCells::finding);
+                appearance,
+                FINDING_PX,
+                f -> f.mark().word() + ", " + f.where() + ": " + f.message(),
+                ActCells::finding);
     }
 
     private static void act(Pen pen, ActView act, Box box, boolean chosen) {
@@ -46,8 +52,8 @@ final class ActCells {
     }
 
     private static void finding(Pen pen, FindingView finding, Box box, boolean chosen) {
-        Box inner = box.inset(box.h() * 0.15, box.h() * 0.08);
-        Box top = inner.top(inner.h() * 0.32);
+        Box inner = box.inset(box.h() * 0.12, box.h() * 0.06);
+        Box top = inner.top(inner.h() * 0.26);
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
         if (chosen) {
             pen.markOnChosen(finding.mark(), TextRole.BODY, top.left(inner.w() * 0.6));
@@ -59,7 +65,7 @@ final class ActCells {
                 pen.line(finding.where(), TextRole.LABEL, false, where),
                 where,
                 chosen ? text : pen.palette().soft());
-        Box words = inner.belowTop(inner.h() * 0.34);
-        pen.atTop(pen.lines(finding.message(), TextRole.BODY, false, words, 3), words, text);
+        Box words = inner.belowTop(inner.h() * 0.27);
+        pen.atTop(pen.lines(finding.message(), TextRole.BODY, false, words, 4), words, text);
     }
 }

@@ -2,6 +2,7 @@ package crowdline.console.prepare.act;
 
 import crowdline.console.keys.Clicked;
 import crowdline.console.keys.KeyOn;
+import crowdline.console.paint.InnerScroll;
 import crowdline.console.prepare.field.InSight;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Tall;
@@ -170,7 +171,7 @@ public final class ActPanel extends Tall {
         add(head, "growx, wmin 0, wrap");
         add(variants.buttons(), "growx, wmin 0, wrap");
         add(variants, "growx, wmin 0, wrap");
-        JScrollPane tableScroll = new JScrollPane(table);
+        JScrollPane tableScroll = new InnerScroll(table);
         // Swing does this by itself only in a window on screen; pictures are drawn without one.
         tableScroll.setColumnHeaderView(table.getTableHeader());
         InSight.keep(tableScroll.getViewport(), table);

@@ -143,9 +143,10 @@ final class VariantBar extends JPanel {
         variants.putClientProperty("migLayout.dynamicAspectRatio", true);
         fields.wear(worn);
         boolean roomy = Roomy.in(worn);
-        add(fields.over(name, "Variant"), roomy ? "split 8, growx 0" : "split 5, growx 0");
+        String near = ", gapright " + worn.room(4);
+        add(fields.over(name, "Variant"), (roomy ? "split 8, growx 0" : "split 5, growx 0") + near);
         add(name, "growx 0, w " + worn.room(96) + "!");
-        add(fields.over(base, "from, ft"), "growx 0");
+        add(fields.over(base, "from, ft"), "growx 0" + near);
         add(base, "growx 0, w " + worn.room(70) + "!" + (roomy ? "" : ", pushx"));
         if (!roomy) {
             add(total, "wmin 0, growx 0, wrap");

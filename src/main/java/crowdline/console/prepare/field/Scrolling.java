@@ -1,5 +1,6 @@
 package crowdline.console.prepare.field;
 
+import crowdline.console.paint.InnerScroll;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 
@@ -8,7 +9,7 @@ public final class Scrolling {
     private Scrolling() {}
 
     public static JScrollPane down(JComponent inside) {
-        JScrollPane scroll = new JScrollPane(inside);
+        JScrollPane scroll = new InnerScroll(inside);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         return scroll;
     }

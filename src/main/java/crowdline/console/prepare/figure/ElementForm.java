@@ -151,7 +151,7 @@ final class ElementForm extends Tall {
         fields.wear(appearance);
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(8) + " " + appearance.room(2) + ", wrap 3",
-                "[0:0:,grow 36,fill][0:0:,grow 28,fill][0:0:,grow 36,fill]"));
+                "[][0:0:,grow 40,fill][0:0:,grow 60,fill]"));
         showing = true;
         shown.forEach(this::put);
         showing = false;
@@ -159,7 +159,7 @@ final class ElementForm extends Tall {
             JComponent input = inputs.get(field.label());
             if (input != null) {
                 add(fields.over(input, field.label()), "wmin 0");
-                add(input, field.options().isEmpty() ? "wmin 0" : "wmin 0, spanx 2");
+                add(input, field.options().isEmpty() ? "wmin 0" : "w 0:0:, spanx 2");
                 if (field.options().isEmpty()) {
                     JLabel range = PlainText.plain(
                             new JLabel(appearance.measures().numbers(field.range(), Dimension.of(field.label()))));

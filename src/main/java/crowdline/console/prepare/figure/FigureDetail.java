@@ -1,5 +1,6 @@
 package crowdline.console.prepare.figure;
 
+import crowdline.console.keys.Command;
 import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesPanel;
@@ -165,7 +166,8 @@ public final class FigureDetail extends JPanel {
                         ? shown.passes().detail(index)
                         : figure.name() + ": "
                                 + (figure.remarks().isEmpty()
-                                        ? "nothing to say yet. Write it in Words, F3"
+                                        ? "nothing to say yet. " + Command.DRAFT_FIGURE.key()
+                                                + " drafts it, or write it in Words (" + Command.WORDS.key() + ")"
                                         : figure.look()));
     }
 
