@@ -144,7 +144,10 @@ final class Assembly {
             addNote(sentence.start(), sentence.end());
             return;
         }
-        if (lines.isEmpty() && !sentence.numbered() && Prelude.isCraft(rest)) {
+        boolean isLine = text.folded().startsWith("\n", sentence.end());
+        if (lines.isEmpty()
+                && !sentence.numbered()
+                && (Prelude.isCraft(rest) || (isLine && first == 0 && Prelude.isTitle(rest)))) {
             addNote(sentence.start(), sentence.end());
             return;
         }

@@ -27,6 +27,11 @@ final class Beside {
 
     private static final Set<String> ENDS = Set.of("take-off", "landing");
 
+    private static final Set<String> LEADING = Set.of("the", "nb", "note", "ps", "and", "also", "please", "that");
+
+    private static final Set<String> IS =
+            Set.of("is", "are", "will", "should", "has", "goes", "must", "take", "last", "start", "begin", "turn");
+
     private Beside() {}
 
     /** "Seven inverted", "during the turn": a name that other things have too, and something else. */
@@ -99,5 +104,47 @@ final class Beside {
                                             && sense.figure().equals(before.figure()))
                                     || (sense.weak() && !FLOWN_AS_WELL.contains(sense.figure())));
                 });
+    }
+
+    /** "Turnaround left: humpty" says where. */
+    static boolean isWhere(Heard heard, Text text) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense sense = draft.sense();
+        return sense != null
+                && sense.weak()
+                && sense.figure().equals("reposition")
+                && draft.notes().isEmpty()
+                && text.piece(heard.piece().from(), heard.piece().end()).endsWith(":");
+    }
+
+    /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
+    static boolean isQuarterRollUp(Heard heard) {
+        List<String> words = heard.words().stream().map(Word::plain).toList();
+        return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
+    }
+
+    /**
+     * "The roll is to the left", said of a roll that came before.
+     *
+     * @return the last figure of that name; null if the piece says nothing of one
+     */
+    static @Nullable Draft saidOf(List<Draft> lines, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        List<Word> name = draft.name();
+        int behind = name.isEmpty() ? -1 : heard.words().indexOf(name.get(name.size() - 1)) + 1;
+        int first = name.isEmpty() ? -1 : heard.words().indexOf(name.get(0));
+        boolean isSaid = heard.drafts().size() == 1
+                && draft.saysAnything()
+                && first > 0
+                && behind < heard.words().size()
+                && heard.words().get(first - 1).plain().equals("the")
+                && heard.words().subList(0, first).stream().allMatch(word -> LEADING.contains(word.plain()))
+                && IS.contains(heard.words().get(behind).plain());
+        for (int i = lines.size() - 1; isSaid && i >= 0; i--) {
+            if (Exchanges.isSame(lines.get(i), draft)) {
+                return lines.get(i);
+            }
+        }
+        return null;
     }
 }

@@ -124,6 +124,10 @@ final class Denial {
     private static final Pattern CORRECTS = Pattern.compile(
             "(?:no|sorry|i mean|make (?:that|it)|rather|actually|correction|it should be|should be|that's wrong) .*");
 
+    /** Ahead of what was flown once, or cannot be. */
+    private static final Pattern NEVER = Pattern.compile(
+            "(?:.* )?(?:used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
+
     private static final Set<String> SLIPPING = Set.of(
             "no", "sorry", "i", "mean", "rather", "actually", "correction", "should", "it", "be", "that", "wait");
 
@@ -151,7 +155,9 @@ final class Denial {
             begin--;
         }
         List<Word> ahead = all.subList(begin, all.size());
-        if (isTakenBackBehind(piece, name)) {
+        boolean isNever = NEVER.matcher(ahead.stream().map(Word::plain).collect(Collectors.joining(" ")))
+                .matches();
+        if (isNever || isTakenBackBehind(piece, name)) {
             return true;
         }
         boolean isOfAll =
@@ -233,6 +239,18 @@ final class Denial {
     /** "The booklet says a slow roll. I do not." */
     static boolean saysNo(Heard piece) {
         return NO.matcher(said(piece)).matches();
+    }
+
+    /** Whether a figure follows, at once or behind more words that take the last one back. */
+    static boolean isFigureNext(List<Heard> pieces, int at) {
+        int next = at + 1;
+        if (isSlip(pieces.get(at))) {
+            while (next < pieces.size()
+                    && (isSlip(pieces.get(next)) || pieces.get(next).isSilent())) {
+                next++;
+            }
+        }
+        return next < pieces.size() && pieces.get(next).isFigure() && !isDenied(pieces.get(next), false);
     }
 
     private static String said(Heard piece) {

@@ -7,7 +7,11 @@ import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 /** Figures of a list that others take the place of, by their names: "swap the spin for a tail slide", "the loop is now a bunt". */
 final class Exchanges {
     private static final String OLD = "(?:the|my|that|his|her|our) (?<old>[^.,;:\\n]{3,40}?)";
-    private static final String NEW = "(?:an? |the |my )?(?<new>[^.,;:\\n]{3,40})";
+    private static final String NEW =
+            "(?:an? |the |my )?(?<new>(?:(?! and (?:there|no|the|i|we|then)\\b)[^.,;:\\n]){3,40})";
 
     private static final List<Pattern> CHANGES = List.of(
             Pattern.compile(
@@ -31,49 +36,81 @@ final class Exchanges {
             Pattern.compile("\\b" + OLD
                     + " (?:becomes|is now|has become|turns into|will now be|is replaced (?:by|with)) " + NEW));
 
+    /** Of several figures the last is meant, which is not sure where the sentence names others that are flown. */
+    private static final Pattern OUT = Pattern.compile(
+            "\\b(?:there's|there is|there will be|with|but|and|except|i do|we do|i have|this time|today|now) no (?<old>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|in it)\\b)"
+                    + "|\\b(?:without|minus|leaving out|leave out|except for|apart from|not doing) (?:the|my|any) (?<gone>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but)\\b)");
+
     private final Text text;
     private final List<Sentence> sentences;
-    private final List<List<Heard>> heard;
+    private final Map<String, Set<Integer>> flownIn;
     private final Reading reading;
     private final List<Consumer<Assembly>> changes = new ArrayList<>();
 
     Exchanges(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
         this.text = text;
         this.sentences = sentences;
-        this.heard = heard;
+        this.flownIn = flownIn(heard);
         this.reading = reading;
     }
 
     /** Whether a sentence lets one figure take another's place; then it is remembered. */
     boolean takes(int at) {
         Sentence sentence = sentences.get(at);
-        if (sentence.numbered() || Revisions.isPerhaps(text, sentence)) {
+        if (sentence.numbered()) {
             return false;
+        }
+        int before = changes.size();
+        Matcher out = OUT.matcher(text.folded()).region(sentence.start(), sentence.end());
+        while (out.find()) {
+            String group = out.group("old") == null ? "gone" : "old";
+            Draft old = only(reading.read(out.start(group), out.end(group)));
+            if (old != null && isFlown(old, at) && !Revisions.isPerhaps(text, sentence)) {
+                changes.add(assembly -> assembly.exchange(old, List.of()));
+            }
         }
         for (Pattern change : CHANGES) {
             Matcher found = change.matcher(text.folded()).region(sentence.start(), sentence.end());
             if (found.find()) {
                 Draft old = only(reading.read(found.start("old"), found.end("old")));
                 List<Draft> now = figures(reading.read(found.start("new"), found.end("new")));
-                if (old != null && !now.isEmpty() && isFlown(old, at)) {
+                if (old != null
+                        && !now.isEmpty()
+                        && isFlown(old, at)
+                        && !isFlown(now.get(0), at)
+                        && !Revisions.isPerhaps(text, sentence)) {
                     changes.add(assembly -> assembly.exchange(old, now));
                     return true;
                 }
             }
         }
-        return false;
+        return changes.size() > before;
     }
 
+    /** Whether another sentence flies a figure. */
     private boolean isFlown(Draft old, int but) {
+        Names.Sense sense = old.sense();
+        return sense != null
+                && flownIn.getOrDefault(sense.figure(), Set.of()).stream().anyMatch(sentence -> sentence != but);
+    }
+
+    /** In which sentences each figure stands; two are enough to be sure of another. */
+    private static Map<String, Set<Integer>> flownIn(List<List<Heard>> heard) {
+        Map<String, Set<Integer>> flownIn = new HashMap<>();
         for (int i = 0; i < heard.size(); i++) {
-            if (i != but
-                    && heard.get(i).stream()
-                            .flatMap(piece -> piece.drafts().stream())
-                            .anyMatch(draft -> isSame(draft, old))) {
-                return true;
+            for (Heard piece : heard.get(i)) {
+                for (Draft draft : piece.drafts()) {
+                    Names.Sense sense = draft.sense();
+                    Set<Integer> sentences = sense == null
+                            ? Set.of()
+                            : flownIn.computeIfAbsent(sense.figure(), figure -> new HashSet<>());
+                    if (sense != null && sentences.size() < 2) {
+                        sentences.add(i);
+                    }
+                }
             }
         }
-        return false;
+        return flownIn;
     }
 
     /** Whether two drafts are the same figure of the catalogue. */

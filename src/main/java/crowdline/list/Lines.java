@@ -82,21 +82,9 @@ final class Lines {
         Draft previous = before;
         for (int i = 0; i < pieces.size(); i++) {
             isEnd = i == pieces.size() - 1;
-            isFigureNext = isFigureNext(pieces, i);
+            isFigureNext = Denial.isFigureNext(pieces, i);
             previous = add(pieces.get(i), told, previous);
         }
-    }
-
-    /** Whether a figure follows, at once or behind more words that take the last one back. */
-    private static boolean isFigureNext(List<Heard> pieces, int at) {
-        int next = at + 1;
-        if (Denial.isSlip(pieces.get(at))) {
-            while (next < pieces.size()
-                    && (Denial.isSlip(pieces.get(next)) || pieces.get(next).isSilent())) {
-                next++;
-            }
-        }
-        return next < pieces.size() && pieces.get(next).isFigure() && !Denial.isDenied(pieces.get(next), false);
     }
 
     /** Adds a piece, and tells which line the next may belong to. */
@@ -121,6 +109,18 @@ final class Lines {
             }
             if (style.isMarked() && !sentence.numbered() && Beside.isGuess(heard) && !lines.isEmpty()) {
                 return said(lines.get(lines.size() - 1), heard);
+            }
+            Draft saidOf = Beside.saidOf(lines, heard);
+            if (saidOf != null) {
+                saidOf.correct(heard.drafts().get(0));
+                saidOf.takeIn(piece.start(), piece.end());
+                return saidOf;
+            }
+            if (isFigureNext && Beside.isWhere(heard, text)) {
+                Draft where = new Draft(piece.start(), piece.end());
+                where.takeWhere(heard.drafts().get(0));
+                ahead.add(where);
+                return null;
             }
             if (Smoke.isTold(lines, heard) || Denial.isDenied(heard, told.isProse())) {
                 if (!Denial.cancels(heard) || Revisions.isPerhaps(text, sentence) || !leavesOutLast(heard)) {
@@ -160,6 +160,11 @@ final class Lines {
         if (heard.isSilent()) {
             return addSilent(piece, previous);
         }
+        if (previous != null
+                && previous.isFigure()
+                && heard.words().get(0).plain().equals("not")) {
+            return said(previous, heard);
+        }
         if (heard.isDetail()) {
             return addDetail(draft, piece, told, previous);
         }
@@ -184,7 +189,7 @@ final class Lines {
                         .findFirst()
                         .filter(Manner.QUALIFYING::has)
                         .isPresent();
-        if (isFigureNext && isQuarterRollUp(heard)) {
+        if (isFigureNext && Beside.isQuarterRollUp(heard)) {
             draft.beginAt(piece.start());
             ahead.add(draft);
             return null;
@@ -247,12 +252,6 @@ final class Lines {
         of.note(text.piece(piece.from(), piece.to()));
         of.takeIn(piece.start(), piece.end());
         return of;
-    }
-
-    /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
-    private static boolean isQuarterRollUp(Heard heard) {
-        List<String> words = heard.words().stream().map(Word::plain).toList();
-        return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
     }
 
     /** A piece that names no figure, as the one it means. */
@@ -335,6 +334,17 @@ final class Lines {
                 && isNumber(draft)) {
             before = lines.get(lines.size() - 1);
         }
+        if (before == null && !lines.isEmpty() && piece.parting() == Parting.LINE && isFurtherIn(piece)) {
+            before = last();
+        }
+        if (before == null
+                && draft.says(Detail.COUNT)
+                && isFigureNext
+                && !lines.isEmpty()
+                && last().isSpin()
+                && !last().says(Detail.COUNT)) {
+            before = last();
+        }
         boolean isNextOnes = smoke
                 || (draft.says(Detail.HEADING) && (isFigureNext || piece.parting() == Parting.LINE))
                 || (told.leadsDetails() && isFigureNext);
@@ -350,6 +360,13 @@ final class Lines {
         waiting.take(draft);
         ahead.add(waiting);
         return null;
+    }
+
+    /** Whether a line stands further in than that of the last figure. */
+    private boolean isFurtherIn(Piece piece) {
+        List<Word> name = last().name();
+        return !name.isEmpty()
+                && text.indent(piece.from()) > text.indent(name.get(0).start());
     }
 
     private static boolean isNumber(Draft draft) {

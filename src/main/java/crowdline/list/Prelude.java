@@ -6,6 +6,7 @@ import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
+import crowdline.list.word.Words;
 import java.util.List;
 import java.util.Set;
 
@@ -63,6 +64,15 @@ final class Prelude {
     private static final Set<String> PERSONS = Set.of(
             "me", "us", "him", "her", "them", "myself", "himself", "herself", "together", "wife", "husband", "one");
 
+    /** "Then Bill does:" */
+    private static final Set<String> DOES = Set.of("do", "doe", "fly");
+
+    private static final Set<String> TITLES =
+            Set.of("display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act");
+
+    /** Of an act: "Second half:". */
+    private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
+
     private static final int LONGEST_WHO = 5;
 
     /** What flies is named in no more words, by judgement. */
@@ -82,6 +92,17 @@ final class Prelude {
                 && words.stream().anyMatch(word -> CRAFT.contains(word.plain()));
     }
 
+    /** Whether a line ahead of the list is its title, though it names a figure: "Parachute display, club day". */
+    static boolean isTitle(List<Heard> pieces) {
+        return pieces.stream().filter(Heard::isFigure).count() == 1
+                && pieces.stream().allMatch(piece -> piece.drafts().size() == 1)
+                && pieces.stream()
+                        .flatMap(piece -> piece.drafts().stream())
+                        .flatMap(draft -> draft.notes().stream())
+                        .flatMap(note -> Words.of(Words.folded(note)).stream())
+                        .anyMatch(word -> TITLES.contains(word.plain()));
+    }
+
     /**
      * Whether a piece is one.
      *
@@ -90,6 +111,9 @@ final class Prelude {
      */
     static boolean isAt(List<Heard> pieces, int at, Sentence sentence, Text text, boolean isFirst) {
         Heard piece = pieces.get(at);
+        if (piece.words().isEmpty() && at + 1 < pieces.size()) {
+            return isAt(pieces, at + 1, sentence, text, isFirst);
+        }
         boolean leads = piece.isWeak()
                 && (piece.words().size() == 1 || Manner.HEADING.hasAny(piece.words()))
                 && endsWithAColon(piece, text);
@@ -138,6 +162,14 @@ final class Prelude {
     /** "Synchro pair: mirror." */
     private static boolean isWhoFlies(Heard piece) {
         return piece.words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null)
+                || (piece.words().size() <= 3
+                        && (PARTS.contains(piece.words()
+                                        .get(piece.words().size() - 1)
+                                        .plain())
+                                || PARTS.contains(piece.words().get(0).plain())))
+                || (piece.words().size() <= LONGEST_WHO
+                        && DOES.contains(
+                                piece.words().get(piece.words().size() - 1).plain()))
                 || (piece.words().size() == 2
                         && WHO.contains(piece.words().get(1).plain()));
     }

@@ -55,6 +55,9 @@ final class Revisions {
             "=|\\b(?:if|below|less than|more than|over \\d|under \\d|when|unless|should|in case|otherwise|weather|wx|clouds?|windy?|rain|density|(?:flat|low|rolling|wet|short|bad)"
                     + " (?:show|display|version|day|programme|card))\\b");
 
+    /** What stands further ahead in a line is not said of a sentence. */
+    private static final int FURTHEST = 600;
+
     /** Ahead of what a line becomes, not of the line itself. */
     private static final Pattern SAYS = Pattern.compile(
             "\\W*" + NO + "?\\s?\\d{1,3}\\s(?:is|are|was|were|comes?|goes|falls?|now|becomes|changes|has|have)\\b");
@@ -133,7 +136,9 @@ final class Revisions {
 
     /** Whether a line speaks of what may come: "below 1,500 ft leave out the spin". */
     static boolean isPerhaps(Text text, Sentence sentence) {
-        int line = text.folded().lastIndexOf('\n', sentence.pieces().get(0).from() - 1) + 1;
+        int from = sentence.pieces().get(0).from();
+        String ahead = text.folded().substring(Math.max(0, from - FURTHEST), from);
+        int line = from - ahead.length() + ahead.lastIndexOf('\n') + 1;
         return PERHAPS.matcher(text.folded()).region(line, sentence.end()).find();
     }
 

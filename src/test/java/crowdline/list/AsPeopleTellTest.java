@@ -174,4 +174,92 @@ class AsPeopleTellTest {
         assertThat(lines.get(2).sure()).isFalse();
         assertThat(lines.get(3).heading()).isNull();
     }
+
+    @Test
+    void numbersThatRunThroughALineCountItsFigures() {
+        List<ListLine> lines = READER.read(
+                        "the order is 1 takeoff 2 loop 3 half cuban 4 stall turn left 5 spin 3 turns 6 landing")
+                .lines();
+
+        assertThat(lines)
+                .extracting(ListLine::figure)
+                .containsExactly("take-off", "loop", "half Cuban", "stall turn", "spin", "landing");
+        assertThat(lines).extracting(ListLine::count).containsExactly(null, null, null, null, 3.0, null);
+        assertThat(READER.read("1 loop, 2 rolls, 1 spin").lines().get(1).count())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void linesMayBeCountedByLettersAlone() {
+        assertThat(figures("A   climb\nB   loop\nC   slow roll\nD   spin"))
+                .containsExactly("climb", "loop", "slow roll", "spin");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "loop, then a roll, the slow one | loop slow-roll",
+                "loop and then that roll where he stops eight times | loop eight-point-roll",
+                "loop, then a baril roll | loop barrel-roll",
+                "loop. Next a low past from the left | loop low-pass",
+                "loop. She comes back low and fast, about 250 knots | loop low-pass",
+                "loop and last but not least the spin | loop spin",
+                "loop\\nroll\\nsame again but left | loop aileron-roll aileron-roll",
+                "Parachute display, club day\\nfreefall\\ncanopy landing | freefall canopy-landing",
+                "It cannot fly inverted. Loop, roll. | loop aileron-roll",
+                "I used to do the spin but now it's a loop, then a roll | loop aileron-roll",
+                "Then Bill does: loop, roll | loop aileron-roll",
+                "Second half: spin, loop | spin loop",
+                "1.loop 2.roll 3.spin | loop aileron-roll spin"
+            })
+    void whatPeopleSayInOtherWordsIsReadToo(String told, String flown) {
+        assertThat(figures(told.replace("\\n", "\n")))
+                .extracting(figure -> figure.replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
+
+    @Test
+    void whatIsSaidLaterOfAFigureIsSaidOfIt() {
+        List<ListLine> lines = READER.read(
+                        "Loop then roll. NB the roll is to the left. Then spin. The loop will be at 140 kt.")
+                .lines();
+
+        assertThat(lines).extracting(ListLine::figure).containsExactly("loop", "aileron roll", "spin");
+        assertThat(lines.get(0).entryKt()).isEqualTo(140);
+        assertThat(lines.get(1).side()).isEqualTo(Side.LEFT);
+    }
+
+    @Test
+    void aLineThatStandsFurtherInIsSaidOfTheOneBeforeIt() {
+        List<ListLine> lines = READER.read(
+                        "loop\n  at the centre, 140 kt\nslow roll\n  from the right\nspin\n  3 turns")
+                .lines();
+
+        assertThat(lines).hasSize(3);
+        assertThat(lines.get(0).place()).isEqualTo(Place.CENTRE);
+        assertThat(String.valueOf(lines.get(1).heading())).isEqualTo("LEFT");
+        assertThat(lines.get(2).count()).isEqualTo(3);
+    }
+
+    @Test
+    void theEndAheadOfAColonIsWhereTheNextIsFlown() {
+        List<ListLine> lines = READER.read("loop\nturnaround left: humpty bump\nturnaround right: stall turn\nland")
+                .lines();
+
+        assertThat(lines).extracting(ListLine::figure).containsExactly("loop", "humpty bump", "stall turn", "landing");
+        assertThat(lines.get(1).place()).isEqualTo(Place.LEFT_END);
+        assertThat(lines.get(2).place()).isEqualTo(Place.RIGHT_END);
+    }
+
+    @Test
+    void aFigureThatIsLeftOutByItsNameIsNotFlown() {
+        String list = "1 vertical roll\n2 humpty\n3 torque roll\n4 flat spin, 4 turns\n5 land\n";
+
+        assertThat(figures(
+                        "As last time except that the humpty becomes a tailslide and there's no torque roll:\n" + list))
+                .containsExactly("vertical roll up", "tail slide", "flat spin", "landing");
+        assertThat(figures("PS: no spin on Friday\n" + list)).contains("flat spin");
+        assertThat(figures(list + "\nIf it rains there's no flat spin.\n")).contains("flat spin");
+    }
 }

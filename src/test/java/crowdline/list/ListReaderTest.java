@@ -315,6 +315,10 @@ class ListReaderTest {
                 "approx. ".repeat(6_000),
                 "2 to 3 ".repeat(7_000),
                 "in from the ".repeat(4_000),
+                "the roll is left, then the green fan. ".repeat(1_280),
+                "swap the loop for the spin. ".repeat(1_750),
+                "loop. 140 kt. no, 150 kt. ".repeat(1_880),
+                "with no loop and no roll but no spin. ".repeat(1_280),
                 words());
     }
 

@@ -116,6 +116,10 @@ public final class Draft {
         return sense != null;
     }
 
+    public boolean isSpin() {
+        return sense != null && sense.figure().endsWith("spin");
+    }
+
     /** Says that the piece begins with the figure's name. */
     public void lead() {
         leads = true;
@@ -201,6 +205,19 @@ public final class Draft {
         contradicted.addAll(other.contradicted);
         notes.addAll(other.notes);
         doubtful |= other.doubtful;
+    }
+
+    /** Takes over what another says; its side is the end it is flown at. */
+    public void takeWhere(Draft other) {
+        Object side = other.said.get(Detail.SIDE);
+        other.said.forEach((detail, value) -> {
+            if (detail != Detail.SIDE) {
+                say(detail, value);
+            }
+        });
+        if (side instanceof Side) {
+            say(Detail.PLACE, side == Side.LEFT ? Place.LEFT_END : Place.RIGHT_END);
+        }
     }
 
     /** Takes over what another says in place of what was said before. */

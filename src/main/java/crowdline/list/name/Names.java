@@ -52,7 +52,8 @@ public final class Names {
 
     private static final Set<String> UNITS = Set.of("kt", "ft", "metre", "m", "mph", "kmh", "km");
 
-    private static final Set<String> DOES = Set.of("a", "the", "and", "i", "he", "she", "they", "big", "last", "final");
+    private static final Set<String> DOES =
+            Set.of("a", "the", "and", "i", "he", "she", "they", "big", "last", "final", "left", "right", "to");
 
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 

@@ -21,6 +21,9 @@ public final class Spelling {
     /** Longer words are nobody's slip. */
     private static final int LONGEST = 30;
 
+    /** In a shorter word other vowels make another word. */
+    private static final int LONG = 6;
+
     private static final String OTHER_WORDS = "left right centre crowd smoke height knots seconds minutes middle front"
             + " towards behind datum degree upright wheels followed canopy hand side recover up down over out off";
 
@@ -103,6 +106,20 @@ public final class Spelling {
                         && consonants(word).startsWith(consonants(plain)));
     }
 
+    /** "Baril", "burrel": the one word of a figure's name that has the same consonants. */
+    private Optional<String> withOtherVowels(String plain) {
+        String skeleton = consonants(plain);
+        if (skeleton.length() < 3 || plain.length() < LONG - 1) {
+            return Optional.empty();
+        }
+        List<String> same = inNames.stream()
+                .filter(word -> word.length() >= LONG
+                        && Math.abs(word.length() - plain.length()) <= 1
+                        && consonants(word).equals(skeleton))
+                .toList();
+        return same.size() == 1 ? Optional.of(same.get(0)) : Optional.empty();
+    }
+
     private static String undoubled(String word) {
         return word.replaceAll("(.)\\1", "$1");
     }
@@ -149,6 +166,10 @@ public final class Spelling {
         Optional<String> whole = shortened(plain);
         if (whole.isPresent()) {
             return whole;
+        }
+        Optional<String> vowels = withOtherVowels(plain);
+        if (vowels.isPresent()) {
+            return vowels;
         }
         int allowed = slips(plain);
         if (plain.length() < 3) {

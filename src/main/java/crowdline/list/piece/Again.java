@@ -16,7 +16,7 @@ public final class Again {
         Names.Sense again = heard.drafts().get(0).sense();
         return before != null
                 && again != null
-                && before.figure().equals(again.figure())
+                && (before.figure().equals(again.figure()) || before.figure().equals("formation " + again.figure()))
                 && heard.words().get(0).plain().equals("after");
     }
 
@@ -43,7 +43,7 @@ public final class Again {
         boolean isSaid = !words.isEmpty()
                 && (words.get(0).equals("another")
                         || words.equals(List.of("again"))
-                        || words.equals(List.of("same", "again")));
+                        || (words.size() > 1 && words.subList(0, 2).equals(List.of("same", "again"))));
         return isSaid && !lines.isEmpty() && lines.get(lines.size() - 1).isFigure();
     }
 }

@@ -83,6 +83,9 @@ public final class GoingOn {
                 || (heard.piece().parting() == Parting.LINE && !isNumber(heard.words()))) {
             return false;
         }
+        if (NamedAgain.isTheOneThat(previous, heard, names, text)) {
+            return takenIn(previous, heard);
+        }
         if (isAngleOf(before, heard)) {
             previous.take(heard.drafts().get(0));
             return takenIn(previous, heard);
@@ -95,7 +98,7 @@ public final class GoingOn {
             previous.doubt();
             return takenIn(previous, heard);
         }
-        if (isBracketed(before, heard)) {
+        if (NamedAgain.isBracketed(before, heard, text)) {
             previous.take(heard.drafts().get(0));
             return takenIn(previous, heard);
         }
@@ -259,24 +262,6 @@ public final class GoingOn {
                         .contains(heard.words().get(0).plain())
                 && !plain(draft.name()).equals(plain(previous.name()))
                 && draft.name().size() > previous.name().size();
-    }
-
-    /** "Vrille, 3 turns (spin)": its name once more. */
-    private boolean isBracketed(Names.Sense before, Heard heard) {
-        Draft draft = heard.drafts().get(0);
-        Names.Sense again = draft.sense();
-        if (again == null
-                || !again.figure().equals(before.figure())
-                || draft.name().isEmpty()) {
-            return false;
-        }
-        int begin = draft.name().get(0).start();
-        int end = draft.name().get(draft.name().size() - 1).end();
-        String folded = text.folded();
-        return begin > heard.piece().from()
-                && folded.charAt(begin - 1) == '('
-                && end < folded.length()
-                && folded.charAt(end) == ')';
     }
 
     private static List<String> plain(List<Word> words) {

@@ -5,6 +5,7 @@ import crowdline.list.word.Word;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +18,8 @@ import org.jspecify.annotations.Nullable;
 record Points(Sense sense, int at) {
     private static final Map<Integer, String> ROLLS =
             Map.of(2, "two-point roll", 4, "four-point roll", 8, "eight-point roll");
+
+    private static final Set<String> STOPS = Set.of("stop", "stopped", "stopping", "pause", "hesitate");
 
     /** Of a name that stands at these words; null if it has no such number. */
     static @Nullable Points of(List<Word> words, int from, int to) {
@@ -32,6 +35,10 @@ record Points(Sense sense, int at) {
         if (isOf && before != null) {
             return new Points(sense(before, 2, List.of()), from - 1);
         }
+        Points stops = stops(words, from, to);
+        if (stops != null) {
+            return stops;
+        }
         boolean isTimes = to == from + 1
                 && words.get(from).plain().equals("roll")
                 && to + 2 < words.size()
@@ -39,6 +46,20 @@ record Points(Sense sense, int at) {
                 && words.get(to + 2).plain().equals("time");
         Double after = isTimes ? words.get(to + 1).number() : null;
         return after == null ? null : new Points(sense(after, 2, List.of("aileron roll")), to + 1);
+    }
+
+    /** "That roll where he stops eight times", "the roll with the four stops in it". */
+    private static @Nullable Points stops(List<Word> words, int from, int to) {
+        boolean isRoll = words.get(to - 1).plain().equals("roll")
+                && to == from + 1
+                && words.subList(to, words.size()).stream().anyMatch(word -> STOPS.contains(word.plain()));
+        for (int i = to; isRoll && i < words.size(); i++) {
+            Double number = words.get(i).number();
+            if (number != null && ROLLS.containsKey(number.intValue())) {
+                return new Points(sense(number, 1, List.of()), i);
+            }
+        }
+        return null;
     }
 
     private static Sense sense(double number, int most, List<String> others) {

@@ -15,6 +15,9 @@ final class Slips {
     /** Right ahead of one. */
     private static final Pattern AHEAD = Pattern.compile("(?:.* )?(?:no|not|not the|not a)");
 
+    private static final Pattern USED_TO =
+            Pattern.compile("(?:.* )?used to(?: (?:do|fly|have|be|finish|start|with|a|the))*");
+
     private Slips() {}
 
     /** The figures that are meant, of several in one breath; at least the last. */
@@ -22,6 +25,8 @@ final class Slips {
         List<Found> meant = new ArrayList<>();
         for (int i = 0; i < found.size(); i++) {
             int to = i + 1 < found.size() ? found.get(i + 1).from() : words.size();
+            boolean isPast = i == 0
+                    && USED_TO.matcher(plain(words, 0, found.get(0).from())).matches();
             boolean isDenied = i > 0
                     && AHEAD.matcher(plain(
                                     words, found.get(i - 1).to(), found.get(i).from()))
@@ -29,7 +34,7 @@ final class Slips {
             boolean isLast = i == found.size() - 1;
             boolean isTakenBack = !isLast
                     && BEHIND.matcher(plain(words, found.get(i).to(), to)).matches();
-            if (!isDenied && !isTakenBack) {
+            if (!isPast && !isDenied && !isTakenBack) {
                 meant.add(found.get(i));
             }
         }

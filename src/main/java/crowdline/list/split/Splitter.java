@@ -18,12 +18,13 @@ public final class Splitter {
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
                     + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
-    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3})\\s+(?=[\\p{L}\\d(])");
+    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3}|[a-z])\\s+(?=[\\p{L}\\d(])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
-            + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)]\\s|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
-            + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
+            + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
+            + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
+            + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
@@ -58,8 +59,12 @@ public final class Splitter {
     /** The last number that counts what is flown in one line. */
     private int counted;
 
+    /** The numbers in the line that is split. */
+    private Running running;
+
     private Splitter(Text text) {
         this.text = text;
+        this.running = new Running("", 0, 0);
         this.chat = Chat.of(text.folded());
     }
 
@@ -109,10 +114,7 @@ public final class Splitter {
             boolean numbered = words > message
                     && !DECORATION.matcher(folded).region(message, words).matches();
             Matcher count = COUNTED.matcher(folded).region(message, end);
-            if (!numbered
-                    && count.lookingAt()
-                    && Integer.parseInt(count.group(1)) == counted + 1
-                    && isCountedOn(end, counted)) {
+            if (!numbered && count.lookingAt() && count(count.group(1)) == counted + 1 && isCountedOn(end, counted)) {
                 counted++;
                 words = count.end();
                 numbered = true;
@@ -138,7 +140,7 @@ public final class Splitter {
         }
         Matcher count = COUNTED.matcher(text.folded())
                 .region(Math.min(next, text.folded().length()), text.folded().length());
-        return count.lookingAt() && Integer.parseInt(count.group(1)) == 2;
+        return count.lookingAt() && count(count.group(1)) == 2;
     }
 
     private int lineEnd(int start) {
@@ -162,6 +164,7 @@ public final class Splitter {
         Matcher found = BREAK.matcher(text.folded()).region(line.words(), end);
         found.useTransparentBounds(true);
         counted = line.numbered() ? count(text.folded().substring(line.start(), line.words())) : 0;
+        running = new Running(text.folded(), line.words(), end);
         List<Bracket> brackets = brackets(line.words(), end);
         int next = 0;
         while (found.find()) {
@@ -170,12 +173,13 @@ public final class Splitter {
             }
             boolean isInside = next < brackets.size() && brackets.get(next).open() < found.start();
             if (isInside || !isBreak(found, from)) {
-                if (found.group("numbered") != null) {
+                if (found.group("numbered") != null || found.group("bare") != null) {
                     found.region(found.start() + 1, end);
                 }
                 continue;
             }
-            boolean isWord = found.group("word") != null || found.group("numbered") != null;
+            boolean isWord =
+                    found.group("word") != null || found.group("numbered") != null || found.group("bare") != null;
             boolean isStop = found.group("stop") != null;
             int pieceEnd = isWord ? found.start() : found.end();
             cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
@@ -248,6 +252,9 @@ public final class Splitter {
                                     .matcher(text.folded())
                                     .region(Math.max(from, found.start() - 12), found.start())
                                     .matches());
+        }
+        if (found.group("bare") != null) {
+            return running.isAt(found.start());
         }
         if (found.group("numbered") != null) {
             int number = count(found.group());

@@ -51,6 +51,16 @@ public record Text(String written, String folded, Columns columns, Set<Integer> 
         return columns.isHead(at);
     }
 
+    /** How far in the line begins that a place stands in, in letters. */
+    public int indent(int at) {
+        int begin = folded.lastIndexOf('\n', at - 1) + 1;
+        int words = begin;
+        while (words < at && Character.isWhitespace(folded.charAt(words))) {
+            words++;
+        }
+        return words - begin;
+    }
+
     /** A stretch as it was written, without spaces and commas around it. */
     public String piece(int from, int to) {
         int first = from;

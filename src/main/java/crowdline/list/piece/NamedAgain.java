@@ -1,0 +1,52 @@
+package crowdline.list.piece;
+
+import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Tells that a piece names the figure before it in other words. */
+final class NamedAgain {
+    private NamedAgain() {}
+
+    /** "A roll, the slow one": which of them it is. */
+    static boolean isTheOneThat(Draft previous, Heard heard, Names names, Text text) {
+        List<Word> words = heard.words();
+        for (int i = 1; i < words.size(); i++) {
+            boolean isOne = text.folded().startsWith("one", words.get(i).start())
+                    && words.get(0).plain().equals("the")
+                    && words.get(i - 1).plain().length() > 1
+                    && !heard.isFigure();
+            List<Word> both = isOne
+                    ? Stream.concat(Stream.of(words.get(i - 1)), previous.name().stream())
+                            .toList()
+                    : List.of();
+            Names.Sense sense = isOne ? names.all(both) : null;
+            if (sense != null) {
+                previous.mean(sense, both);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** "Vrille, 3 turns (spin)": its name once more. */
+    static boolean isBracketed(Names.Sense before, Heard heard, Text text) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense again = draft.sense();
+        if (again == null
+                || !again.figure().equals(before.figure())
+                || draft.name().isEmpty()) {
+            return false;
+        }
+        int begin = draft.name().get(0).start();
+        int end = draft.name().get(draft.name().size() - 1).end();
+        String folded = text.folded();
+        return begin > heard.piece().from()
+                && folded.charAt(begin - 1) == '('
+                && end < folded.length()
+                && folded.charAt(end) == ')';
+    }
+}
