@@ -8,13 +8,20 @@ import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** The lines of a list as figures that nothing is known of yet but what was asked. */
 final class AskedFigures {
     /** Told twice in a row it is one: "break to land", and then "landing". */
     private static final Set<String> ONCE = Set.of("landing", "take-off", "wing rock", "canopy landing");
+
+    /** One word that may be said of a figure: not which of several it is, whose, or how sure. */
+    private static final Pattern DESCRIBES = Pattern.compile("(?i)(?!(?:first|second|third|last|final|next|then|same|another"
+            + "|repeat|optional|possible|possibly|maybe|perhaps|again|also|plus|after|before|into|from|with|and|or|the|an?|my"
+            + "|our|your|his|her|their|this|that|not|no|new|old|usual|normal|standard)$)\\p{L}{3,}");
 
     private final Catalogue catalogue;
     private final Set<String> taken = new HashSet<>();
@@ -64,7 +71,7 @@ final class AskedFigures {
 
     private Figure figure(ListLine line) {
         String name = line.figure() == null ? line.title() : line.figure();
-        String title = line.title().equals(nameOf(name)) ? null : line.title();
+        String title = line.title().equals(nameOf(name)) ? described(line) : line.title();
         return new Figure(
                 id(line.title()),
                 name,
@@ -78,6 +85,21 @@ final class AskedFigures {
                 false,
                 List.of(),
                 List.of());
+    }
+
+    /**
+     * What the list calls it with a word before the figure's own name that nothing else holds, such as "fan break"; null if
+     * that is all there is to it, or the word is none that describes.
+     */
+    private static @Nullable String described(ListLine line) {
+        String note = line.note();
+        String text = line.text().strip();
+        return note != null
+                        && line.count() == null
+                        && DESCRIBES.matcher(note).matches()
+                        && text.equalsIgnoreCase(note + " " + line.title())
+                ? text.toLowerCase(Locale.ROOT)
+                : null;
     }
 
     private String nameOf(String figure) {

@@ -91,14 +91,17 @@ final class Called {
                 || COUNTED.subList(2, COUNTED.size()).contains(called.replaceFirst(" .*", ""));
     }
 
-    /** What the list calls it, where that is a name of its own and not the catalogue's with more or less to it; else null. */
+    /**
+     * What the list calls it, where that is a name of its own or describes it by a word before the catalogue's, and not that
+     * with more or less to it; else null.
+     */
     private static @Nullable String ownName(Figure figure, CatalogueEntry entry) {
         String title = figure.shownName();
         boolean isName = title.matches("[a-z][a-z -]*[a-z]")
                 && title.split(" ").length <= MOST_WORDS
                 && !entry.comesOrGoes()
-                && !key(entry.name()).contains(key(title))
-                && !key(title).contains(key(entry.name()));
+                && (title.endsWith(" " + entry.name())
+                        || (!key(entry.name()).contains(key(title)) && !key(title).contains(key(entry.name()))));
         return isName ? title.replaceFirst("^(an?|the) ", "") : null;
     }
 

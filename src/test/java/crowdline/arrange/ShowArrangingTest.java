@@ -30,6 +30,7 @@ import java.util.List;
 import java.util.Objects;
 import org.assertj.core.api.Assertions;
 import org.assertj.core.groups.Tuple;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -119,6 +120,23 @@ class ShowArrangingTest {
                         .filter(s -> s.tS() >= last.startS())
                         .findFirst())
                 .hasValueSatisfying(s -> assertThat(s.up().z()).isPositive());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Fan break | fan break",
+                "flag jump | flag jump",
+                "Diamond loop | diamond loop",
+                "Backwards climb | backwards climb",
+                "final loop |",
+                "loop |",
+                "slow pass gear down |"
+            })
+    void aWordThatDescribesAFigureStaysWithIt(String text, @Nullable String title) {
+        assertThat(made(empty(), "formation", text + "\nlanding").act().figures().get(0).title())
+                .isEqualTo(title);
     }
 
     @Test

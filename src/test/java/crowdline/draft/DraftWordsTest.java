@@ -427,6 +427,16 @@ class DraftWordsTest {
     }
 
     @Test
+    void aWordThatDescribesAFigureIsSaidWithIt() {
+        String calls = String.join(
+                " ",
+                Drafted.of(Drafted.empty(), "formation", "The Tern Team", "run-in, fan break, diamond loop, fan break")
+                        .texts());
+
+        assertThat(calls).contains("a fan break").contains("a diamond loop").contains("another fan break");
+    }
+
+    @Test
     void noTwoColonsStandInOneCall() {
         for (Drafted drafted : drafts()) {
             assertThat(drafted.texts()).noneMatch(text -> text.matches("[^.]*: [^.]*: [^.]*\\..*"));
