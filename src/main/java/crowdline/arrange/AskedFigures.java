@@ -19,9 +19,10 @@ final class AskedFigures {
     private static final Set<String> ONCE = Set.of("landing", "take-off", "wing rock", "canopy landing");
 
     /** One word that may be said of a figure: not which of several it is, whose, or how sure. */
-    private static final Pattern DESCRIBES = Pattern.compile("(?i)(?!(?:first|second|third|last|final|next|then|same|another"
-            + "|repeat|optional|possible|possibly|maybe|perhaps|again|also|plus|after|before|into|from|with|and|or|the|an?|my"
-            + "|our|your|his|her|their|this|that|not|no|new|old|usual|normal|standard)$)\\p{L}{3,}");
+    private static final Pattern DESCRIBES =
+            Pattern.compile("(?i)(?!(?:first|second|third|last|final|next|then|same|another"
+                    + "|repeat|optional|possible|possibly|maybe|perhaps|again|also|plus|after|before|into|from|with|and|or|the|an?|my"
+                    + "|our|your|his|her|their|this|that|not|no|new|old|usual|normal|standard)$)\\p{L}{3,}");
 
     private final Catalogue catalogue;
     private final Set<String> taken = new HashSet<>();

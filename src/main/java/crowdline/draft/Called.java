@@ -101,7 +101,8 @@ final class Called {
                 && title.split(" ").length <= MOST_WORDS
                 && !entry.comesOrGoes()
                 && (title.endsWith(" " + entry.name())
-                        || (!key(entry.name()).contains(key(title)) && !key(title).contains(key(entry.name()))));
+                        || (!key(entry.name()).contains(key(title))
+                                && !key(title).contains(key(entry.name()))));
         return isName ? title.replaceFirst("^(an?|the) ", "") : null;
     }
 

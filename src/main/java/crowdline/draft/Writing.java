@@ -104,9 +104,12 @@ final class Writing {
 
     /**
      * What is known of those who fly and found no place in a figure, to be said wherever there is time, or taken by its key.
-     * To be asked once the figures are written.
+     * To be asked once the figures are written. Nothing where a person has chosen what floats in the act.
      */
     List<Remark> floating() {
+        if (act.remarks().stream().anyMatch(r -> !r.draft())) {
+            return List.of();
+        }
         return names.facts(show, act).stream()
                 .filter(said::isNew)
                 .map(fact -> FactWords.floating(fact, act, ids))

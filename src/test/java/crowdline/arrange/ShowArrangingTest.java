@@ -135,7 +135,11 @@ class ShowArrangingTest {
                 "slow pass gear down |"
             })
     void aWordThatDescribesAFigureStaysWithIt(String text, @Nullable String title) {
-        assertThat(made(empty(), "formation", text + "\nlanding").act().figures().get(0).title())
+        assertThat(made(empty(), "formation", text + "\nlanding")
+                        .act()
+                        .figures()
+                        .get(0)
+                        .title())
                 .isEqualTo(title);
     }
 

@@ -39,6 +39,7 @@ public final class FirstDraft {
                     show,
                     act,
                     figure -> true,
+                    true,
                     "Draft the words of " + Found.quoted(act.title()),
                     "every figure that" + " there is something to say about, and time for, has words already");
         };
@@ -59,12 +60,15 @@ public final class FirstDraft {
                     show,
                     without,
                     f -> f.id().equals(figureId),
+                    false,
                     "Draft the words of " + name,
                     "there is no time for any, or nothing is known of it");
         };
     }
 
-    private Change drafted(Show show, Act act, Predicate<Figure> which, String name, String nothing) throws CannotBe {
+    /** @param floats whether what finds no place in a figure may be said anywhere in the act */
+    private Change drafted(Show show, Act act, Predicate<Figure> which, boolean floats, String name, String nothing)
+            throws CannotBe {
         if (!show.canBePredicted(act) || act.figures().isEmpty()) {
             throw new CannotBe(
                     "Words are drafted for what can be predicted, and this act cannot be; the check says why");
@@ -79,6 +83,7 @@ public final class FirstDraft {
                     now = with(now, figure.withRemarks(fresh));
                 }
             }
+            now = floats ? now.withFigures(now.figures(), written.remarks()) : now;
         }
         if (now.equals(act)) {
             throw new CannotBe("There is nothing to draft: " + nothing);

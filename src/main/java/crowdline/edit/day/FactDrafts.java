@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -36,7 +37,7 @@ final class FactDrafts {
         Show now = after;
         for (Act act : after.acts()) {
             if (act.performer().equals(performerId) && hasWords(act)) {
-                now = told(reworded(before, now, act, were, are), act.id(), are);
+                now = told(reworded(before, now, act, were, are), act.id(), added(were, are));
             }
         }
         return now;
@@ -45,6 +46,19 @@ final class FactDrafts {
     private static List<String> facts(Show show, String performerId) {
         return show.performer(performerId).map(Performer::facts).orElse(List.of()).stream()
                 .map(SourcedFact::text)
+                .toList();
+    }
+
+    /** Whether the fact at this place is the one that stood there, in other words. */
+    private static boolean isReworded(List<String> were, List<String> are, int i) {
+        return were.size() == are.size() && !are.contains(were.get(i)) && !were.contains(are.get(i));
+    }
+
+    /** What is new: what was known before is told already, perhaps in a person's own words, or was left out. */
+    private static List<String> added(List<String> were, List<String> are) {
+        return IntStream.range(0, are.size())
+                .filter(i -> !were.contains(are.get(i)) && !isReworded(were, are, i))
+                .mapToObj(are::get)
                 .toList();
     }
 
@@ -59,7 +73,7 @@ final class FactDrafts {
         Map<String, String> instead = new HashMap<>();
         for (int i = 0; i < were.size(); i++) {
             if (!are.contains(were.get(i))) {
-                boolean other = were.size() == are.size() && !were.contains(are.get(i));
+                boolean other = isReworded(were, are, i);
                 instead.put(
                         FactWords.said(before, act, were.get(i)), other ? FactWords.said(now, act, are.get(i)) : "");
             }
@@ -86,7 +100,7 @@ final class FactDrafts {
         return kept;
     }
 
-    /** With every fact that nothing in the show says yet as a draft of the act. */
+    /** With these facts, as far as nothing in the show says them yet, as drafts of the act. */
     private static Show told(Show show, String actId, List<String> facts) {
         Act act = show.act(actId).orElseThrow();
         Set<String> ids = show.remarkIds().stream().collect(Collectors.toCollection(HashSet::new));

@@ -10,6 +10,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.edit.EditedShow;
+import crowdline.edit.day.People;
+import crowdline.show.Act;
+import crowdline.show.Performer.SourcedFact;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
@@ -61,6 +64,25 @@ class FirstDraftTest {
         assertThat(with.everyRemark().map(Remark::id)).doesNotHaveDuplicates();
         assertThat(edited.undoName()).contains("Draft the words of “Solo”");
         assertThat(edited.undone().now()).isEqualTo(show);
+    }
+
+    @Test
+    void whatIsKnownOfThePilotIsDraftedWithTheActUnlessAPersonChoseWhatFloats() throws CannotBe {
+        Show bare = Edited.solo();
+        String pilot = act(bare).performer();
+        SourcedFact fact =
+                new SourcedFact("Mends church organs for a living, and says both jobs need patience.", "form");
+        SourcedFact more = new SourcedFact("Learned to fly in a glider, before she could drive a car.", "form");
+        Show known = done(bare, People.facts(pilot, List.of(fact, more)));
+        Show drafted = done(known, draft.act(SOLO));
+
+        assertThat(drafted.everyRemark().map(Remark::text))
+                .containsOnlyOnce("Ada mends church organs for a living, and says both jobs need patience.")
+                .containsOnlyOnce("Ada learned to fly in a glider, before she could drive a car.");
+        Act act = act(known);
+        Remark own = Remark.of("own", RemarkKind.FACT, "Organs sing for her.");
+        Show chosen = known.withAct(act.withFigures(act.figures(), List.of(own)));
+        assertThat(act(done(chosen, draft.act(SOLO))).remarks()).containsExactly(own);
     }
 
     @Test

@@ -177,6 +177,19 @@ class DayEditsTest {
         assertThat(drafts(knowing(accepted, "Mends clocks."))).isEmpty();
     }
 
+    /** "For a living she mends clocks" says it, though no computer sees that. */
+    @Test
+    void aFactThatWasKnownBeforeIsNotDraftedBesideAPersonsOwnWords() throws CannotBe {
+        Show with = knowing(show, "Mends clocks.");
+        Act act = with.acts().get(0);
+        Show own = with.withAct(act.withFigures(
+                act.figures(), List.of(Remark.of("own", RemarkKind.FACT, "For a living she mends clocks."))));
+
+        assertThat(drafts(knowing(own, "Mends clocks.", "Built in 1943.")))
+                .containsExactly("The light aerobatic biplane was built in 1943.");
+        assertThat(drafts(knowing(own, "Mends old clocks."))).isEmpty();
+    }
+
     @Test
     void anActWithoutWordsIsLeftWithout() throws CannotBe {
         Act act = show.acts().get(0);

@@ -52,8 +52,8 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final PairTable facts;
     private final PairTable words;
     private final PairTable speakers;
-    private final JTextArea factsTitle = PlainText.wrapped(
-            "Heading", "What is known of them and what they fly, each with who vouches for it");
+    private final JTextArea factsTitle =
+            PlainText.wrapped("Heading", "What is known of them and what they fly, each with who vouches for it");
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
     private final JTextArea speakersTitle = PlainText.wrapped("Heading", SPEAKERS);
     private final JCheckBox beside = new JCheckBox("Both languages at once");
