@@ -49,6 +49,7 @@ class ArchitectureTest {
             new Room("list.split", "a text is parted by its marks and words, not by what it says"),
             new Room("list.draft", "what is said is gathered, whoever reads it"),
             new Room("list.piece", "a piece is read without those around it"),
+            new Room("list.about", "what a letter says beside its figures is read from what they left over"),
             new Room("list", "what a pilot wrote is read from its words and the catalogue, before anything is flown"),
             new Room("flight.air", "the air is there before anything flies in it"),
             new Room("flight.body", "what flies is numbers, however it is moved"),

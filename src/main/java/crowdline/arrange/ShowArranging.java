@@ -41,8 +41,13 @@ public final class ShowArranging {
      * @param title how it is announced
      * @param performer who flies it, or null if nobody said
      * @param slotStart when it begins by the clock at the venue
+     * @param minutes how long all of it takes, above 0, or null if nobody said
      */
-    public record About(String title, @Nullable String performer, LocalTime slotStart) {}
+    public record About(
+            String title,
+            @Nullable String performer,
+            LocalTime slotStart,
+            @Nullable Double minutes) {}
 
     /**
      * A show with the act in it.
@@ -73,7 +78,7 @@ public final class ShowArranging {
         List<Figure> asked = isUnderCanopies(flies) ? underCanopies(arranger.figures(list)) : arranger.figures(list);
         Arranged arranged = flies instanceof Airframe airframe
                 ? arranger.flown(asked, airframe, show.venue().limits(), Air.of(show.air(), show.venue()))
-                : arranger.timed(asked);
+                : arranger.timed(asked, about.minutes());
         Set<String> performers =
                 show.performers().stream().map(Performer::id).collect(Collectors.toCollection(HashSet::new));
         String name = about.performer() == null ? "the pilot" : about.performer();
@@ -88,7 +93,9 @@ public final class ShowArranging {
                 performer.id(),
                 flies.id(),
                 about.slotStart(),
-                Math.max(Math.ceil(arranged.seconds() / 60) + 1, LEAST_SLOT_MINUTES),
+                about.minutes() == null
+                        ? Math.max(Math.ceil(arranged.seconds() / 60) + 1, LEAST_SLOT_MINUTES)
+                        : about.minutes(),
                 arranged.entry(),
                 arranged.figures(),
                 List.of(new Variant(

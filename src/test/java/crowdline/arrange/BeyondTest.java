@@ -31,7 +31,7 @@ class BeyondTest {
                         ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null),
                         new ListReader(CATALOGUE).read(list),
                         making,
-                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0)));
+                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null));
     }
 
     private static Arranged arranged(String list, String kind) {

@@ -50,7 +50,23 @@ class ShowArrangingTest {
                 ? kind.airframe(id, "The aircraft", Sliders.TYPICAL)
                 : new TimedAircraft(id, "The aircraft", kind, null);
         return new ShowArranging(CATALOGUE)
-                .add(show, list, making, new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0)));
+                .add(show, list, making, new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null));
+    }
+
+    /** 6 min less 60 s told are 300 s for three figures; in a minute they would last no time, and take their usual one. */
+    @ParameterizedTest
+    @CsvSource({"6, 100", "1, 20", "1.1, 5", "30, 180"})
+    void timedFiguresShareWhatIsLeftOfTheTimeTold(double minutes, double eachS) {
+        FigureList list = new ListReader(CATALOGUE).read("lift off, quick stop (60 s), pedal turn, landing");
+        Kind kind = KindsFile.shipped().named("helicopter");
+        ShowArranging.Made made = new ShowArranging(CATALOGUE)
+                .add(
+                        empty(),
+                        list,
+                        id -> new TimedAircraft(id, "The aircraft", kind, null),
+                        new ShowArranging.About("An act", null, LocalTime.of(14, 0), minutes));
+        assertThat(made.arranged().times()).containsExactly(eachS, 60.0, eachS, eachS);
+        assertThat(made.act().slotMinutes()).isEqualTo(minutes);
     }
 
     private static Show empty() {

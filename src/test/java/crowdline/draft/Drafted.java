@@ -75,7 +75,8 @@ public record Drafted(Show show, Act act, Flight flight) {
         ShowArranging.Making making = id -> kind.flies()
                 ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
                 : new TimedAircraft(id, kind.name(), kind, named.number());
-        return ARRANGING.add(before, read, making, new ShowArranging.About("An act", performer, LocalTime.of(14, 0)));
+        return ARRANGING.add(
+                before, read, making, new ShowArranging.About("An act", performer, LocalTime.of(14, 0), null));
     }
 
     static Drafted of(Show show, Act act, double share) {

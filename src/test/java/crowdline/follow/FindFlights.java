@@ -47,7 +47,7 @@ public final class FindFlights {
                             empty,
                             new ListReader(catalogue).read(String.join("\n", lines.subList(1, lines.size()))),
                             id -> KindsFile.shipped().counted(kind).kind().airframe(id, kind, Sliders.TYPICAL),
-                            new ShowArranging.About("act", null, LocalTime.NOON));
+                            new ShowArranging.About("act", null, LocalTime.NOON, null));
             Display display = new Display(made.show(), catalogue, made.act(), "full");
             List<FlightOf> flights = new ArrayList<>();
             for (Scenario scenario : Scenario.inAHardSky()) {

@@ -64,7 +64,7 @@ class ArrangedCheckTest {
                         show,
                         new ListReader(CATALOGUE).read(list),
                         making,
-                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0)));
+                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null));
     }
 
     private static List<String> errors(ShowArranging.Made made) {

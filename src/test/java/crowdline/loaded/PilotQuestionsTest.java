@@ -129,7 +129,7 @@ class PilotQuestionsTest {
                         Drafted.empty(),
                         found,
                         id -> kind.airframe(id, kind.name(), Sliders.TYPICAL),
-                        new ShowArranging.About("An act", null, LocalTime.NOON));
+                        new ShowArranging.About("An act", null, LocalTime.NOON, null));
         assertThat(texts(PilotQuestions.of(
                         made.show(), made.act(), flight(made.show(), made.act()), CATALOGUE, origins(made, List.of()))))
                 .contains(

@@ -7,11 +7,13 @@ import crowdline.edit.act.FirstDraft;
 import crowdline.layout.LaidOut;
 import crowdline.list.ListReader;
 import crowdline.list.ListText;
+import crowdline.list.about.AboutAct;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.measure.Hour;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
+import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.Kinds;
@@ -32,6 +34,7 @@ import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.ShowReading;
 import java.io.IOException;
 import java.io.InputStream;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -68,6 +71,7 @@ public final class ArrangeCommand implements Callable<Integer> {
     private static final int MOST_BYTES = 1 << 20;
 
     private static final int LONGEST_NOTE = 100;
+    private static final LocalTime USUAL_START = LocalTime.of(14, 0);
 
     private final Terminal terminal;
     private final InputStream in;
@@ -97,15 +101,14 @@ public final class ArrangeCommand implements Callable<Integer> {
     @Option(names = "--title", paramLabel = "T", description = "How the act is announced.")
     private @Nullable String title;
 
-    @Option(names = "--performer", paramLabel = "NAME", description = "Who flies it.")
+    @Option(names = "--performer", paramLabel = "NAME", description = "Who flies it; without it, as the list says.")
     private @Nullable String performer;
 
     @Option(
             names = "--slot",
             paramLabel = "HH:MM",
-            defaultValue = "14:00",
-            description = "When it begins (${DEFAULT-VALUE}).")
-    private String slot = "";
+            description = "When it begins; without it, as the list says, or at 14:00.")
+    private @Nullable String slot;
 
     @Option(names = "--into", paramLabel = "SHOW.json", description = "Adds the act to this show instead of a new one.")
     private @Nullable Path into;
@@ -160,7 +163,7 @@ public final class ArrangeCommand implements Callable<Integer> {
         if (talk < 0 || talk > 100) {
             throw new Unusable("--talk is " + talk + "; give a share of the act in per cent, from 0 to 100");
         }
-        LocalTime start = slotStart();
+        LocalTime asked = slotStart();
         Kinds.Named kind = kind();
         if ((list == null) == (from == null)) {
             throw new Unusable("arrange takes a list, or a flight log with --from; give one of the two");
@@ -185,8 +188,7 @@ public final class ArrangeCommand implements Callable<Integer> {
             return ExitCode.BLOCKED;
         }
         ShowArranging.Made made = worded(
-                new ShowArranging(catalogue)
-                        .add(known, read, making(kind), new ShowArranging.About(named(kind), performer, start)),
+                new ShowArranging(catalogue).add(known, read, making(kind), about(kind, AboutAct.of(read), asked)),
                 catalogue);
         Path target = out == null ? into : out;
         if (target != null) {
@@ -214,10 +216,18 @@ public final class ArrangeCommand implements Callable<Integer> {
         return new ShowArranging.Made(drafted, act, made.arranged());
     }
 
-    private String named(Kinds.Named kind) {
-        return title != null
+    /**
+     * What was given counts, and then what the list says.
+     *
+     * @param start as given, or null
+     */
+    private ShowArranging.About about(Kinds.Named kind, AboutAct said, @Nullable LocalTime start) {
+        String who = performer == null ? said.pilot() : performer;
+        String named = title != null
                 ? title
-                : (performer != null ? performer + ", " : "") + kind.kind().name();
+                : (who != null ? who + ", " : "") + kind.kind().name();
+        LocalTime begins = start != null ? start : Objects.requireNonNullElse(said.begins(), USUAL_START);
+        return new ShowArranging.About(named, who, begins, said.minutes());
     }
 
     private Show fresh() {
@@ -236,10 +246,14 @@ public final class ArrangeCommand implements Callable<Integer> {
                 : new TimedAircraft(id, kind.name(), kind, named.number());
     }
 
-    private LocalTime slotStart() throws Unusable {
-        return Hour.typed(slot)
+    private @Nullable LocalTime slotStart() throws Unusable {
+        String given = slot;
+        if (given == null) {
+            return null;
+        }
+        return Hour.typed(given)
                 .orElseThrow(() ->
-                        new Unusable("--slot is \"" + slot + "\"; give the time as hours and minutes, such as 14:05"));
+                        new Unusable("--slot is \"" + given + "\"; give the time as hours and minutes, such as 14:05"));
     }
 
     private Kinds.Named kind() throws Unusable {
@@ -287,6 +301,7 @@ public final class ArrangeCommand implements Callable<Integer> {
         }
         read.findings().forEach(f -> terminal.line(f.severity().name().toLowerCase(Locale.ROOT) + ": " + f.message()));
         if (made != null) {
+            told(AboutAct.of(read)).forEach(said -> terminal.line("the list says: " + said));
             terminal.line("");
             double at = 0;
             for (int i = 0; i < made.act().figures().size(); i++) {
@@ -304,6 +319,25 @@ public final class ArrangeCommand implements Callable<Integer> {
             }
             made.arranged().findings().forEach(f -> terminal.line("warning: " + f.message()));
         }
+    }
+
+    /** What was taken from the letter beside its figures, in words. */
+    private List<String> told(AboutAct said) {
+        List<String> told = new ArrayList<>();
+        if (said.pilot() != null && performer == null) {
+            told.add(said.pilot() + " flies it");
+        }
+        if (said.begins() != null && slot == null) {
+            told.add("it begins at " + Hour.toTheMinute(said.begins()));
+        }
+        if (said.minutes() != null) {
+            told.add("all of it takes " + plain(said.minutes()) + " minutes");
+        }
+        return told;
+    }
+
+    private static String plain(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     /** The beginning of what may be a whole letter; the show file keeps what was asked of each figure. */
@@ -335,6 +369,14 @@ public final class ArrangeCommand implements Callable<Integer> {
             Map<String, Object> act = new LinkedHashMap<>();
             act.put("id", made.act().id());
             act.put("title", made.act().title());
+            act.put(
+                    "performer",
+                    made.show()
+                            .performer(made.act().performer())
+                            .map(Performer::name)
+                            .orElse(""));
+            act.put("slotStart", Hour.toTheMinute(made.act().slotStart()));
+            act.put("slotMinutes", made.act().slotMinutes());
             act.put("seconds", made.arranged().seconds());
             List<Object> figures = new ArrayList<>();
             for (int i = 0; i < made.act().figures().size(); i++) {

@@ -2,6 +2,7 @@ package crowdline.edit.act;
 
 import crowdline.arrange.ShowArranging;
 import crowdline.edit.Change;
+import crowdline.list.about.AboutAct;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.show.Act;
@@ -59,7 +60,7 @@ public final class AddAct {
         return last.slotStart().plusMinutes((long) Math.ceil(last.slotMinutes()));
     }
 
-    /** Adds the act of a list. */
+    /** Adds the act of a list; where its letter says how long all of it takes, the slot is so long. */
     public Edit fromList(FigureList list, Wanted wanted) {
         Edit edit = show -> {
             for (Finding finding : list.findings()) {
@@ -108,7 +109,8 @@ public final class AddAct {
                                 wanted.performer().isBlank()
                                         ? null
                                         : wanted.performer().strip(),
-                                wanted.slot()));
+                                wanted.slot(),
+                                AboutAct.of(list).minutes()));
         return Change.of("Add act " + Found.quoted(wanted.named()), draft.of(made.show(), made.act()));
     }
 

@@ -94,7 +94,7 @@ final class Relaying {
     /** Nothing is flown between figures that are only timed. */
     private static Relaid timed(Arranger arranger, Act before, Act act) {
         List<Figure> figures = arranger.timed(
-                        act.figures().stream().filter(f -> !f.transit()).toList())
+                        act.figures().stream().filter(f -> !f.transit()).toList(), null)
                 .figures();
         Set<String> kept = figures.stream().map(Figure::id).collect(Collectors.toSet());
         List<Variant> variants = act.variants().stream()

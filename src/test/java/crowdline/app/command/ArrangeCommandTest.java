@@ -83,6 +83,27 @@ class ArrangeCommandTest {
     }
 
     @Test
+    void whatTheLetterSaysOfTheActCountsUnlessItIsGiven() throws Exception {
+        String letter =
+                "Hi Sam, I have the slot at 15:20, about 9 min.\nloop, stall turn, slow roll, landing\nCheers, Ada Quillan";
+        run("arrange", list(letter), "--aircraft", "old trainer", "--json");
+        assertThat(caught.out())
+                .contains("\"performer\": \"Ada Quillan\"")
+                .contains("\"title\": \"Ada Quillan, old trainer\"")
+                .contains("\"slotStart\": \"15:20\"")
+                .contains("\"slotMinutes\": 9");
+        run("arrange", list(letter), "--aircraft", "old trainer");
+        assertThat(caught.out())
+                .contains("the list says: Ada Quillan flies it")
+                .contains("the list says: it begins at 15:20")
+                .contains("the list says: all of it takes 9 minutes");
+        run("arrange", list(letter), "--aircraft", "old trainer", "--slot", "9:05", "--performer", "Bo", "--json");
+        assertThat(caught.out()).contains("\"performer\": \"Bo\"").contains("\"slotStart\": \"09:05\"");
+        run("arrange", list("loop, slow roll"), "--aircraft", "old trainer", "--json");
+        assertThat(caught.out()).contains("\"slotStart\": \"14:00\"").contains("\"performer\": \"the pilot\"");
+    }
+
+    @Test
     void aSecondActGoesIntoTheShowThatIsThere() throws Exception {
         Path show = folder.resolve("show.json");
         run("arrange", list(MAIL), "--aircraft", "biplane", "--title", "The first", "--out", show.toString());

@@ -192,6 +192,22 @@ public class ListPageTest {
         assertThat(panel.listPage().canMake()).isFalse();
     }
 
+    @Test
+    void whatALetterSaysOfTheActStandsInItsFieldsUntilSomebodyTypesAnother() {
+        paste("Hi Sam, my slot is 15:20, about 8 min.\n1. loop\n2. slow roll\n3. spin\nCheers, Ada Quillan");
+        assertThat(said("When it begins")).isEqualTo("15:20");
+        assertThat(said("Who flies")).isEqualTo("Ada Quillan");
+        assertThat(said("How many minutes")).isEqualTo("8");
+
+        named(JTextField.class, "Who flies").setText("A. Quillan");
+        paste("Hi Sam, my slot is 15:40.\n1. loop\n2. slow roll\n3. spin\nCheers, Ada Quillan");
+        assertThat(said("When it begins")).isEqualTo("15:40");
+        assertThat(said("Who flies")).as("as typed").isEqualTo("A. Quillan");
+
+        paste("loop, slow roll");
+        assertThat(said("When it begins")).as("as without a letter").isEqualTo("14:00");
+    }
+
     /** The slot is offered behind the acts there are, unless somebody typed one. */
     @Test
     void slotIsOfferedAnewUntilOneIsTyped() {

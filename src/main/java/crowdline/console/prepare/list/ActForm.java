@@ -6,10 +6,14 @@ import crowdline.console.prepare.field.SlotText;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;
 import crowdline.edit.act.AddAct;
+import crowdline.list.about.AboutAct;
+import crowdline.measure.Hour;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;
+import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JComboBox;
@@ -31,6 +35,10 @@ final class ActForm extends JPanel {
     private final transient Supplier<PrepareHost> host;
     /** The slot that was offered, to be offered anew while nobody has typed another. */
     private String offered = "";
+    /** The slot behind the acts of the show. */
+    private String next = "";
+    /** Who the list said flies it, as long as nobody has typed another. */
+    private String named = "";
 
     /** @param changed told whenever something was typed or chosen */
     ActForm(Supplier<PrepareHost> host, Runnable changed) {
@@ -46,9 +54,27 @@ final class ActForm extends JPanel {
         if (kind.getItemCount() == 1) {
             host.get().kinds().all().forEach(k -> kind.addItem(k.name()));
         }
-        if (slot.getText().strip().equals(offered)) {
-            offered = AddAct.nextSlot(now).toString();
-            slot.setText(offered);
+        next = AddAct.nextSlot(now).toString();
+        begins(next);
+    }
+
+    /** Puts what the list says where nobody has typed anything else; the minutes are those of the list, if it says any. */
+    void offer(AboutAct said) {
+        begins(said.begins() == null ? next : Hour.toTheMinute(said.begins()));
+        if (performer.getText().strip().equals(named)) {
+            named = Objects.requireNonNullElse(said.pilot(), "");
+            performer.setText(named);
+        }
+        if (said.minutes() != null) {
+            minutes.setText(
+                    BigDecimal.valueOf(said.minutes()).stripTrailingZeros().toPlainString());
+        }
+    }
+
+    private void begins(String at) {
+        if (slot.getText().strip().equals(offered) && !at.equals(offered)) {
+            offered = at;
+            slot.setText(at);
         }
     }
 
@@ -59,6 +85,8 @@ final class ActForm extends JPanel {
         kind.setSelectedIndex(0);
         slot.setText("");
         offered = "";
+        next = "";
+        named = "";
     }
 
     boolean isTimed() {

@@ -11,6 +11,7 @@ import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
+import crowdline.list.about.AboutAct;
 import crowdline.list.line.FigureList;
 import crowdline.show.Show;
 import java.util.HashMap;
@@ -146,6 +147,7 @@ public final class ListPage extends JPanel {
         // What was chosen for a line that reads otherwise now was chosen for another.
         chosen.keySet().removeIf(key -> before == null || !written(before, key).equals(written(found, key)));
         last = found;
+        form.offer(AboutAct.of(found));
         say();
     }
 

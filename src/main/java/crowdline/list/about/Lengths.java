@@ -1,0 +1,74 @@
+package crowdline.list.about;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** How long a whole act is: "about 8 min", "whole thing nine minutes", "6 minute solo". */
+final class Lengths {
+    /** Minutes: nobody is given less. */
+    static final double LEAST = 1;
+    /** Minutes: what is longer is no act, but a day. */
+    static final double MOST = 60;
+
+    private static final Map<String, Double> NUMBERS = Map.ofEntries(
+            Map.entry("two", 2.0),
+            Map.entry("three", 3.0),
+            Map.entry("four", 4.0),
+            Map.entry("five", 5.0),
+            Map.entry("six", 6.0),
+            Map.entry("seven", 7.0),
+            Map.entry("eight", 8.0),
+            Map.entry("nine", 9.0),
+            Map.entry("ten", 10.0),
+            Map.entry("eleven", 11.0),
+            Map.entry("twelve", 12.0),
+            Map.entry("fifteen", 15.0),
+            Map.entry("twenty", 20.0));
+
+    private static final Pattern MINUTES = Pattern.compile("(?<![\\d.:,])(\\d{1,2}(?:[.,]5)?|"
+            + String.join("|", NUMBERS.keySet())
+            + ")\\s*(½)?\\s*-?\\s*min(?:ute)?s?\\b");
+
+    /** What is said of a whole act. */
+    private static final Pattern WHOLE = Pattern.compile(
+            "\\b(?:slot|solo|routine|display|act|show|whole|total|altogether|in all|"
+                    + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|about|roughly|approx\\w*|all up)\\b");
+
+    /** Minutes of something else. */
+    private static final Pattern OTHER =
+            Pattern.compile("\\b(?:brief\\w*|before|after|between|apart|fuel|hold\\w*|reserve\\w*|"
+                    + "notice|late|early|warm\\w*|transit\\w*|endurance|ago|walk|drive|away|inverted|tea|every|interview|from here|earlier|"
+                    + "later|taxi\\w*|engine|call|spare)\\b");
+
+    private static final Pattern ENDS = Pattern.compile("(?<=[.!?;\\n])\\s+|\\n");
+
+    private Lengths() {}
+
+    /** Minutes; null if nothing is said. */
+    static @Nullable Double in(List<String> notes) {
+        for (String note : notes) {
+            for (String sentence :
+                    ENDS.splitAsStream(note.toLowerCase(Locale.UK)).toList()) {
+                Matcher found = MINUTES.matcher(sentence);
+                if (found.find()
+                        && WHOLE.matcher(sentence).find()
+                        && !OTHER.matcher(sentence).find()) {
+                    double minutes = number(found.group(1)) + (found.group(2) == null ? 0 : 0.5);
+                    if (minutes >= LEAST && minutes <= MOST) {
+                        return minutes;
+                    }
+                }
+            }
+        }
+        return null;
+    }
+
+    private static double number(String written) {
+        Double word = NUMBERS.get(written);
+        return word == null ? Double.parseDouble(written.replace(',', '.')) : word;
+    }
+}

@@ -1,0 +1,111 @@
+package crowdline.list.about;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.list.line.Aside;
+import crowdline.list.line.FigureList;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class AboutActTest {
+    private static AboutAct of(String... notes) {
+        return AboutAct.of(new FigureList(
+                List.of(),
+                Stream.of(notes).map(note -> new Aside(note, 0, List.of())).toList(),
+                List.of()));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "slot 15:20|15:20|",
+                "For Saturday (slot 15.20, about 8 min) I'd like this|15:20|8",
+                "Our slot is from 3.20 to 3.28 pm|15:20|8",
+                "slot time: 1520-1530|15:20|10",
+                "we are displaying at 11:05|11:05|",
+                "my slot is 3 pm|15:00|",
+                "Slot 9:30 am|09:30|",
+                "on at 2.15|14:15|",
+                "Display time 16:40|16:40|",
+                "slot 3|| ",
+                "briefing is at 10:30||",
+                "take-off 15:12||",
+                "slot 27:80||",
+            })
+    void slotIsReadAndNoOtherHour(String note, @Nullable LocalTime begins, @Nullable Double minutes) {
+        assertThat(of(note).begins()).isEqualTo(begins);
+        assertThat(of(note).minutes()).isEqualTo(minutes);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "whole thing 9 mins|9",
+                "Helicopter solo 6 minutes:|6",
+                "the routine lasts seven minutes|7",
+                "A 12-minute display|12",
+                "it takes 7.5 min|7.5",
+                "about 8½ minutes|8.5",
+                "briefing takes 20 minutes|",
+                "I need 5 minutes before the slot|",
+                "ring me in 5 minutes|",
+                "the show is 90 minutes|",
+                "Display box is 9 miles|",
+                "See you. Fuel for 40 minutes. All of it takes 6 min.|6",
+            })
+    void lengthIsThatOfTheWhole(String note, @Nullable Double minutes) {
+        assertThat(of(note).minutes()).isEqualTo(minutes);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Pilot: Ada Quillan|Ada Quillan",
+                "Sequence for display pilot K. Brandvold (two seat aerobatic)|K. Brandvold",
+                "led by Petra Voss-Amery|Petra Voss-Amery",
+                "whole thing 9 mins. led by Petra Voss-Amery, in the diamond|Petra Voss-Amery",
+                "PILOT - J SELLICK|J SELLICK",
+                "Flown by Tom van der Hoeve|Tom van der Hoeve",
+                "Hi, I'm Nell O'Grady and this is my list|Nell O'Grady",
+                "Pilot notes and Display Figures|",
+                "Pilot Licence Number 123|",
+                "the pilot will talk to you|",
+                "Hi Joan Marsh,|",
+            })
+    void pilotIsWhoIsSaidToFly(String note, @Nullable String pilot) {
+        assertThat(of(note).pilot()).isEqualTo(pilot);
+    }
+
+    @Test
+    void whoSignsFliesIfTheLetterSaysI() {
+        assertThat(of("I'd like to do this", "Cheers, Des Farrow").pilot()).isEqualTo("Des Farrow");
+        assertThat(of("My list for Sunday", "Best wishes", "Des Farrow\n07700 900123")
+                        .pilot())
+                .isEqualTo("Des Farrow");
+        assertThat(of("Hi Joan, thanks for having me, I fly at four", "Kind regards,\nDes Farrow")
+                        .pilot())
+                .isEqualTo("Des Farrow");
+    }
+
+    @Test
+    void whoSignsForSomebodyElseDoesNotFly() {
+        assertThat(of("Her list for Sunday", "Cheers, Des Farrow").pilot()).isNull();
+        assertThat(of("I send you her list", "Pilot: Ada Quillan", "Cheers, Des Farrow")
+                        .pilot())
+                .isEqualTo("Ada Quillan");
+    }
+
+    @Test
+    void letterThatSaysNothingOffersNothing() {
+        assertThat(of()).isEqualTo(AboutAct.NOTHING);
+        assertThat(of("Smoke is white", "see you at 10:30")).isEqualTo(AboutAct.NOTHING);
+    }
+}
