@@ -139,9 +139,10 @@ final class Assembly {
             addNote(sentence.start(), sentence.end());
             return;
         }
-        if (rest.stream().noneMatch(Heard::isFigure)
-                && (style.isElsewhere(sentence) || Facts.isOne(rest.get(0), lines.isEmpty()))) {
-            addNote(sentence.start(), sentence.end());
+        boolean isElsewhere = style.isElsewhere(sentence)
+                && (sentence.numbered() || (!rest.get(0).isDetail() && !Tone.isTimed(sentence, rest, text)));
+        if (rest.stream().noneMatch(Heard::isFigure) && (isElsewhere || Facts.isOne(rest.get(0), lines.isEmpty()))) {
+            addAside(sentence, rest);
             return;
         }
         boolean isLine = text.folded().startsWith("\n", sentence.end());

@@ -41,9 +41,16 @@ final class Beside {
         return heard.drafts().size() == 1
                 && sense != null
                 && !isDone(heard)
+                && !isLanding(heard)
                 && (sense.figure().equals("level out")
                         || ((sense.weak() || draft.isOneOfSeveral())
                                 && !draft.notes().isEmpty()));
+    }
+
+    /** "Rocks its wings and lands." */
+    private static boolean isLanding(Heard heard) {
+        Word last = heard.words().get(heard.words().size() - 1);
+        return last.plain().equals("land") && heard.drafts().get(0).name().contains(last);
     }
 
     /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */

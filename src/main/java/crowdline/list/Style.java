@@ -24,9 +24,9 @@ record Style(boolean isMarked, boolean figureEachLine, int onlyLine) {
         return new Style(isMarked(sentences, heard), isFigureEachLine(heard), onlyLine(sentences, heard));
     }
 
-    /** Whether a numbered sentence stands beside the one line that has the list. */
+    /** Whether a sentence stands beside the one line that has the list. */
     boolean isElsewhere(Sentence sentence) {
-        return onlyLine >= 0 && sentence.numbered() && sentence.line() != onlyLine;
+        return onlyLine >= 0 && sentence.line() != onlyLine;
     }
 
     private static int onlyLine(List<Sentence> sentences, List<List<Heard>> heard) {

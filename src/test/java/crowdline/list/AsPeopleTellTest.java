@@ -211,7 +211,11 @@ class AsPeopleTellTest {
                 "I used to do the spin but now it's a loop, then a roll | loop aileron-roll",
                 "Then Bill does: loop, roll | loop aileron-roll",
                 "Second half: spin, loop | spin loop",
-                "1.loop 2.roll 3.spin | loop aileron-roll spin"
+                "1.loop 2.roll 3.spin | loop aileron-roll spin",
+                "loop, turn round at the left with a humpty, then a roll | loop humpty-bump aileron-roll",
+                "loop. Turn round at the right, stall turn. Roll. | loop stall-turn aileron-roll",
+                "loop with a flick, stall turn | avalanche stall-turn",
+                "stall turn / half roll and some seconds upside down / spin | stall-turn half-roll spin"
             })
     void whatPeopleSayInOtherWordsIsReadToo(String told, String flown) {
         assertThat(figures(told.replace("\\n", "\n")))
@@ -261,5 +265,20 @@ class AsPeopleTellTest {
                 .containsExactly("vertical roll up", "tail slide", "flat spin", "landing");
         assertThat(figures("PS: no spin on Friday\n" + list)).contains("flat spin");
         assertThat(figures(list + "\nIf it rains there's no flat spin.\n")).contains("flat spin");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "climb to a thousand feet | climb, height 1000",
+                "low pass from behind, 420 kts | low pass, flies away, entry 420",
+                "inverted pass away | inverted pass, flies away",
+                "Vrille, 2 tours | spin, count 2",
+                "Trudeln, drei Umdrehungen | spin, count 3",
+                "loop from 140 | loop, entry 140"
+            })
+    void whatIsSaidOfAFigureIsReadInTheseWordsToo(String text, String said) {
+        assertThat(Spelt.said(READER.read(text))).isEqualTo(said);
     }
 }

@@ -46,19 +46,20 @@ class WholeListsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mailbox.txt, 219, 16, 19",
+        "mailbox.txt, 219, 15, 18",
         "second-mailbox.txt, 207, 13, 19",
         "third-mailbox.txt, 131, 3, 10",
         "fourth-mailbox.txt, 117, 13, 21",
-        "fifth-mailbox.txt, 393, 37, 51",
+        "fifth-mailbox.txt, 393, 37, 50",
         "sixth-mailbox.txt, 315, 33, 79",
         "seventh-mailbox.txt, 196, 24, 64",
         "eighth-mailbox.txt, 171, 27, 76",
         "ninth-mailbox.txt, 166, 19, 85",
         "tenth-mailbox.txt, 179, 38, 95",
-        "eleventh-mailbox.txt, 311, 16, 20",
+        "eleventh-mailbox.txt, 311, 16, 19",
         "twelfth-mailbox.txt, 340, 14, 22",
-        "thirteenth-mailbox.txt, 246, 13, 10"
+        "thirteenth-mailbox.txt, 246, 13, 10",
+        "fourteenth-mailbox.txt, 194, 6, 5"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(mails(file), figures, missed, tooMany);

@@ -86,6 +86,13 @@ public final class Sayings {
                 arriving + "(?:in )?from (?:the )?" + WHOSE + "right" + HAND + "(?: side| end)?",
                 heading(Heading.LEFT));
         add(" from ", arriving + "from (?:over and )?(?:behind|over) " + CROWD, heading(Heading.AWAY));
+        add(" from ", arriving + "from behind(?= $)", heading(Heading.AWAY));
+        addOfFigure(
+                " away ",
+                "away(?= $)",
+                (draft, found) -> draft.sense() != null
+                        && Measured.isPass(draft)
+                        && heading(Heading.AWAY).say(draft, found));
         add(
                 " from ",
                 "(?:in |flying |heading |directly |straight )*(?:away from|out from) " + CROWD,
@@ -224,8 +231,8 @@ public final class Sayings {
                 (draft, found) -> !Measured.isAngle(draft, Measured.group(found, 1))
                         && Measured.bareSpeed().say(draft, found));
         addOfFigure(
-                " at ",
-                "at " + NUM + end,
+                " at | from ",
+                "(?:at|from) " + NUM + end,
                 (draft, found) ->
                         !Measured.isPass(draft) && Measured.bareSpeed().say(draft, found));
     }

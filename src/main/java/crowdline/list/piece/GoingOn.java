@@ -55,7 +55,27 @@ public final class GoingOn {
             "half Cuban",
             "reverse half Cuban",
             "half loop with roll out on top",
-            "chandelle");
+            "chandelle",
+            "humpty bump",
+            "humpty bump with push top",
+            "quarter clover");
+
+    /** Stands between a turn back and what it is flown by. */
+    private static final Set<String> WHERE = Set.of(
+            "a",
+            "the",
+            "at",
+            "on",
+            "left",
+            "right",
+            "end",
+            "hand",
+            "far",
+            "side",
+            "crowd",
+            "there",
+            "leftend",
+            "rightend");
 
     private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
 
@@ -183,9 +203,10 @@ public final class GoingOn {
         int name = roll.isEmpty() ? 0 : roll.get(0).start();
         for (int i = 0; i < words.size(); i++) {
             String plain = words.get(i).plain();
+            boolean isUpsideDown = i > 0 && words.get(i - 1).plain().equals("upside");
             boolean isGround = i > 0 && GROUND.contains(words.get(i - 1).plain());
             if ((PARTS.contains(plain) && !isGround)
-                    || (LINES.contains(plain) && words.get(i).start() > name)) {
+                    || (LINES.contains(plain) && !isUpsideDown && words.get(i).start() > name)) {
                 return true;
             }
         }
@@ -234,7 +255,7 @@ public final class GoingOn {
                 words.subList(last.to(), at).stream().map(Word::plain).toList();
         return last.sense().figure().equals("reposition")
                 && between.stream().anyMatch(BY_MEANS_OF::contains)
-                && between.stream().allMatch(word -> BY_MEANS_OF.contains(word) || word.equals("a"));
+                && between.stream().allMatch(word -> BY_MEANS_OF.contains(word) || WHERE.contains(word));
     }
 
     /** "Double snap, level": it is flown so, and nobody levels out. */
@@ -361,6 +382,12 @@ public final class GoingOn {
         Names.Sense second = next.sense();
         if (first == null || second == null || !begun.hasRoomFor(next)) {
             return false;
+        }
+        if (NamedAgain.isTurningRound(begun) && TURNING_BACK.contains(second.figure())) {
+            begun.mean(second, next.name());
+            begun.take(next);
+            next.eachSpan(begun::takeIn);
+            return true;
         }
         Joined.Whole whole = names.joined().of(first.figure(), second.figure());
         if (whole == null || (whole.onlyAtTheEnd() && !isEnd)) {

@@ -5,6 +5,7 @@ import crowdline.list.name.Names;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Tells that a piece names the figure before it in other words. */
@@ -48,5 +49,15 @@ final class NamedAgain {
                 && folded.charAt(begin - 1) == '('
                 && end < folded.length()
                 && folded.charAt(end) == ')';
+    }
+
+    /** "Turn round at the right, stall turn." */
+    static boolean isTurningRound(Draft begun) {
+        Names.Sense sense = begun.sense();
+        return sense != null
+                && sense.figure().equals("reposition")
+                && begun.name().size() == 2
+                && begun.name().get(0).plain().startsWith("turn")
+                && Set.of("round", "around").contains(begun.name().get(1).plain());
     }
 }

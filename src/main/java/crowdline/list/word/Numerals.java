@@ -31,7 +31,7 @@ final class Numerals {
         int i = 0;
         while (i < words.size()) {
             Spoken spoken = spokenAt(i);
-            if (spoken == null || spoken.to() == i + 1) {
+            if (spoken == null || (spoken.to() == i + 1 && !isScale(words.get(i)))) {
                 joined.add(words.get(i++));
             } else {
                 joined.add(word(i, spoken));
