@@ -42,11 +42,12 @@ final class AskedFigures {
                 lines.add(line);
             }
         }
+        VerticalLines.together(lines);
         return lines.stream().map(this::figure).toList();
     }
 
     /** Both as one: what the second tells and the first does not is told. */
-    private static ListLine together(ListLine first, ListLine second) {
+    static ListLine together(ListLine first, ListLine second) {
         return new ListLine(
                 first.text() + ", " + second.text(),
                 first.figure(),

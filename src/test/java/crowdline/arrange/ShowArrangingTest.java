@@ -101,6 +101,28 @@ class ShowArrangingTest {
         assertThat(rolledDeg(figure(made, name))).isEqualTo(degrees);
     }
 
+    /** Taken apart it came down from the vertical, turned back for a minute and rolled level. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pull to vertical, 1/2 roll, push out, loop | vertical roll up, loop | 180",
+                "pull to vertical, half roll, loop | vertical roll up, loop | 180",
+                "pull to vertical, roll, push out, loop | vertical roll up, loop | 360",
+                "pull to vertical, push out, loop | pull to vertical, loop | 0",
+                "vertical roll up, push out, loop | vertical roll up, loop | 360",
+                "low pass, half roll, push out, loop | low pass, half roll, push-over, loop | 0"
+            })
+    void whatIsFlownOnAVerticalLineIsOneFigureWithIt(String text, String figures, double degrees) {
+        ShowArranging.Made made = made(empty(), "strong aerobatic monoplane", text);
+        List<Figure> flown =
+                made.act().figures().stream().filter(f -> !f.transit()).toList();
+
+        assertThat(flown.stream().map(Figure::figure)).containsExactly(figures.split(", "));
+        assertThat(rolledDeg(flown.get(0))).isEqualTo(degrees);
+        assertThat(made.arranged().findings()).isEmpty();
+    }
+
     /** A half roll beside what begins or ends with one is that one: rolled twice it came out upside down, and was rolled back in 0 s. */
     @ParameterizedTest
     @CsvSource(
