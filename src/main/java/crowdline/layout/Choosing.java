@@ -2,6 +2,7 @@ package crowdline.layout;
 
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
+import crowdline.show.catalogue.EntrySpeed;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -30,6 +31,8 @@ final class Choosing {
     private static final double FAR_OUT_S_PER_M = 0.15;
     /** Further out than wanted by this it is a choice to begin there, metres. */
     private static final double AS_FAR_OUT_M = 30;
+    /** A pass is flown to be seen: where it is flown is worth so many times as much as of another figure. Tuned. */
+    private static final double PASS = 2;
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
@@ -293,8 +296,8 @@ final class Choosing {
         double farOut = entry.awayM() - Math.max(-m.nearM(), 0) - 0.15 * ground.area.spreadM();
         double outsideS = ground.area.halfGiven() ? OUTSIDE_S_PER_M : OFF_S_PER_M;
         double open = m.isWell() ? 0 : OPEN_S;
-        return OFF_S_PER_M * Math.max(from - free, 0)
-                + FAR_OUT_S_PER_M * Math.max(farOut, 0)
+        double seen = wish.enters() == EntrySpeed.PASS ? PASS : 1;
+        return seen * (OFF_S_PER_M * Math.max(from - free, 0) + FAR_OUT_S_PER_M * Math.max(farOut, 0))
                 + outsideS * outside
                 + open;
     }

@@ -122,6 +122,24 @@ class RandomListsTest {
         });
     }
 
+    /** Half of them once began so far along that they never came past the crowd's middle. */
+    @Test
+    void mostPassesGoPastTheMiddle() {
+        int passes = 0;
+        int past = 0;
+        for (LaidOut act : acts) {
+            for (Piece piece : act.pieces()) {
+                Wish wish = piece.wish();
+                if (wish != null && wish.name().equals("low pass") && wish.end() == null && piece.lack() == null) {
+                    passes++;
+                    past += piece.from().place().x() * piece.to().place().x() < 0 ? 1 : 0;
+                }
+            }
+        }
+        assertThat(passes).isGreaterThan(15);
+        assertThat(past).isGreaterThan(passes * 6 / 10);
+    }
+
     /** What turns off a heading across the line goes on into its turn, and is shown with it. */
     @Test
     void noWayIsOverBeforeItIsSeen() {
