@@ -19,6 +19,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JScrollBar;
+import javax.swing.JTable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -72,6 +73,17 @@ class NoLabelIsCutTest {
         for (int i = 0; i < list.getModel().getSize(); i++) {
             list.setSelectedIndex(i);
             assertThat(cut()).as("entry " + i).isEmpty();
+        }
+    }
+
+    /** However many words stand around them. */
+    @Test
+    void tablesOfPeopleHaveRoomForTwoRowsAtLeast() {
+        panel.turn(Page.PEOPLE);
+        cut();
+        for (String name : new String[] {"How words are said", "Who speaks"}) {
+            JTable table = ListPageTest.find(panel, JTable.class, name);
+            assertThat(table.getParent().getHeight()).as(name).isGreaterThanOrEqualTo(2 * table.getRowHeight());
         }
     }
 

@@ -5,6 +5,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Labelled;
 import crowdline.console.prepare.field.Scrolling;
+import crowdline.console.prepare.field.Tall;
 import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.prepare.page.Tools;
@@ -25,8 +26,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -37,10 +40,14 @@ import org.jspecify.annotations.Nullable;
  * speaks.
  */
 public final class PeoplePage extends JPanel implements PrepareCard {
-    private static final String NOBODY = "Nobody yet. Whoever flies an act appears here by name. Ins adds somebody.";
+    private static final String NOBODY =
+            "Nobody yet. Whoever flies an act appears here by name. " + Command.ADD.key() + " adds somebody.";
 
     private static final String SPEAKERS =
-            "Who speaks: whoever sits at the console first; \u201caway\u201d for who is not there today";
+            "Whoever sits at the console first; \u201caway\u201d for who is not there today.";
+
+    /** Of a table and its heads. */
+    private static final int LEAST_PX = 112;
 
     private static final String HERE = "here";
     private static final String AWAY = "away";
@@ -55,7 +62,8 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final JTextArea factsTitle =
             PlainText.wrapped("Heading", "What is known of them and what they fly, each with who vouches for it");
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
-    private final JTextArea speakersTitle = PlainText.wrapped("Heading", SPEAKERS);
+    private final JTextArea speakersTitle = PlainText.wrapped("Heading", "Who speaks");
+    private final JTextArea speakersHow = PlainText.wrapped("How it is meant", SPEAKERS);
     private final JCheckBox beside = new JCheckBox("Both languages at once");
     private final JTextArea nobody = PlainText.wrapped("What to do first", NOBODY);
     private final JPanel person = new JPanel();
@@ -161,8 +169,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
                         && !tools.host().get().noteOn(s, show.speakers()).isEmpty())
                 .map(Speaker::name)
                 .collect(Collectors.joining(", "));
-        speakersTitle.setText(
-                untimed.isEmpty() ? SPEAKERS : SPEAKERS + ". Never timed, so at the usual pace: " + untimed);
+        speakersHow.setText(untimed.isEmpty() ? SPEAKERS : SPEAKERS + " Never timed, so at the usual pace: " + untimed);
         beside.setSelected(show.speakers().interpreting() == Interpreting.BESIDE);
         nobody.setVisible(show.performers().isEmpty());
         person.setVisible(!show.performers().isEmpty());
@@ -202,15 +209,20 @@ public final class PeoplePage extends JPanel implements PrepareCard {
             heading.setFocusable(false);
         }
         nobody.setFont(worn.plain(TextRole.SMALL));
+        speakersHow.setFont(worn.plain(TextRole.LABEL));
+        speakersHow.setForeground(worn.palette().soft());
+        speakersHow.setFocusable(false);
+        // Three rows at least; where there is no room for them the page scrolls.
+        String rows = "[" + worn.room(LEAST_PX) + ":" + worn.room(LEAST_PX) + ":,grow,fill]";
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(16) + " " + worn.room(10) + ", hidemode 3",
                 "[25%!][0:0:,grow,fill]",
-                "[0:0:,grow 60,fill][0:0:,grow 40,fill]"));
+                "[0:0:,grow,fill]"));
         person.removeAll();
         person.setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(14) + " " + worn.room(6),
                 "[0:0:,grow,fill][0:0:,grow,fill]",
-                "[][][0:0:,grow,fill]"));
+                "[][]" + rows));
         Labelled.add(
                 person, form.fields(), worn, new String[] {"Name", "How to say it"}, new JTextField[] {name, sayAs}, 2);
         person.add(factsTitle, "spanx, wmin 0, wrap");
@@ -218,20 +230,26 @@ public final class PeoplePage extends JPanel implements PrepareCard {
         JPanel said = new JPanel(new MigLayout(
                 "insets 0, gap " + worn.room(14) + " " + worn.room(6),
                 "[0:0:,grow,fill][0:0:,grow,fill]",
-                "[bottom][0:0:,grow,fill]"));
+                "[bottom][grow,fill]"));
         said.add(wordsTitle, "wmin 0");
         said.add(speakersTitle, "wmin 0, wrap");
-        said.add(Scrolling.down(words), "grow, wmin 0, hmin 0");
+        said.add(Scrolling.down(words), "grow, wmin 0, h 0:0:");
         beside.setFont(worn.plain(TextRole.BODY));
-        JPanel voices = new JPanel(new MigLayout(
-                "insets 0, gap 0 " + worn.room(6) + ", wrap 1", "[0:0:,grow,fill]", "[0:0:,grow,fill][]"));
+        JPanel voices = new JPanel(
+                new MigLayout("insets 0, gap 0 " + worn.room(6) + ", wrap 1", "[0:0:,grow,fill]", rows + "[][]"));
         voices.add(Scrolling.down(speakers), "grow, wmin 0, hmin 0");
+        voices.add(speakersHow, "wmin 0");
         voices.add(beside, "wmin 0");
-        said.add(voices, "grow, wmin 0, hmin 0");
-        add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0, spany 2");
-        add(nobody, "wmin 0, split 2");
-        add(person, "grow, wmin 0, hmin 0, wrap");
-        add(said, "grow, wmin 0, hmin 0");
+        said.add(voices, "grow, wmin 0");
+        add(Scrolling.down(people.list()), "grow, wmin 0, hmin 0");
+        Tall page = new Tall(
+                new MigLayout("insets 0, gap 0 0, hidemode 3", "[0:0:,grow,fill]", "[][grow 60,fill][grow 40,fill]"));
+        page.add(nobody, "cell 0 0, wmin 0");
+        page.add(person, "cell 0 1, grow, wmin 0");
+        page.add(said, "cell 0 2, grow, wmin 0, gaptop " + worn.room(10));
+        JScrollPane scroll = Scrolling.down(page);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
+        add(scroll, "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }
