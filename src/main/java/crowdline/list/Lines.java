@@ -276,6 +276,7 @@ final class Lines {
                 }
             }
             if (i == 0 && (Again.isAfterIt(lines, heard) || Again.isOutOfIt(lines, heard))) {
+                Again.keep(drafts, last());
                 continue;
             }
             GoingOn.landUnderCanopy(lines, draft);

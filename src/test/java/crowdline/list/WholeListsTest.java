@@ -6,7 +6,10 @@ import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +22,8 @@ class WholeListsTest {
 
     /** A text and the figures that are in it, in order; something else that is flown is {@value #OTHER}. */
     private record Sent(String text, List<String> figures) {}
+
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\d]+");
 
     private static final String OTHER = "\"";
 
@@ -63,6 +68,44 @@ class WholeListsTest {
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(mails(file), figures, missed, tooMany);
+    }
+
+    /** "After the loop it's a slow roll" lost its first words. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "mailbox.txt",
+                "second-mailbox.txt",
+                "third-mailbox.txt",
+                "fourth-mailbox.txt",
+                "fifth-mailbox.txt",
+                "sixth-mailbox.txt",
+                "seventh-mailbox.txt",
+                "eighth-mailbox.txt",
+                "ninth-mailbox.txt",
+                "tenth-mailbox.txt",
+                "eleventh-mailbox.txt",
+                "twelfth-mailbox.txt",
+                "thirteenth-mailbox.txt",
+                "fourteenth-mailbox.txt"
+            })
+    void noWordOfAMailIsLost(String file) {
+        for (Sent mail : mails(file)) {
+            FigureList list = READER.read(mail.text());
+            Map<String, Integer> kept =
+                    words(Stream.concat(list.lines().stream().map(ListLine::text), list.notes().stream())
+                            .collect(Collectors.joining(" ")));
+
+            assertThat(words(mail.text()))
+                    .allSatisfy((word, times) ->
+                            assertThat(kept.getOrDefault(word, 0)).as(word).isGreaterThanOrEqualTo(times));
+        }
+    }
+
+    private static Map<String, Integer> words(String text) {
+        Map<String, Integer> words = new HashMap<>();
+        WORD.matcher(text).results().forEach(found -> words.merge(found.group(), 1, Integer::sum));
+        return words;
     }
 
     private static void assertRead(List<Sent> lists, int figures, int missed, int tooMany) {

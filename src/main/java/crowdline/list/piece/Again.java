@@ -46,4 +46,13 @@ public final class Again {
                         || (words.size() > 1 && words.subList(0, 2).equals(List.of("same", "again"))));
         return isSaid && !lines.isEmpty() && lines.get(lines.size() - 1).isFigure();
     }
+
+    /** Keeps the words of the first of several drafts, which only names the last line once more: the next has them, else that line. */
+    public static void keep(List<Draft> drafts, Draft last) {
+        if (drafts.size() > 1) {
+            drafts.get(1).beginAt(drafts.get(0).start());
+        } else {
+            drafts.get(0).eachSpan(last::takeIn);
+        }
+    }
 }
