@@ -14,6 +14,12 @@ final class Aircraft {
     static final double G = 9.80665;
     /** Nobody flies lower on purpose, before the landing. */
     static final double LOWEST_M = 50;
+    /** The slope to which the nose is lowered where the speed goes. */
+    static final double SLOW_SLOPE = -0.15;
+
+    private static final double SLOW_STALLS = 1.25;
+    /** A line steeper than this is meant to lose its speed. */
+    private static final double STEEP = 0.45;
 
     private static final double RHO = 1.2;
     private static final double POWER_LAG_S = 0.7;
@@ -83,6 +89,16 @@ final class Aircraft {
         }
         double radius = speedMps * speedMps / (2.6 * G);
         return place.z() < LOWEST_M + radius * (1 - Math.cos(gamma)) && speedMps > 20;
+    }
+
+    /** Nobody flies slower on purpose, but where there is no height to give up. */
+    boolean isSlow() {
+        return speedMps < SLOW_STALLS * stallMps() && place.z() > LOWEST_M;
+    }
+
+    /** On a line that is not steep nobody waits until the speed is gone. */
+    boolean mustLowerNose() {
+        return isSlow() && direction.z() > SLOW_SLOPE && direction.z() < STEEP;
     }
 
     boolean outOfSpeed() {

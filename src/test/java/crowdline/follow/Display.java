@@ -79,6 +79,14 @@ final class Display {
                 .collect(Collectors.toSet());
     }
 
+    /** The figures that the follower takes for one, however they are called. */
+    Set<Integer> ways() {
+        return IntStream.range(0, size())
+                .filter(f -> plan.bins.way(f) != null)
+                .boxed()
+                .collect(Collectors.toSet());
+    }
+
     boolean timed(int f) {
         return elements.get(f).isEmpty();
     }

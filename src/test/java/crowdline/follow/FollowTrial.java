@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--hard|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--more] [--said] [SEEDS...]
+            trial [--hard|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--more] [--said] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
               --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
               --elsewhere     the same acts, drawn by a dynamics that shares nothing with ours, and received otherwise
@@ -39,6 +39,7 @@ public final class FollowTrial {
               --save FILE     writes down how each flight was followed
               --against FILE  prints what has changed since a run that was saved
               --causes        also why it was wrong, by act and by scenario
+              --bound         also how well anybody could have followed
               --more          also the clock alone, a simulated hand, and figures that were often missed
               --said          what the follower says alone, without what Live shows: two thirds of the time""";
 
@@ -68,6 +69,7 @@ public final class FollowTrial {
     private @Nullable Path against;
     private boolean more;
     private boolean causes;
+    private boolean bound;
     private boolean saidAlone;
     private final List<Long> seeds = new ArrayList<>();
     private final List<TrialFlight> flights = new ArrayList<>();
@@ -98,6 +100,7 @@ public final class FollowTrial {
                 case "--more" -> more = true;
                 case "--said" -> saidAlone = true;
                 case "--causes" -> causes = true;
+                case "--bound" -> bound = true;
                 default -> addSeeds(word);
             }
         }
@@ -122,6 +125,7 @@ public final class FollowTrial {
         Map<String, Score> together = new LinkedHashMap<>();
         Map<String, Score> byAct = new LinkedHashMap<>();
         Map<String, Causes> why = new LinkedHashMap<>();
+        Map<String, Bound> best = new LinkedHashMap<>();
         for (String each : acts) {
             Display display = display(each);
             System.out.println(each + ", flights of each scenario: " + seeds.size());
@@ -131,9 +135,11 @@ public final class FollowTrial {
                     Score all = together.computeIfAbsent(scenario.name(), n -> new Score());
                     Score ofAct = byAct.computeIfAbsent(each, n -> new Score());
                     Causes wrong = new Causes();
+                    Bound atBest = bound ? atBest(display, scenario) : new Bound();
                     System.out.print(tried(display, each, scenario, List.of(all, ofAct), wrong));
                     for (String group : List.of(each, scenario.name(), "all")) {
                         why.computeIfAbsent(group, n -> new Causes()).add(wrong);
+                        best.computeIfAbsent(group, n -> new Bound()).add(atBest);
                     }
                 }
             }
@@ -146,12 +152,25 @@ public final class FollowTrial {
         if (causes) {
             why.forEach((name, wrong) -> System.out.print(name + "\n" + wrong.table()));
         }
+        if (bound) {
+            best.forEach((name, atBest) -> System.out.println(atBest.line(name)));
+        }
         if (save != null) {
             TrialFlight.write(save, flights);
         }
         if (against != null) {
             System.out.print("\n" + new TrialDifference(before, flights).table());
         }
+    }
+
+    private Bound atBest(Display display, Scenario scenario) {
+        Bound atBest = new Bound();
+        for (long seed : seeds) {
+            Truth truth = scenario.fly(display, seed);
+            Truth asPlanned = scenario.with(Scenario.Change.NONE).fly(display, seed);
+            atBest.count(truth, asPlanned, scenario.receive(truth, seed), seed);
+        }
+        return atBest;
     }
 
     private List<Scenario> scenarios() {

@@ -88,4 +88,13 @@ class HardTrialTest {
         assertThat(score.rightShare()).isGreaterThan(0.8);
         assertThat(score.sureWrongShare()).isLessThan(0.005);
     }
+
+    /** It climbed along a line until it hung, for 65 s: a pilot lowers the nose. */
+    @Test
+    void nobodyWaitsOnALineUntilTheSpeedIsGone() throws ShowFileException {
+        Display glider = FollowTrial.display("thistledown-glider");
+        Truth.Flown roll = scenario("10 %, 5 Hz").fly(glider, 381).flown.get(7);
+        assertThat(glider.plan.name(7)).isEqualTo("barrel roll");
+        assertThat(roll.endS() - roll.startS()).isBetween(15.0, 30.0);
+    }
 }

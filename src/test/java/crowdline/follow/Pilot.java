@@ -108,7 +108,7 @@ final class Pilot {
         double longest = t0 + 60;
         boolean level = Math.abs(a.direction.z()) < 0.1;
         while (!end.reached(a.tS) && a.tS < longest && !a.mustPullOut() && !a.outOfSpeed()) {
-            if (level) {
+            if (level || (line.until() != Element.Until.KNOTS && a.mustLowerNose())) {
                 home(line.until() != Element.Until.KNOTS);
             }
             a.straight(line.power(), 0);
@@ -123,7 +123,7 @@ final class Pilot {
         double way = Math.signum(a.direction.x());
         double drift = Math.max(-0.2, Math.min(0.2, -a.place.y() / 400));
         double climb = Math.max(0, Math.min(0.1, (Aircraft.LOWEST_M - a.place.z()) / 300));
-        if (sky.real() && keepsHeight) {
+        if (keepsHeight && (sky.real() || a.mustLowerNose())) {
             climb = towardsHeight(climb);
         }
         V3 wanted = new V3(way, drift, climb).unit();
@@ -136,8 +136,8 @@ final class Pilot {
     /** The climb, as a slope, of a pilot who goes back to the height planned as far as speed allows. */
     private double towardsHeight(double climb) {
         double fast = a.speedMps / a.stallMps();
-        return fast < 1.25 && a.place.z() > Aircraft.LOWEST_M
-                ? -0.15
+        return a.isSlow()
+                ? Aircraft.SLOW_SLOPE
                 : Math.max(climb, Math.max(-0.12, Math.min(fast < 1.4 ? 0 : 0.12, (heightM - a.place.z()) / 300)));
     }
 

@@ -4,6 +4,7 @@ import crowdline.show.figure.Element;
 import crowdline.telemetry.Reading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
 
 /**
@@ -52,7 +53,11 @@ record Scenario(
         SWAPPED_BY_HAND,
         STRANGE,
         REPOSITION,
-        BROKEN_OFF
+        BROKEN_OFF;
+
+        boolean swaps() {
+            return this == SWAPPED || this == SWAPPED_TOLD || this == SWAPPED_BY_HAND;
+        }
     }
 
     private static final List<Element> ROUND = List.of(
@@ -174,25 +179,58 @@ record Scenario(
         List<Integer> order = new ArrayList<>(display.asPlanned());
         int last = order.size() - 1;
         int at = 2 + random.nextInt(last - 3);
-        List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
-        switch (change) {
-            case NONE -> {}
-            case DROPPED, DROPPED_TOLD, DROPPED_BY_HAND -> order.remove(at);
-            case REPEATED -> order.add(at, at);
-            case SWAPPED, SWAPPED_TOLD, SWAPPED_BY_HAND -> {
-                order.set(at, at + 1);
-                order.set(at + 1, at);
-            }
-            case STRANGE, REPOSITION -> order.add(at, Truth.UNKNOWN);
-            case BROKEN_OFF -> {
-                List<Integer> kept = new ArrayList<>(order.subList(0, at));
-                kept.add(last);
-                order = kept;
-            }
+        if (change == Change.DROPPED
+                || change == Change.DROPPED_TOLD
+                || change == Change.DROPPED_BY_HAND
+                || change == Change.REPEATED
+                || change.swaps()) {
+            changeFigure(display.ways(), order, at);
+        } else if (change == Change.STRANGE || change == Change.REPOSITION) {
+            order.add(at, Truth.UNKNOWN);
+        } else if (change == Change.BROKEN_OFF) {
+            order.subList(at, last).clear();
         }
+        List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
         Truth truth = world == World.ELSEWHERE
                 ? display.flyElsewhere(order, strange, seed)
                 : display.fly(order, strange, share, untoldWindMps, waitS, world == World.HARD, seed);
         return tempo == 1 ? truth : truth.stretched(tempo);
+    }
+
+    /** What is dropped, flown again or swapped is a figure with the way that leads to it: no pilot flies a way for itself. */
+    private void changeFigure(Set<Integer> ways, List<Integer> order, int nearAt) {
+        int last = order.size() - 1;
+        int end = nearAt;
+        while (ways.contains(order.get(end))) {
+            end++;
+        }
+        if (end >= last) {
+            end = nearAt;
+            while (ways.contains(order.get(end))) {
+                end--;
+            }
+        }
+        List<Integer> one = new ArrayList<>(order.subList(begin(ways, order, end), end + 1));
+        if (change == Change.REPEATED) {
+            order.addAll(end + 1, one);
+            return;
+        }
+        if (change.swaps()) {
+            int second = end + 1;
+            while (second < last && ways.contains(order.get(second))) {
+                second++;
+            }
+            order.addAll(second + 1, one);
+        }
+        order.subList(end + 1 - one.size(), end + 1).clear();
+    }
+
+    /** Where the way begins that leads to a figure. */
+    private static int begin(Set<Integer> ways, List<Integer> order, int figureAt) {
+        int begin = figureAt;
+        while (begin > 1 && ways.contains(order.get(begin - 1))) {
+            begin--;
+        }
+        return begin;
     }
 }
