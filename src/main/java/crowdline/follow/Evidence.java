@@ -59,6 +59,15 @@ final class Evidence {
     private static final double STEEPER_G = 0.3;
     /** Factor on its ratio in a turn that is far steeper, so that it is no likelier there than flight off the plan. */
     private static final double STEEP_FLOOR = OFF_GENTLY;
+    /** Share of the mean speed of the act's figures under which an aircraft is slow. Tuned: 0.58 to 0.75 works. */
+    private static final double SLOW_SHARE = 0.65;
+    /** Share within which that is in doubt. */
+    private static final double SLOWER_SHARE = 0.07;
+    /**
+     * How much more a landing fits in slow and steady flight. Tuned: 10 to 40 work; more finds a landing sooner, and takes a
+     * glider's slow pass for one.
+     */
+    private static final double SLOW_AND_STEADY = 10;
     /** Metres: how far off its place the way in to the first figure is flown. */
     private static final double LEAD_M = 80;
 
@@ -215,7 +224,20 @@ final class Evidence {
         double climb = f == 0 && rises > 0 ? CLIMB_OUT_SHARE * bins.endMps[f] : 0;
         double sink = f == bins.figures - 1 && rises < 0 ? SINK_SHARE * bins.startMps[f] : 0;
         double off = Way.outside(seen.climbMps(), -sink, climb) / TIMED_CLIMB_MPS;
-        return TIMED_FIT * near(off, WILD);
+        return TIMED_FIT * near(off, WILD) * (f == 0 ? 1 : slowAndSteady(seen));
+    }
+
+    /**
+     * How much likelier a landing is for being flown slowly, straight and evenly: it has few speeds to choose from, and
+     * nothing else is flown like that for long. Without it a line that is once believed to be flown at half its speed fits
+     * ten times as well as a landing, for as long as it takes to the ground.
+     */
+    private double slowAndSteady(Seen seen) {
+        if (!seen.hasSpeeds() || seen.groundMps() < GROUND_MPS) {
+            return 1;
+        }
+        double over = (seen.groundMps() / fit.usualMps() - SLOW_SHARE) / SLOWER_SHARE;
+        return 1 + SLOW_AND_STEADY * seen.steady() / (1 + Math.exp(over));
     }
 
     /** The ratio of gentle flight off the plan, to the power. */

@@ -147,6 +147,11 @@ final class Fit {
         usualMps = usual(bins);
     }
 
+    /** The mean speed of the act's figures and ways, metres a second; 0 where none is predicted. */
+    double usualMps() {
+        return usualMps;
+    }
+
     /** The mean speed of all that has a predicted path. */
     private static double usual(Bins bins) {
         return IntStream.range(0, bins.size)

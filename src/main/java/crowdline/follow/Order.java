@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
 
 /**
  * What may follow a figure. Mostly it is the next of the plan; but that may be dropped, swapped or flown again, something
- * unknown may come first, or the flight may break off. A figure flown before is less likely to come, one passed over is more
+ * unknown may come first, or the flight may break off. Whichever comes, the way that leads to it comes first. A figure flown before is less likely to come, one passed over is more
  * likely. A change that is known is told with {@link #told}; the new order then counts as the plan.
  *
  * <p>The weights below are relative to each other. Raising a change against {@link #NEXT} notices that change sooner and
@@ -17,10 +17,18 @@ import java.util.stream.IntStream;
 final class Order {
     /** Weight of the next figure of the plan. */
     private static final double NEXT = 0.7;
-    /** Weight of the one after it: the next was dropped or swapped. */
+    /** Weight of the one after it, or of the way that leads there: the next was dropped or swapped. */
     private static final double AFTER_NEXT = 0.025;
+    /** Weight of the next figure without the way that leads to it. Tuned: 0.025 works too. */
+    private static final double WAY_LEFT_OUT = 0.01;
     /** Weight of the same figure again. */
     private static final double AGAIN = 0.02;
+    /**
+     * Weight of the way that leads to it once more, but where a landing is due: its circuit begins as such a way does. Tuned:
+     * 0.007 and 0.02 take other turns for it.
+     */
+    private static final double AGAIN_BY_WAY = 0.002;
+
     /** Weight of a figure passed over within the last two. */
     private static final double PASSED_OVER = 0.13;
     /** Factor on that weight once it is longer ago; by then it has been left out. */
@@ -53,6 +61,13 @@ final class Order {
     /** Place of each figure in the order; one that is left out is half a place after the one before it. */
     private final double[] place;
 
+    /** The first figure from each one on that is no way, itself if it is none; the number of figures if there is none. */
+    private final int[] figureAt;
+    /** How many figures of the order, ways not counted, come before each. */
+    private final int[] number;
+    /** Whether it is where a way begins. */
+    private final boolean[] beginsWay;
+
     private int reached;
 
     Order(Bins bins) {
@@ -61,6 +76,9 @@ final class Order {
         flown = new double[figures];
         next = new int[figures];
         place = new double[figures];
+        figureAt = new int[figures];
+        number = new int[figures];
+        beginsWay = new boolean[figures];
         told(IntStream.range(0, figures).boxed().toList());
     }
 
@@ -81,6 +99,19 @@ final class Order {
             place[f] = at >= 0 ? at : before + 0.5;
             int after = (int) before + 1;
             next[f] = after < order.size() ? order.get(after) : figures;
+        }
+        for (int f = 0; f < figures; f++) {
+            int figure = f;
+            while (figure < figures && isWay(figure)) {
+                figure = next[figure];
+            }
+            figureAt[f] = figure;
+            int end = f;
+            number[f] = (int) order.stream()
+                    .filter(g -> !isWay(g) && place[g] < place[end])
+                    .count();
+            int at = order.indexOf(f);
+            beginsWay[f] = at >= 0 && isWay(f) && (at == 0 || !isWay(order.get(at - 1)));
         }
     }
 
@@ -114,26 +145,16 @@ final class Order {
     /** Fills in the chances of what comes after a figure: each figure, then off the plan, then after the act. */
     void after(int f, double[] row) {
         Arrays.fill(row, 0);
-        double sum = 0;
         int coming = next[f];
         int second = coming < figures ? next[coming] : figures;
+        int due = coming < figures ? figureAt[coming] : figures;
+        double sum = 0;
         for (int g = 0; g < figures; g++) {
-            double w = 0;
-            if (g == coming) {
-                w += NEXT;
-            } else if (g == second) {
-                w += AFTER_NEXT;
-            } else if (g == f) {
-                w += AGAIN;
-            } else if (place[g] < place[f]) {
-                w += leftOut(g)
-                        ? 0
-                        : PASSED_OVER * Math.max(0, 1 - 2 * flown[g]) * (place[f] - place[g] <= 2 ? 1 : LONG_AGO);
-            }
+            double w = weight(f, g, coming, due);
             if (g != coming && bins.timed[bins.first[g]]) {
                 w = g == figures - 1 ? TO_LAND : w * TIMED;
             }
-            if (g != f) {
+            if (g != f && !isAgain(f, g)) {
                 w *= 1 - (1 - FLOWN_ALREADY) * flown[g];
             }
             row[g] = w;
@@ -159,6 +180,44 @@ final class Order {
         for (int i = 0; i < row.length; i++) {
             row[i] /= sum;
         }
+    }
+
+    /** How likely a figure, or a way, is to come after another, as far as the order says. */
+    private double weight(int f, int g, int coming, int due) {
+        if (g == coming) {
+            return NEXT;
+        }
+        if (due < figures && g == next[due]) {
+            return AFTER_NEXT;
+        }
+        if (g == due) {
+            return WAY_LEFT_OUT;
+        }
+        if (g == f) {
+            return AGAIN;
+        }
+        if (isAgain(f, g)) {
+            return coming < figures && bins.timed[bins.first[coming]] ? 0 : AGAIN_BY_WAY;
+        }
+        return place[g] < place[f] && !leftOut(g)
+                ? PASSED_OVER
+                        * Math.max(0, 1 - 2 * seen(g))
+                        * (number[f] - number[g] <= 2 ? 1 : LONG_AGO)
+                : 0;
+    }
+
+    /** The chance that a figure has been flown, or of a way that it has or that the figure has to which it leads. */
+    private double seen(int g) {
+        return figureAt[g] < figures ? Math.max(flown[g], flown[figureAt[g]]) : flown[g];
+    }
+
+    /** Whether a way is where that to a figure begins, so that it comes first where the figure is flown again. */
+    private boolean isAgain(int f, int g) {
+        return beginsWay[g] && figureAt[g] == f;
+    }
+
+    private boolean isWay(int f) {
+        return bins.way(f) != null;
     }
 
     private boolean leftOut(int f) {

@@ -30,14 +30,22 @@ final class ReadingCheck {
     /** Readings in a row that agree with each other outweigh that they disagree with those before. */
     private static final int CONVINCING = 3;
 
+    /** How hard a path may bend over the ground, or gain speed, and still be steady, in g. Judgement. */
+    private static final double STEADY_G = 0.25;
+    /** The same up and down, where noise in the height feigns more. */
+    private static final double STEADY_CLIMB_G = 0.6;
+
     private final double fastestMps;
     private final Deque<Reading> good = new ArrayDeque<>();
+    private final Deque<Climb> climbs = new ArrayDeque<>();
     private @Nullable Reading last;
     private @Nullable Reading beforeLast;
     private int onLine;
     private int disagreeing;
     private double lastGoodS = Double.NEGATIVE_INFINITY;
     private double lastAnyS = Double.NEGATIVE_INFINITY;
+
+    private record Climb(double tS, double mps) {}
 
     /** @param fastestMps no aircraft of this act goes faster over the ground */
     ReadingCheck(double fastestMps) {
@@ -165,7 +173,33 @@ final class ReadingCheck {
                 vy = ty / tt;
             }
         }
-        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, Math.min(newS, 2), sidewaysG(r));
+        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, Math.min(newS, 2), sidewaysG(r), steady(r, climb));
+    }
+
+    /** From how little the speed over the ground, and the climb, have changed over the last second. */
+    private double steady(Reading now, double climbMps) {
+        if (Double.isNaN(climbMps)) {
+            climbs.clear();
+            return 0;
+        }
+        climbs.addLast(new Climb(now.tS(), climbMps));
+        while (climbs.size() > 2 && now.tS() - climbs.getFirst().tS() > Bins.CHORD_S + 0.05) {
+            climbs.removeFirst();
+        }
+        Reading from = good.getFirst();
+        Double x0 = from.alongMps();
+        Double y0 = from.awayMps();
+        Double x1 = now.alongMps();
+        Double y1 = now.awayMps();
+        double overS = now.tS() - from.tS();
+        double climbOverS = now.tS() - climbs.getFirst().tS();
+        boolean longEnough = overS >= SHORTEST_S && climbOverS >= SHORTEST_S && climbOverS <= LONGEST_S;
+        if (x0 == null || y0 == null || x1 == null || y1 == null || !longEnough) {
+            return 0;
+        }
+        double bentG = Math.hypot(x1 - x0, y1 - y0) / overS / Units.G_MPS2;
+        double climbsG = (climbMps - climbs.getFirst().mps()) / climbOverS / Units.G_MPS2;
+        return Evidence.near(Math.hypot(bentG / STEADY_G, climbsG / STEADY_CLIMB_G), 0);
     }
 
     /** From how far the speed told has turned since the first of the good readings of the last second. */

@@ -12,6 +12,7 @@ package crowdline.follow;
  * @param overS time over which {@code climbMps} was taken
  * @param newS seconds since the last reading that counted
  * @param sidewaysG how hard the path over the ground has been bent to a side over the last second, in g; NaN when not known
+ * @param steady how straight and even the flight was over the last second or two, 0 to 1; 0 when not known
  */
 record Seen(
         double alongM,
@@ -22,7 +23,8 @@ record Seen(
         double climbMps,
         double overS,
         double newS,
-        double sidewaysG) {
+        double sidewaysG,
+        double steady) {
 
     /** Where nothing is known of how the path is bent. */
     Seen(
@@ -34,7 +36,7 @@ record Seen(
             double climbMps,
             double overS,
             double newS) {
-        this(alongM, awayM, heightM, alongMps, awayMps, climbMps, overS, newS, Double.NaN);
+        this(alongM, awayM, heightM, alongMps, awayMps, climbMps, overS, newS, Double.NaN, 0);
     }
 
     boolean hasSpeeds() {

@@ -61,7 +61,41 @@ class EvidenceTest {
                 seen.climbMps(),
                 seen.overS(),
                 seen.newS(),
-                sidewaysG);
+                sidewaysG,
+                0);
+    }
+
+    private static Seen steady(Seen seen, double steady) {
+        return new Seen(
+                seen.alongM(),
+                seen.awayM(),
+                seen.heightM(),
+                seen.alongMps(),
+                seen.awayMps(),
+                seen.climbMps(),
+                seen.overS(),
+                seen.newS(),
+                0,
+                steady);
+    }
+
+    /** As it was, a glider that sank home at half its speed was on its farewell pass until it had landed. */
+    @Test
+    void slowAndSteadyFlightSpeaksForTheLanding() {
+        int landing = bins.first[2] + 50;
+        Seen slow = seen(bins.xM[landing], bins.zM[landing], 30, 0, 2);
+        double unsteady = inBin(landing, steady(slow, 0));
+        assertThat(inBin(landing, steady(slow, 1)) / unsteady).isCloseTo(10.5, within(0.1));
+        assertThat(inBin(landing, steady(slow, 0.1)) / unsteady).isCloseTo(1.95, within(0.05));
+        Seen fast = seen(bins.xM[landing], bins.zM[landing], 75, 0, 2);
+        assertThat(inBin(landing, steady(fast, 1)) / inBin(landing, steady(fast, 0)))
+                .as("at the speed of its figures")
+                .isBetween(1.0, 2.0);
+        Seen rolls = seen(bins.xM[landing], bins.zM[landing], 17, 0, 2);
+        assertThat(inBin(landing, steady(rolls, 1)))
+                .as("on the ground")
+                .isEqualTo(inBin(landing, steady(rolls, 0)));
+        assertThat(inBin(20, steady(slow, 1))).as("a take-off").isEqualTo(inBin(20, steady(slow, 0)));
     }
 
     /** As it was, an extra turn at 60° of bank was said to be the landing after ten seconds. */

@@ -257,6 +257,48 @@ class OrderTest {
         assertThat(after(3)[bins.figures]).as("off the plan").isBetween(0.02, 0.06);
     }
 
+    /** A jet's act with a way, 6, to a barrel roll, 7, a way, 8, and a Derry turn, 9. */
+    private static double[] afterInTheJet(int f, int... flown) throws Exception {
+        Bins jet = FollowTrial.display("arranged/pilot-three-jet-trainer").plan.bins;
+        Order order = new Order(jet);
+        for (int g : flown) {
+            order.saw(g, 1);
+        }
+        double[] row = new double[jet.figures + 2];
+        order.after(f, row);
+        return row;
+    }
+
+    /** A figure is left out with the way that leads to it, and so is not what comes after that way. */
+    @Test
+    void afterAFigureThatIsLeftOutTheWayToTheOneAfterItComes() throws Exception {
+        double[] row = afterInTheJet(5, 0, 1, 2, 3, 4);
+        assertThat(row[8] / row[6]).as("the way to the one after").isCloseTo(0.025 / 0.7, EXACTLY);
+        assertThat(row[7] / row[6]).as("without the way").isCloseTo(0.01 / 0.7, EXACTLY);
+        assertThat(row[9]).isZero();
+    }
+
+    @Test
+    void figureIsFlownAgainByTheWayThatLeadsToIt() throws Exception {
+        double[] row = afterInTheJet(7, 0, 1, 2, 3, 4, 5, 6);
+        assertThat(row[6] / row[8]).isCloseTo(0.002 / 0.7, EXACTLY);
+        assertThat(row[7] / row[8]).isCloseTo(0.02 / 0.7, EXACTLY);
+        assertThat(row[3]).as("a way to another").isZero();
+        assertThat(afterInTheJet(16, 15)[15]).as("before the landing").isZero();
+    }
+
+    @Test
+    void whatWasPassedOverComesByItsWay() throws Exception {
+        double[] row = afterInTheJet(9, 0, 1, 2, 3, 4, 5, 8);
+        assertThat(row[6] / row[10]).isCloseTo(0.13 / 0.7, EXACTLY);
+        assertThat(row[7] / row[10]).isCloseTo(0.13 / 0.7, EXACTLY);
+        assertThat(afterInTheJet(9, 0, 1, 2, 3, 4, 5, 6, 8)[6])
+                .as("the figure was passed over and its way was not")
+                .isZero();
+        double[] later = afterInTheJet(14, 0, 1, 2, 3, 4, 5, 8, 9, 10, 11, 12, 13);
+        assertThat(later[6] / later[15]).as("four figures ago").isCloseTo(0.0013 / 0.7, EXACTLY);
+    }
+
     @Test
     void figureThatIsNotThereIsRefused() {
         assertThatThrownBy(() -> order.told(List.of(0, 10))).isInstanceOf(IndexOutOfBoundsException.class);

@@ -38,6 +38,31 @@ class ReadingCheckTest {
         assertThat(Objects.requireNonNull(blind).sidewaysG()).isNaN();
     }
 
+    @Test
+    void straightAndEvenFlightIsSteadyAndNothingElse() {
+        assertThat(Objects.requireNonNull(receiver.take(level(0))).steady()).isZero();
+        double least = 1;
+        for (double t = 0.2; t < 6; t += 0.2) {
+            double steady = Objects.requireNonNull(receiver.take(level(t))).steady();
+            least = t < 2.5 ? 1 : Math.min(least, steady);
+        }
+        assertThat(least).as("with noise in the height").isGreaterThan(0.5);
+        ReadingCheck turns = new ReadingCheck(100);
+        ReadingCheck pulls = new ReadingCheck(100);
+        ReadingCheck slows = new ReadingCheck(100);
+        Seen turned = null;
+        Seen pulled = null;
+        Seen slowed = null;
+        for (double t = 0; t < 4; t += 0.2) {
+            turned = turns.take(circle(t));
+            pulled = pulls.take(new Reading(t, 60 * t, 0, 300 + 10 * t * t, 60.0, 0.0));
+            slowed = slows.take(new Reading(t, 60 * t - 4 * t * t, 0, 300, 60 - 8 * t, 0.0));
+        }
+        assertThat(Objects.requireNonNull(turned).steady()).as("1.8 g to a side").isLessThan(0.01);
+        assertThat(Objects.requireNonNull(pulled).steady()).as("2 g upwards").isLessThan(0.1);
+        assertThat(Objects.requireNonNull(slowed).steady()).as("0.8 g backwards").isLessThan(0.1);
+    }
+
     private static Reading circle(double tS) {
         double angle = 60.0 / 200 * tS;
         return new Reading(
