@@ -200,9 +200,7 @@ final class Order {
             return coming < figures && bins.timed[bins.first[coming]] ? 0 : AGAIN_BY_WAY;
         }
         return place[g] < place[f] && !leftOut(g)
-                ? PASSED_OVER
-                        * Math.max(0, 1 - 2 * seen(g))
-                        * (number[f] - number[g] <= 2 ? 1 : LONG_AGO)
+                ? PASSED_OVER * Math.max(0, 1 - 2 * seen(g)) * (number[f] - number[g] <= 2 ? 1 : LONG_AGO)
                 : 0;
     }
 

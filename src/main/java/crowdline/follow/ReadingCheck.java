@@ -173,7 +173,17 @@ final class ReadingCheck {
                 vy = ty / tt;
             }
         }
-        return new Seen(r.alongM(), r.awayM(), r.heightM(), vx, vy, climb, over, Math.min(newS, 2), sidewaysG(r), steady(r, climb));
+        return new Seen(
+                r.alongM(),
+                r.awayM(),
+                r.heightM(),
+                vx,
+                vy,
+                climb,
+                over,
+                Math.min(newS, 2),
+                sidewaysG(r),
+                steady(r, climb));
     }
 
     /** From how little the speed over the ground, and the climb, have changed over the last second. */

@@ -28,6 +28,11 @@ final class AircraftSteps {
     /** The same for one before the one shown. Tuned: 8 steps back three times as often where it was not flown. */
     private static final double BACK_S = 15;
 
+    /** How long it must be likely that it is off the plan, seconds. Tuned: 8 works too, and says it later. */
+    private static final double STRAYED_S = 4;
+    /** Off the plan, how long the figure must be likely that is due then, seconds. */
+    private static final double BACK_ON_PLAN_S = 1;
+
     private static final double USABLE = 0.5;
     /**
      * Without a reading for longer, seconds, the aircraft neither begins nor moves the act. Tuned. Not the limit of the
@@ -47,6 +52,8 @@ final class AircraftSteps {
     private double toldS = Double.NEGATIVE_INFINITY;
     private int likely = -1;
     private double likelySinceS;
+    private final SinceWhen strays = new SinceWhen();
+    private double strayedToldS = Double.NEGATIVE_INFINITY;
     private final SinceWhen readsBadly = new SinceWhen();
     private final SinceWhen readsWell = new SinceWhen();
     private double leadToldS = Double.NEGATIVE_INFINITY;
@@ -103,6 +110,11 @@ final class AircraftSteps {
             likelySinceS = nowS;
         }
         boolean flying = state.phase() instanceof Phase.Flying;
+        strays.is(now.state() == FollowNow.State.OFF_PLAN && now.confidence() >= LIKELY, nowS);
+        if (flying && strays.atLeast(STRAYED_S, nowS) && nowS - strayedToldS > ON_ITS_WAY_S) {
+            strayedToldS = nowS;
+            return Optional.of(new FlightEvent.AircraftStrayed(Math.max(0, strays.sinceS())));
+        }
         if (figure < 0 || (flying && figure == state.course().position()) || state.phase() instanceof Phase.Held) {
             return Optional.empty();
         }
@@ -121,7 +133,10 @@ final class AircraftSteps {
         if (flying && course.nextIndex().orElse(-1) == figure) {
             return NEXT_S;
         }
-        if (now.isSure()) {
+        if (!flying && course.nextIndexAfter(course.position()).orElse(-1) == figure) {
+            return BACK_ON_PLAN_S;
+        }
+        if (now.isSure() || (!flying && figure == course.position())) {
             return OTHER_S;
         }
         return course.placeOf(figure) > course.placeOf(course.position()) ? AHEAD_S : BACK_S;

@@ -29,6 +29,7 @@ final class Bound {
     private static final double GUST_MPS = 1.4;
     /** Seconds for which a gust lasts, so that a reading within counts as less. */
     private static final double GUST_S = 3;
+
     private static final double LEVEL_S = 5;
 
     private final List<Double> live = new ArrayList<>();
@@ -74,7 +75,8 @@ final class Bound {
 
     /** Seconds after which two paths that were one are so far apart. */
     private static double leaves(Truth truth, Truth asPlanned, double fromS, double toS, double farM) {
-        double last = Math.min(toS, asPlanned.instants.get(asPlanned.instants.size() - 1).tS());
+        double last = Math.min(
+                toS, asPlanned.instants.get(asPlanned.instants.size() - 1).tS());
         for (double t = fromS; t < last; t += STEP_S) {
             if (truth.at(t).place().minus(asPlanned.at(t).place()).length() > farM) {
                 return t - fromS;
@@ -98,7 +100,8 @@ final class Bound {
         }
         for (double t = boundaryS - AFTER_S; t < boundaryS + AFTER_S; t += STEP_S) {
             while (next < log.size() && log.get(next).tS() <= t) {
-                double newS = next == 0 ? 1 : log.get(next).tS() - log.get(next - 1).tS();
+                double newS =
+                        next == 0 ? 1 : log.get(next).tS() - log.get(next - 1).tS();
                 weigh(truth, boundaryS, log.get(next++), newS, off, weight);
             }
             if (Double.isNaN(saidS) && behind(weight, t - boundaryS) > 0.5) {
@@ -134,7 +137,9 @@ final class Bound {
             Double along = r.alongMps();
             Double away = r.awayMps();
             if (along != null && away != null) {
-                double v = Math.hypot(along - i.groundMps().x(), away - i.groundMps().y()) / GUST_MPS;
+                double v = Math.hypot(
+                                along - i.groundMps().x(), away - i.groundMps().y())
+                        / GUST_MPS;
                 misfit += v * v * Math.min(1, newS / GUST_S);
             }
             // A fault of the receiver is known to be one.

@@ -34,8 +34,7 @@ class BoundTest {
     private static Bound bound(Truth truth) {
         Bound all = new Bound();
         for (long seed = 0; seed < FLIGHTS; seed++) {
-            List<Reading> log =
-                    new ArrayList<>(Radio.good(5).receive(truth, new SplittableRandom(seed)));
+            List<Reading> log = new ArrayList<>(Radio.good(5).receive(truth, new SplittableRandom(seed)));
             all.count(truth, truth, log, seed);
         }
         return all;

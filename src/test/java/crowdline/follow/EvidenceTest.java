@@ -92,9 +92,7 @@ class EvidenceTest {
                 .as("at the speed of its figures")
                 .isBetween(1.0, 2.0);
         Seen rolls = seen(bins.xM[landing], bins.zM[landing], 17, 0, 2);
-        assertThat(inBin(landing, steady(rolls, 1)))
-                .as("on the ground")
-                .isEqualTo(inBin(landing, steady(rolls, 0)));
+        assertThat(inBin(landing, steady(rolls, 1))).as("on the ground").isEqualTo(inBin(landing, steady(rolls, 0)));
         assertThat(inBin(20, steady(slow, 1))).as("a take-off").isEqualTo(inBin(20, steady(slow, 0)));
     }
 

@@ -58,9 +58,13 @@ class ReadingCheckTest {
             pulled = pulls.take(new Reading(t, 60 * t, 0, 300 + 10 * t * t, 60.0, 0.0));
             slowed = slows.take(new Reading(t, 60 * t - 4 * t * t, 0, 300, 60 - 8 * t, 0.0));
         }
-        assertThat(Objects.requireNonNull(turned).steady()).as("1.8 g to a side").isLessThan(0.01);
+        assertThat(Objects.requireNonNull(turned).steady())
+                .as("1.8 g to a side")
+                .isLessThan(0.01);
         assertThat(Objects.requireNonNull(pulled).steady()).as("2 g upwards").isLessThan(0.1);
-        assertThat(Objects.requireNonNull(slowed).steady()).as("0.8 g backwards").isLessThan(0.1);
+        assertThat(Objects.requireNonNull(slowed).steady())
+                .as("0.8 g backwards")
+                .isLessThan(0.1);
     }
 
     private static Reading circle(double tS) {

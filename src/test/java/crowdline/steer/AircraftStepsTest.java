@@ -1,6 +1,7 @@
 package crowdline.steer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import crowdline.follow.FollowNow;
 import crowdline.live.event.FlightEvent;
@@ -9,6 +10,7 @@ import crowdline.live.event.ShowEvent;
 import crowdline.live.event.Source;
 import crowdline.live.state.Live;
 import crowdline.live.state.LiveState;
+import crowdline.live.state.Phase;
 import crowdline.live.state.Step;
 import java.util.ArrayList;
 import java.util.List;
@@ -75,6 +77,52 @@ class AircraftStepsTest {
         assertThat(said(FLOWN + 2, FollowNow.SURE, 3.9)).isEmpty();
         assertThat(said(FLOWN + 2, 0.79, 20)).isEmpty();
         assertThat(said(FLOWN + 2, FollowNow.SURE, 5)).containsExactly(FLOWN + 2);
+    }
+
+    /** What happens while the same is said for so long; what happens is taken. */
+    private List<FlightEvent> happensWhile(
+            FollowNow.State what, int figure, double confidence, double fromS, double toS) {
+        List<FlightEvent> told = new ArrayList<>();
+        for (double s = fromS; s < toS; s += 0.1) {
+            steps.next(state, new FollowNow(s, what, figure, 0, 0.1, confidence, List.of(), 0), s)
+                    .ifPresent(e -> {
+                        told.add(e);
+                        happens(e);
+                    });
+        }
+        return told;
+    }
+
+    @Test
+    void whatIsNotInThePlanIsShownOnceThatHasLasted() {
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.79, 40, 60)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 60, 63.9)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.9, 63.9, 64.5))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 64.5, 70)).hasSize(1);
+        assertThat(state.phase()).isInstanceOfSatisfying(Phase.OffPlan.class, off -> {
+            assertThat(off.lastIndex()).isEqualTo(FLOWN);
+            assertThat(off.sinceS()).as("since it was likely").isCloseTo(64.5, within(0.05));
+        });
+    }
+
+    /** Off the plan the figure that is due is stepped to soon, and so is the one that was never left. */
+    @Test
+    void figureThatIsDueBringsItBackToThePlan() {
+        happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 40, 45);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN + 1, 0.85, 45, 45.95))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN + 1, 0.85, 45.95, 47))
+                .hasSize(1);
+        assertThat(state.course().position()).isEqualTo(FLOWN + 1);
+    }
+
+    @Test
+    void figureThatWasNeverLeftIsShownAgain() {
+        happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 40, 45);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.85, 45, 46.4)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.85, 46.4, 47)).hasSize(1);
+        assertThat(state.phase()).isInstanceOf(Phase.Flying.class);
     }
 
     @Test

@@ -227,4 +227,11 @@ public sealed interface FlightEvent extends LiveEvent {
             Must.beIndex("index", index);
         }
     }
+
+    /** The aircraft was seen to do something that is not in the plan. */
+    record AircraftStrayed(double atS) implements FlightEvent {
+        public AircraftStrayed {
+            Must.beTime("atS", atS);
+        }
+    }
 }

@@ -32,6 +32,9 @@ final class FigureSteps {
         if (event instanceof FlightEvent.AircraftSeen seen) {
             return aircraftSeen(course, seen);
         }
+        if (event instanceof FlightEvent.AircraftStrayed) {
+            return strayed(course, atS);
+        }
         if (event instanceof FlightEvent.Held) {
             return course.phase() instanceof Phase.Flying
                     ? new Turn.To(stopped(course, atS))
@@ -116,6 +119,15 @@ final class FigureSteps {
                 event.index(),
                 event.atS(),
                 Source.AIRCRAFT);
+    }
+
+    private static Turn strayed(Course course, double atS) {
+        if (course.lead().now() != Source.AIRCRAFT) {
+            return new Turn.No(Refusals.NOT_FOLLOWED);
+        }
+        return course.phase() instanceof Phase.Held
+                ? new Turn.No("The act is on hold: press H to carry on.")
+                : offPlan(course, atS);
     }
 
     private static Turn jumped(Course course, int index, double atS, Source mark) {

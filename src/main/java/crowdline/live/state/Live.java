@@ -107,6 +107,7 @@ public final class Live {
         }
         if (event instanceof FlightEvent.ClockAdvanced
                 || event instanceof FlightEvent.AircraftSeen
+                || event instanceof FlightEvent.AircraftStrayed
                 || event instanceof FlightEvent.AircraftBegan) {
             return new Step.Moved(moved.withTakeBacks(
                     state.takeBacks().stream().map(TakeBack::overtaken).toList()));

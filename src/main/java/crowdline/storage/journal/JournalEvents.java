@@ -175,6 +175,7 @@ final class JournalEvents {
                 FlightEvent.AircraftSeen.class,
                 (e, of) -> of.put("index", e.index()),
                 (atS, of) -> new FlightEvent.AircraftSeen(atS, of.index("index"))));
+        add(EventKind.bare("AircraftStrayed", FlightEvent.AircraftStrayed.class, FlightEvent.AircraftStrayed::new));
     }
 
     private void talk() {

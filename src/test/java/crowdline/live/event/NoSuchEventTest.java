@@ -44,6 +44,7 @@ class NoSuchEventTest {
                 time("atS", s -> new FlightEvent.AircraftBegan(s, 0)),
                 time("sinceS", s -> new FlightEvent.AircraftBegan(5, s)),
                 time("atS", s -> new FlightEvent.AircraftSeen(s, 0)),
+                time("atS", FlightEvent.AircraftStrayed::new),
                 time("atS", s -> new TalkEvent.RemarkStarted(s, "r", RemarkForm.FULL)),
                 time("atS", s -> new TalkEvent.RemarkSaid(s, "r", RemarkForm.FULL)),
                 time("atS", s -> new TalkEvent.RemarkLeft(s, "r", true)),

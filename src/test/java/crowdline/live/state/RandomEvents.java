@@ -84,7 +84,10 @@ public final class RandomEvents {
             case 17 -> new FlightEvent.WentOffPlan(atS);
             case 18 -> new FlightEvent.CameBack(atS, index);
             case 20, 21, 22 -> new FlightEvent.ClockAdvanced(atS, index);
-            case 23, 24 -> new FlightEvent.AircraftSeen(atS, index);
+            case 23, 24 ->
+                random.nextInt(4) == 0
+                        ? new FlightEvent.AircraftStrayed(atS)
+                        : new FlightEvent.AircraftSeen(atS, index);
             case 25 -> new FlightEvent.ActEnded(atS);
             case 26 -> new TalkEvent.RemarkStarted(atS, remark, form);
             case 27 -> new TalkEvent.RemarkSaid(atS, remark, form);

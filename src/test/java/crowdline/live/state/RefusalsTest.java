@@ -9,6 +9,7 @@ import crowdline.live.event.FlightEvent.ActStarted;
 import crowdline.live.event.FlightEvent.AircraftBegan;
 import crowdline.live.event.FlightEvent.AircraftLost;
 import crowdline.live.event.FlightEvent.AircraftSeen;
+import crowdline.live.event.FlightEvent.AircraftStrayed;
 import crowdline.live.event.FlightEvent.ClockAdvanced;
 import crowdline.live.event.FlightEvent.Held;
 import crowdline.live.event.FlightEvent.NextDropped;
@@ -130,6 +131,15 @@ class RefusalsTest {
                 Played.flying().with(new SourceChosen(101, Source.AIRCRAFT), new Held(102)),
                 new AircraftSeen(110, 1),
                 "The act is on hold: press H to carry on.");
+        refused(Played.flying(), new AircraftStrayed(110), "The aircraft is not being followed now.");
+        refused(
+                Played.flying().with(new SourceChosen(101, Source.AIRCRAFT), new Held(102)),
+                new AircraftStrayed(110),
+                "The act is on hold: press H to carry on.");
+        refused(
+                Played.flying().with(new SourceChosen(101, Source.AIRCRAFT), new AircraftStrayed(102)),
+                new AircraftStrayed(110),
+                "The act is already off the plan.");
     }
 
     @Test

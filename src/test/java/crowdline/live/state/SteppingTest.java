@@ -312,6 +312,26 @@ class SteppingTest {
                         new Flown("loop", 100, 0, 106.0, Source.HAND), new Flown("spin", 130.5, 0, null, Source.HAND));
     }
 
+    /** No hand did it, so no hand need take it back. */
+    @Test
+    void aircraftThatStraysEndsItsFigureAndComesBackByItself() {
+        Played strays = Played.flying()
+                .with(new FlightEvent.SourceChosen(101, Source.AIRCRAFT), new FlightEvent.AircraftStrayed(106));
+        assertThat(strays.state.phase()).isEqualTo(new Phase.OffPlan(0, 106));
+        assertThat(strays.state.course().flown()).containsExactly(new Flown("loop", 100, 0, 106.0, Source.HAND));
+        assertThat(strays.state.takeBacks())
+                .as("what the keys did, and no more")
+                .hasSameSizeAs(Played.flying()
+                        .with(new FlightEvent.SourceChosen(101, Source.AIRCRAFT))
+                        .state
+                        .takeBacks());
+        assertThat(strays.with(new FlightEvent.AircraftSeen(130, 1))
+                        .state
+                        .course()
+                        .position())
+                .isEqualTo(1);
+    }
+
     @Test
     void actInTheAirOrAnOpenIncidentIsNotToBeLeft() {
         assertThat(Played.waiting().state.mustNotBeLeft()).isFalse();

@@ -12,6 +12,7 @@ import crowdline.live.event.FlightEvent.AircraftBegan;
 import crowdline.live.event.FlightEvent.AircraftFound;
 import crowdline.live.event.FlightEvent.AircraftLost;
 import crowdline.live.event.FlightEvent.AircraftSeen;
+import crowdline.live.event.FlightEvent.AircraftStrayed;
 import crowdline.live.event.FlightEvent.CameBack;
 import crowdline.live.event.FlightEvent.ClockAdvanced;
 import crowdline.live.event.FlightEvent.DropUndone;
@@ -178,6 +179,11 @@ class JournalGoldenTest {
                 written(new RemarkShown(62.25, "joke \u201cone\u201d", RemarkForm.SHORT, -1.5)));
     }
 
+    /** What came with an aircraft that says that it is off the plan. */
+    private static List<JournalLine> ofStraying() {
+        return List.of(HEADER, written(new AircraftStrayed(1.25)));
+    }
+
     /** What came with the running order of the day. */
     private static List<JournalLine> ofTwoSpeakers() {
         return List.of(HEADER, written(new HandedOver(1.25, true)), written(new HandedOver(2.25, false)));
@@ -264,6 +270,13 @@ class JournalGoldenTest {
     }
 
     @Test
+    void journalWithAnAircraftThatStraysIsReadAndWritten() throws IOException {
+        assertThat(read("journal-1-strayed.jsonl")).containsExactlyElementsOf(ofStraying());
+        JournalCodec codec = new JournalCodec();
+        assertThat(ofStraying().stream().map(codec::write)).containsExactlyElementsOf(texts("journal-1-strayed.jsonl"));
+    }
+
+    @Test
     void journalOfADayIsReadAndWrittenAsItWasMeant() throws IOException {
         assertThat(read("journal-1-day.jsonl")).containsExactlyElementsOf(ofTheDay());
         JournalCodec codec = new JournalCodec();
@@ -336,6 +349,7 @@ class JournalGoldenTest {
         texts.addAll(texts("journal-1-second.jsonl"));
         texts.addAll(texts("journal-1-heard.jsonl"));
         texts.addAll(texts("journal-1-duties.jsonl"));
+        texts.addAll(texts("journal-1-strayed.jsonl"));
         List<JournalLine> lines = new ArrayList<>(ofVersion1());
         lines.addAll(ofNotes());
         lines.addAll(ofTransits());
@@ -344,6 +358,7 @@ class JournalGoldenTest {
         lines.addAll(ofTwoSpeakers());
         lines.addAll(ofListening());
         lines.addAll(ofDuties());
+        lines.addAll(ofStraying());
         Map<Class<?>, Set<String>> values = new HashMap<>();
         for (int i = 0; i < texts.size(); i++) {
             if (lines.get(i) instanceof JournalLine.Event line) {

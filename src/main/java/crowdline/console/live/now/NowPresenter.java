@@ -52,7 +52,10 @@ public final class NowPresenter {
                     caption("Flying now", moment, act),
                     new Mark(Form.CROSS, Tone.CAUTION, "Off plan"),
                     "Off plan",
-                    since + "Press Space when the next figure of the plan begins.",
+                    since
+                            + (moment.state().course().source() == Source.AIRCRAFT
+                                    ? "It goes on by itself once the aircraft flies a figure of the plan, or with Space."
+                                    : "Press Space when the next figure of the plan begins."),
                     0,
                     "",
                     sheet.at(-1, 0, moment.tracking().craft()));
