@@ -10,6 +10,7 @@ import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import java.awt.Component;
 import java.awt.Container;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -90,6 +91,26 @@ class ShapePanelTest extends ActsFixture {
         sample.editing.undo();
         assertThat(sample.editing.now()).isEqualTo(before);
         assertThat(number("Degrees").getText()).isEqualTo("360");
+    }
+
+    /** On a slow machine the second is told before the first is flown. */
+    @Test
+    void whatIsToldBeforeTheLastWasFlownKeepsIt() {
+        List<Runnable> waiting = new ArrayList<>();
+        sample.making = waiting::add;
+        type("Degrees", "270");
+        press("Add");
+        type("Seconds", "1");
+        assertThat(sample.editing.now()).isEqualTo(before);
+        while (!waiting.isEmpty()) {
+            waiting.remove(0).run();
+        }
+        assertThat(shape("loop")).hasSize(2).last().isEqualTo("straight on for 1 s");
+        assertThat(shape("loop").get(0)).startsWith("pull 270°");
+        for (int step = 0; step < 3; step++) {
+            sample.editing.undo();
+        }
+        assertThat(sample.editing.now()).isEqualTo(before);
     }
 
     @Test

@@ -204,15 +204,28 @@ public final class ShapePanel extends JPanel {
             return;
         }
         try {
-            List<Element> own = making.of().elements();
-            tools.editor().make(tools.host().get().figures().shape(actId, figure.id(), name, own), show -> {}, () -> {
-                wanted = -1;
-                form.reset();
-            });
+            Shape next = making.of();
+            FigureEdit before = figure;
+            String act = actId;
+            // What is told next is told of this one, though it is not flown yet.
+            show(act, before.shaped(next));
+            tools.editor()
+                    .make(
+                            tools.host().get().figures().shape(act, before.id(), name, next.elements()),
+                            show -> {},
+                            () -> takeBack(act, before));
         } catch (IllegalArgumentException e) {
             wanted = -1;
             tools.editor().refuse(String.valueOf(e.getMessage()));
             form.reset();
+        }
+    }
+
+    /** What was told cannot be flown. */
+    private void takeBack(String act, FigureEdit before) {
+        wanted = -1;
+        if (actId.equals(act) && figure.id().equals(before.id())) {
+            show(act, before);
         }
     }
 

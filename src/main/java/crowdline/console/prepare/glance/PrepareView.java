@@ -147,6 +147,11 @@ public record PrepareView(String title, String where, String air, List<ActView> 
         public FigureEdit {
             pins = List.copyOf(pins);
         }
+
+        /** The same with a shape of its own. */
+        public FigureEdit shaped(Shape own) {
+            return new FigureEdit(id, isTransit, pins, place, new ShapeView(true, own, ""));
+        }
     }
 
     /**
