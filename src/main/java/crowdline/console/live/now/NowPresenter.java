@@ -54,7 +54,7 @@ public final class NowPresenter {
                     "Off plan",
                     since
                             + (moment.state().course().source() == Source.AIRCRAFT
-                                    ? "It goes on by itself once the aircraft flies a figure of the plan, or with Space."
+                                    ? "It goes on by itself when the plan does; or press Space."
                                     : "Press Space when the next figure of the plan begins."),
                     0,
                     "",

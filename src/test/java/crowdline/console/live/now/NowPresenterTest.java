@@ -25,8 +25,6 @@ class NowPresenterTest {
                 new FlightEvent.AircraftStrayed(103));
         assertThat(byAircraft.name()).isEqualTo("Off plan");
         assertThat(byAircraft.state()).isEqualTo(byHand.state());
-        assertThat(byAircraft.look())
-                .isEqualTo(
-                        "For 5 s. It goes on by itself once the aircraft flies a figure of the plan, or with Space.");
+        assertThat(byAircraft.look()).isEqualTo("For 5 s. It goes on by itself when the plan does; or press Space.");
     }
 }
