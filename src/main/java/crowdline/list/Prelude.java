@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.draft.Detail;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
@@ -78,6 +79,9 @@ final class Prelude {
     /** What flies is named in no more words, by judgement. */
     private static final int LONGEST_CRAFT = 6;
 
+    /** A figure takes less, by judgement. */
+    private static final double SHORTEST_ACT_MIN = 3;
+
     private Prelude() {}
 
     /**
@@ -122,6 +126,7 @@ final class Prelude {
             return false;
         }
         if (leads
+                || (isFirst && isLength(piece))
                 || Facts.isOne(piece, false)
                 || Tone.isAside(piece, sentence)
                 || Tone.onlyTells(piece)
@@ -138,6 +143,18 @@ final class Prelude {
                                         || isSomebody(piece, text)
                                         || isOneOfSeveral(piece, sentence, text)))
                         || (isFirst && leadsToAColon(pieces, at, text)));
+    }
+
+    /** "9 min", ahead of all figures: so long takes the whole act, and no first figure. */
+    private static boolean isLength(Heard piece) {
+        List<Word> words =
+                piece.words().stream().filter(word -> !Manner.FILLER.has(word)).toList();
+        return piece.isDetail()
+                && piece.drafts().get(0).saysOnly(Detail.SECONDS)
+                && words.size() == 2
+                && words.get(0).number() != null
+                && words.get(0).number() >= SHORTEST_ACT_MIN
+                && words.get(1).plain().startsWith("min");
     }
 
     /** "The small biplane, Sunday 11:20: take-off, climb": all of it heads the list. */

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -230,6 +231,21 @@ class ListReaderTest {
                 .extracting(ListLine::figure)
                 .containsExactly("take-off", "half Cuban", "loop", "slow roll");
         assertThat(list.lines()).allMatch(line -> line.count() == null && line.sure());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "6 minutes: loop, roll|6 minutes:",
+                "9 min, loop, roll|9 min,",
+                "Slot 15:20, 9 min. Loop, roll|Slot 15:20, 9 min."
+            })
+    void minutesAheadOfAllFiguresAreNotThoseOfTheFirst(String text, String note) {
+        FigureList list = READER.read(text);
+
+        assertThat(list.lines()).extracting(ListLine::seconds).containsOnlyNulls();
+        assertThat(String.join(" ", list.notes())).isEqualTo(note);
     }
 
     @Test

@@ -36,7 +36,7 @@ final class Lengths {
     /** What is said of a whole act. */
     private static final Pattern WHOLE = Pattern.compile(
             "\\b(?:slot|solo|routine|display|act|show|whole|total|altogether|in all|"
-                    + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|about|roughly|approx\\w*|all up)\\b");
+                    + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up)\\b");
 
     /** Minutes of something else. */
     private static final Pattern OTHER =
@@ -54,9 +54,7 @@ final class Lengths {
             for (String sentence :
                     ENDS.splitAsStream(note.toLowerCase(Locale.UK)).toList()) {
                 Matcher found = MINUTES.matcher(sentence);
-                if (found.find()
-                        && WHOLE.matcher(sentence).find()
-                        && !OTHER.matcher(sentence).find()) {
+                if (found.find() && isOfTheWhole(sentence, found)) {
                     double minutes = number(found.group(1)) + (found.group(2) == null ? 0 : 0.5);
                     if (minutes >= LEAST && minutes <= MOST) {
                         return minutes;
@@ -65,6 +63,14 @@ final class Lengths {
             }
         }
         return null;
+    }
+
+    /** It says so, or says nothing else. */
+    private static boolean isOfTheWhole(String sentence, Matcher found) {
+        String rest = sentence.substring(0, found.start()) + sentence.substring(found.end());
+        boolean isAlone = rest.chars().noneMatch(Character::isLetterOrDigit);
+        return isAlone
+                || (WHOLE.matcher(sentence).find() && !OTHER.matcher(sentence).find());
     }
 
     private static double number(String written) {

@@ -53,6 +53,8 @@ class AboutActTest {
                 "A 12-minute display|12",
                 "it takes 7.5 min|7.5",
                 "about 8½ minutes|8.5",
+                "9 min.|9",
+                "we have 5 minutes,|5",
                 "briefing takes 20 minutes|",
                 "I need 5 minutes before the slot|",
                 "ring me in 5 minutes|",
