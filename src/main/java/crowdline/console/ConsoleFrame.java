@@ -147,9 +147,7 @@ public final class ConsoleFrame extends JFrame {
         });
         setSize(1280, 800);
         setMinimumSize(new Dimension(800, 500));
-        // Placed here and not by the platform: where that puts a window Java is not always told, and the sky of a
-        // practice
-        // must know what it may not cover.
+        // Java is not always told where the platform puts a window, and the sky must know what it may not cover.
         setLocationRelativeTo(null);
     }
 

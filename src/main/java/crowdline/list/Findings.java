@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.about.Heights;
 import crowdline.list.draft.Draft;
 import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
@@ -95,6 +96,7 @@ final class Findings {
         }
         unknown(lines, figures);
         told(assembly.asides().told());
+        Heights.contradiction(text.written()).ifPresent(why -> warning("list-heights", why, ""));
         return new FigureList(lines, asides(assembly), findings);
     }
 

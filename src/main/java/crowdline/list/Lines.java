@@ -4,6 +4,7 @@ import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Again;
+import crowdline.list.piece.Canopy;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.GoingOn;
 import crowdline.list.piece.Heard;
@@ -279,7 +280,7 @@ final class Lines {
                 Again.keep(drafts, last());
                 continue;
             }
-            GoingOn.landUnderCanopy(lines, draft);
+            Canopy.land(lines, draft);
             if (last == null || !goingOn.isBeginningOf(last, draft, isEnd && i == drafts.size() - 1)) {
                 lines.add(draft);
                 figures++;

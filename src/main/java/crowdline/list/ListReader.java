@@ -59,9 +59,10 @@ public final class ListReader {
         if (written.length() > MOST_LETTERS || lines > MOST_LINES) {
             return refused(String.format(
                     Locale.UK,
-                    "The list has %,d lines and %,d letters; %,d lines and %,d letters are read at most, so cut it"
+                    "The list has %,d %s and %,d letters; %,d lines and %,d letters are read at most, so cut it"
                             + " down to what is flown",
                     lines,
+                    lines == 1 ? "line" : "lines",
                     written.length(),
                     MOST_LINES,
                     MOST_LETTERS));

@@ -110,7 +110,9 @@ final class AircraftSteps {
             likelySinceS = nowS;
         }
         boolean flying = state.phase() instanceof Phase.Flying;
-        strays.is(now.state() == FollowNow.State.OFF_PLAN && now.confidence() >= LIKELY, nowS);
+        // Behind the last figure nothing is due that could be left: what is flown there is how it ends.
+        boolean isLast = state.course().nextIndex().isEmpty();
+        strays.is(!isLast && now.state() == FollowNow.State.OFF_PLAN && now.confidence() >= LIKELY, nowS);
         if (flying && strays.atLeast(STRAYED_S, nowS) && nowS - strayedToldS > ON_ITS_WAY_S) {
             strayedToldS = nowS;
             return Optional.of(new FlightEvent.AircraftStrayed(Math.max(0, strays.sinceS())));

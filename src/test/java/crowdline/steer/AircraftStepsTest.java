@@ -106,6 +106,16 @@ class AircraftStepsTest {
         });
     }
 
+    /** In the landing: what is flown there is how the act ends. */
+    @Test
+    void behindTheLastFigureNothingIsOffThePlan() {
+        int last = state.course().figureIds().size() - 1;
+        happens(new FlightEvent.AircraftSeen(40, last));
+        assertThat(state.course().nextIndex()).isEmpty();
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, last, 0.95, 40, 60)).isEmpty();
+        assertThat(state.phase()).isInstanceOf(Phase.Flying.class);
+    }
+
     /** Off the plan the figure that is due is stepped to soon, and so is the one that was never left. */
     @Test
     void figureThatIsDueBringsItBackToThePlan() {

@@ -4,7 +4,6 @@ import crowdline.app.shell.ExitCode;
 import crowdline.app.shell.Terminal;
 import crowdline.arrange.ShowArranging;
 import crowdline.edit.act.FirstDraft;
-import crowdline.layout.LaidOut;
 import crowdline.list.ListReader;
 import crowdline.list.ListText;
 import crowdline.list.about.AboutAct;
@@ -13,7 +12,6 @@ import crowdline.list.line.ListLine;
 import crowdline.measure.Hour;
 import crowdline.sheet.RunningSheet;
 import crowdline.show.Act;
-import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;
 import crowdline.show.aircraft.Kinds;
@@ -21,7 +19,6 @@ import crowdline.show.aircraft.Sliders;
 import crowdline.show.aircraft.TimedAircraft;
 import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
-import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
 import crowdline.show.figure.Figure;
 import crowdline.speech.pace.Pace;
@@ -41,10 +38,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -290,7 +285,7 @@ public final class ArrangeCommand implements Callable<Integer> {
 
     private void say(FigureList read, ShowArranging.@Nullable Made made) {
         if (json) {
-            terminal.json(JsonOut.of(asJson(read, made)));
+            terminal.json(JsonOut.of(ArrangedJson.of(read, made)));
             return;
         }
         for (ListLine line : read.lines()) {
@@ -359,81 +354,5 @@ public final class ArrangeCommand implements Callable<Integer> {
             text.append("; or ").append(String.join(", ", others)).append('?');
         }
         return text.toString();
-    }
-
-    private static Map<String, Object> asJson(FigureList read, ShowArranging.@Nullable Made made) {
-        Map<String, Object> all = new LinkedHashMap<>();
-        all.put("lines", read.lines().stream().map(ArrangeCommand::json).toList());
-        all.put("notes", read.notes());
-        if (made != null) {
-            Map<String, Object> act = new LinkedHashMap<>();
-            act.put("id", made.act().id());
-            act.put("title", made.act().title());
-            act.put(
-                    "performer",
-                    made.show()
-                            .performer(made.act().performer())
-                            .map(Performer::name)
-                            .orElse(""));
-            act.put("slotStart", Hour.toTheMinute(made.act().slotStart()));
-            act.put("slotMinutes", made.act().slotMinutes());
-            act.put("seconds", made.arranged().seconds());
-            List<Object> figures = new ArrayList<>();
-            for (int i = 0; i < made.act().figures().size(); i++) {
-                Figure figure = made.act().figures().get(i);
-                Map<String, Object> row = new LinkedHashMap<>();
-                row.put("id", figure.id());
-                row.put("figure", figure.figure());
-                row.put("title", figure.shownName());
-                row.put("seconds", made.arranged().times().get(i));
-                row.put("transit", figure.transit());
-                figures.add(row);
-            }
-            act.put("figures", figures);
-            all.put("act", act);
-        }
-        List<Object> findings = new ArrayList<>();
-        for (Finding finding : read.findings()) {
-            findings.add(
-                    finding(finding.severity().name().toLowerCase(Locale.ROOT), finding.code(), finding.message()));
-        }
-        if (made != null) {
-            for (LaidOut.Finding finding : made.arranged().findings()) {
-                findings.add(finding("warning", "layout", finding.message()));
-            }
-        }
-        all.put("findings", findings);
-        return all;
-    }
-
-    private static Map<String, Object> finding(String severity, String code, String message) {
-        Map<String, Object> row = new LinkedHashMap<>();
-        row.put("severity", severity);
-        row.put("code", code);
-        row.put("message", message);
-        return row;
-    }
-
-    private static Map<String, Object> json(ListLine line) {
-        Map<String, Object> row = new LinkedHashMap<>();
-        row.put("text", line.text());
-        row.put("figure", line.figure());
-        row.put("title", line.title());
-        row.put("count", line.count());
-        row.put("place", line.place() == null ? null : words(line.place()));
-        row.put("side", line.side() == null ? null : words(line.side()));
-        row.put("heading", line.heading() == null ? null : words(line.heading()));
-        row.put("heightFt", line.heightFt());
-        row.put("entryKt", line.entryKt());
-        row.put("seconds", line.seconds());
-        row.put("smoke", line.smoke());
-        row.put("note", line.note());
-        row.put("sure", line.sure());
-        row.put("choices", line.choices());
-        return row;
-    }
-
-    private static String words(Enum<?> value) {
-        return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 }

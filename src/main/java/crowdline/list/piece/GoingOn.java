@@ -79,8 +79,6 @@ public final class GoingOn {
 
     private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
 
-    private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", "canopy descent");
-
     /** What a comma stands for. */
     private static final Word AND = new Word("and", 0, 0, null);
 
@@ -211,19 +209,6 @@ public final class GoingOn {
             }
         }
         return false;
-    }
-
-    /** Who comes down under a canopy lands under it. */
-    public static void landUnderCanopy(List<Draft> lines, Draft draft) {
-        Names.Sense landing = draft.sense();
-        Names.Sense before =
-                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
-        if (landing != null
-                && before != null
-                && landing.figure().equals("landing")
-                && UNDER_CANOPY.contains(before.figure())) {
-            draft.mean(new Names.Sense("canopy landing", "canopy landing", false, List.of()));
-        }
     }
 
     /** "Half roll, hold it for five seconds": so long it flies on its back. */

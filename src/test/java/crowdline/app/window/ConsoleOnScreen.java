@@ -22,7 +22,6 @@ import crowdline.show.Show;
 import crowdline.storage.journal.JournalMachine;
 import java.awt.Component;
 import java.awt.Toolkit;
-import java.awt.Window;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowEvent;
@@ -171,26 +170,10 @@ final class ConsoleOnScreen implements AutoCloseable {
     void await(String what, Callable<Boolean> isSo) throws Exception {
         for (long untilNanos = System.nanoTime() + (long) (OPENS_WITHIN_S * NANOS_PER_S); !isSo.call(); pause()) {
             if (System.nanoTime() >= untilNanos) {
-                throw new AssertionError(what + "; " + onScreen(this::asItIs));
+                throw new AssertionError(
+                        what + "; " + onScreen(() -> OpenWindows.asTheyAre((ConsolePane) frame.getContentPane())));
             }
         }
-    }
-
-    /** For whoever has to find out why something did not come. */
-    private String asItIs() {
-        Component focus = OpenWindows.focus();
-        return ((ConsolePane) frame.getContentPane()).place() + ", "
-                + (editing().isOpen()
-                        ? editing().now().acts().size() + " acts, unsaved "
-                                + editing().isUnsaved()
-                        : "nothing edited")
-                + ", windows " + OpenWindows.windows().map(Window::getName).toList()
-                + ", keys in "
-                + (focus == null
-                        ? "nothing"
-                        : focus.getClass().getSimpleName() + " "
-                                + focus.getAccessibleContext().getAccessibleName())
-                + ", messages: " + row("Messages").getAccessibleContext().getAccessibleDescription();
     }
 
     /** Whether Live runs this. */

@@ -1,6 +1,7 @@
 package crowdline.app.window;
 
 import crowdline.console.ConsoleFrame;
+import crowdline.console.ConsolePane;
 import crowdline.console.paint.Painted;
 import java.awt.Component;
 import java.awt.Container;
@@ -44,6 +45,23 @@ final class OpenWindows {
                 .map(ConsoleFrame.class::cast)
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** What is open and has the keys, for whoever has to find out why something did not come. */
+    static String asTheyAre(ConsolePane pane) {
+        Component focus = focus();
+        String edited = pane.editing().isOpen()
+                ? pane.editing().now().acts().size() + " acts, unsaved "
+                        + pane.editing().isUnsaved()
+                : "nothing edited";
+        String keys = focus == null
+                ? "nothing"
+                : focus.getClass().getSimpleName() + " "
+                        + focus.getAccessibleContext().getAccessibleName();
+        Component messages = painted(pane, "Messages");
+        return pane.place() + ", " + edited + ", windows "
+                + windows().map(Window::getName).toList() + ", keys in " + keys + ", messages: "
+                + (messages == null ? "" : messages.getAccessibleContext().getAccessibleDescription());
     }
 
     /** Whether these words stand in a text, in whichever window. */
