@@ -3,6 +3,8 @@ package crowdline.app.window;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import crowdline.flight.body.Vec;
+import crowdline.loaded.FlownLog;
 import crowdline.running.FlownAct;
 import crowdline.running.FlownAct.Began;
 import java.awt.GraphicsEnvironment;
@@ -102,6 +104,24 @@ class ActFollowedOnScreenTest {
         }
     }
 
+    /** To and fro across the display line, up and down: no figure and no way does that. */
+    @Test
+    void aircraftFliesWhatIsInNoPlan() throws Exception {
+        ActOnPaper paper = ActOnPaper.of(FENMARSH).get(0);
+        FlownAct flown = new FlownAct(paper.flight, 24);
+        try (ConsoleOnScreen screen = new ConsoleOnScreen(folder, FENMARSH, BEFORE_FENMARSH)) {
+            Followed followed = new Followed(screen, paper, flown);
+            for (int i = 0; i < 4; i++) {
+                followed.figure(i);
+            }
+            followed.fly(flown.begun().get(4).atS());
+            followed.swing(20);
+            assertThat(screen.now().name()).isEqualTo("Off plan");
+            assertThat(screen.now().look()).contains("It goes on by itself when the plan does");
+            assertThat(screen.strip().source().word()).isEqualTo("Aircraft");
+        }
+    }
+
     @Test
     void clockCarriesOnWhileTheReceiverIsSilent() throws Exception {
         ActOnPaper paper = ActOnPaper.of(FENMARSH).get(1);
@@ -160,6 +180,19 @@ class ActFollowedOnScreenTest {
                 toS = t + FlownAct.STEP_S;
             }
             screen.at(beginS + untilS);
+        }
+
+        void swing(double lastsS) throws Exception {
+            double fromS = toS;
+            for (double t = 0; t <= lastsS; t += FlownAct.STEP_S) {
+                Vec at = new Vec(0, 250 * Math.sin(0.35 * t), 250 + 60 * Math.sin(0.7 * t));
+                double awayMps = 250 * 0.35 * Math.cos(0.35 * t);
+                screen.send(
+                        beginS + fromS + t,
+                        FlownLog.instant(paper.show.venue(), FlownAct.BEFORE_S + fromS + t, at, 0, awayMps));
+            }
+            toS = fromS + lastsS;
+            screen.at(beginS + toS);
         }
 
         void figure(int index) throws Exception {
