@@ -6,6 +6,7 @@ import java.awt.EventQueue;
 import java.awt.Robot;
 import java.awt.Toolkit;
 import java.awt.event.KeyEvent;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.SwingUtilities;
 
@@ -58,9 +59,16 @@ public final class SystemKeys implements AutoCloseable {
         }
     }
 
+    /** Waits until it is done: what is posted to a queue that is being taken away is never dispatched. */
     @Override
     public void close() {
-        SwingUtilities.invokeLater(heard::end);
+        FutureTask<Void> ended = new FutureTask<>(heard::end, null);
+        SwingUtilities.invokeLater(ended);
+        try {
+            ended.get();
+        } catch (Exception e) {
+            throw new AssertionError(e);
+        }
     }
 
     /** Counts the keys that were let go of, as far as the event thread has seen them. */
