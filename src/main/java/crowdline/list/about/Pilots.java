@@ -18,9 +18,9 @@ final class Pilots {
     private static final Pattern NAMED =
             Pattern.compile("(?:\\b(?i:(?:display )?pilot(?:['’]s)?(?: name)?|flown by|led by|"
                     + "leader|performer|team lead(?:er)?)\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?[ \\t]*"
-                    + "|\\b(?i:my name is|this is)[ \\t]+|(?:^|[.,!\\n]\\s*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
+                    + "|\\b(?i:my name is|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
     private static final Pattern SIGNED =
-            Pattern.compile("(?:^|\\n|[.!,]\\s*)(?i:(?:many |kind |best |warm |all the )?(?:cheers|"
+            Pattern.compile("(?:^|\\n|[.!,][ \\t]*)(?i:(?:many |kind |best |warm |all the )?(?:cheers|"
                     + "thanks|regards|wishes|best|rgds)|thank you|yours(?: \\w+)?|all the best|atb|see you(?: \\w+){0,3})[ \\t]*[,.!–-]?\\s+"
                     + NAME + "\\s*(?:$|\\n|[,(])");
     private static final Pattern MYSELF = Pattern.compile("\\b(?:I|I['’](?:m|d|ll|ve)|my|My)\\b");

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AboutActTest {
     private static AboutAct of(String... notes) {
@@ -103,6 +105,14 @@ class AboutActTest {
         assertThat(of("I send you her list", "Pilot: Ada Quillan", "Cheers, Des Farrow")
                         .pilot())
                 .isEqualTo("Ada Quillan");
+    }
+
+    /** The longest that is read: looked at again from each of its letters it would take half a minute, and at every key. */
+    @Timeout(10)
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", " ", ".\n", "slot ", "Pilot Aa ", "thanks ", "9 min ", "Aa de "})
+    void aLongLetterIsReadAtOnce(String again) {
+        assertThat(of("x" + again.repeat(49_000 / again.length())).begins()).isNull();
     }
 
     @Test
