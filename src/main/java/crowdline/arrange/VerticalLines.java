@@ -57,22 +57,6 @@ final class VerticalLines {
 
     private static void join(List<ListLine> lines, int i, String figure, @Nullable Double count) {
         ListLine both = AskedFigures.together(lines.get(i), lines.remove(i + 1));
-        lines.set(
-                i,
-                new ListLine(
-                        both.text(),
-                        figure,
-                        figure,
-                        count,
-                        both.place(),
-                        both.side(),
-                        both.heading(),
-                        both.heightFt(),
-                        both.entryKt(),
-                        both.seconds(),
-                        both.smoke(),
-                        both.note(),
-                        both.sure(),
-                        List.of()));
+        lines.set(i, both.takenFor(figure, count, both.sure()));
     }
 }

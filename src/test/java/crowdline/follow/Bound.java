@@ -2,9 +2,11 @@ package crowdline.follow;
 
 import crowdline.telemetry.Reading;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How well anybody could follow flights of a trial. Who is asked here is told the flight's own path, speeds, tempo and wind, and how
@@ -164,31 +166,22 @@ final class Bound {
     }
 
     private static double behind(double[] weight, double sinceS) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double w : weight) {
-            most = Math.max(most, w);
-        }
-        double all = 0;
-        double behind = 0;
-        for (int k = -STEPS; k <= STEPS; k++) {
-            double p = Math.exp(weight[k + STEPS] - most);
-            all += p;
-            behind += k * STEP_S <= sinceS ? p : 0;
-        }
-        return behind / all;
+        return share(weight, s -> s <= sinceS ? 1 : 0);
     }
 
     private static double mean(double[] weight) {
-        double most = Double.NEGATIVE_INFINITY;
-        for (double w : weight) {
-            most = Math.max(most, w);
-        }
+        return share(weight, s -> s);
+    }
+
+    /** The mean of something over the seconds by which it may be off, weighed by their logarithms. */
+    private static double share(double[] weight, DoubleUnaryOperator of) {
+        double most = Arrays.stream(weight).max().orElseThrow();
         double all = 0;
         double sum = 0;
         for (int k = -STEPS; k <= STEPS; k++) {
             double p = Math.exp(weight[k + STEPS] - most);
             all += p;
-            sum += p * k * STEP_S;
+            sum += p * of.applyAsDouble(k * STEP_S);
         }
         return sum / all;
     }

@@ -52,6 +52,14 @@ class EvidenceTest {
     }
 
     private static Seen banked(Seen seen, double sidewaysG) {
+        return flown(seen, sidewaysG, 0);
+    }
+
+    private static Seen steady(Seen seen, double steady) {
+        return flown(seen, 0, steady);
+    }
+
+    private static Seen flown(Seen seen, double sidewaysG, double steady) {
         return new Seen(
                 seen.alongM(),
                 seen.awayM(),
@@ -62,20 +70,6 @@ class EvidenceTest {
                 seen.overS(),
                 seen.newS(),
                 sidewaysG,
-                0);
-    }
-
-    private static Seen steady(Seen seen, double steady) {
-        return new Seen(
-                seen.alongM(),
-                seen.awayM(),
-                seen.heightM(),
-                seen.alongMps(),
-                seen.awayMps(),
-                seen.climbMps(),
-                seen.overS(),
-                seen.newS(),
-                0,
                 steady);
     }
 

@@ -122,23 +122,7 @@ public final class AddAct {
     public static FigureList chosen(FigureList list, int index, String name) {
         List<ListLine> lines = new ArrayList<>(list.lines());
         ListLine line = lines.get(index);
-        lines.set(
-                index,
-                new ListLine(
-                        line.text(),
-                        name,
-                        name,
-                        line.count(),
-                        line.place(),
-                        line.side(),
-                        line.heading(),
-                        line.heightFt(),
-                        line.entryKt(),
-                        line.seconds(),
-                        line.smoke(),
-                        line.note(),
-                        true,
-                        List.of()));
+        lines.set(index, line.takenFor(name, line.count(), true));
         return new FigureList(lines, list.asides(), list.findings());
     }
 }

@@ -70,6 +70,19 @@ public record ListLine(
         choices = List.copyOf(choices);
     }
 
+    /**
+     * The same line taken for a figure, with nothing left to choose.
+     *
+     * @param name the catalogue's
+     * @param times how often, or how many turns or rolls; null for the usual
+     * @param isSure whether it surely is that figure
+     */
+    public ListLine takenFor(String name, @Nullable Double times, boolean isSure) {
+        return new ListLine(
+                text, name, name, times, place, side, heading, heightFt, entryKt, seconds, smoke, note, isSure,
+                List.of());
+    }
+
     private static void mustBeWithin(String what, @Nullable Double value, double least, double most) {
         if (value != null) {
             Must.beWithin(what, value, least, most);

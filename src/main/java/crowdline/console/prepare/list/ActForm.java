@@ -2,6 +2,7 @@ package crowdline.console.prepare.list;
 
 import crowdline.console.paint.EveryLetter;
 import crowdline.console.prepare.field.Fields;
+import crowdline.console.prepare.field.Numbers;
 import crowdline.console.prepare.field.SlotText;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;
@@ -10,7 +11,6 @@ import crowdline.list.about.AboutAct;
 import crowdline.measure.Hour;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Kind;
-import java.math.BigDecimal;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.Objects;
@@ -66,8 +66,7 @@ final class ActForm extends JPanel {
             performer.setText(named);
         }
         if (said.minutes() != null) {
-            minutes.setText(
-                    BigDecimal.valueOf(said.minutes()).stripTrailingZeros().toPlainString());
+            minutes.setText(Numbers.text(said.minutes()));
         }
     }
 
