@@ -9,6 +9,7 @@ import crowdline.show.aircraft.Airframe;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,6 +19,11 @@ final class KnownShapes {
     private static final double FROM_M = 300;
     /** Difference a figure has for every element it needs more: of two that look the same the plainer is meant. */
     private static final double PER_ELEMENT = 0.003;
+
+    /** The same for each of the {@link #rarities}: it makes a figure a fifth as likely. Tuned. */
+    private static final double RARE = 0.05;
+    /** Degrees of a pushed arc from which it is one. */
+    private static final double HALF_DEG = 180;
 
     /** Difference of a figure that takes e times as long as it usually does; goes with the square. Tuned. */
     private static final double TEMPO = 0.05;
@@ -104,7 +110,33 @@ final class KnownShapes {
                     entry,
                     new Shape(path, from, to),
                     (to - from) * Path.STEP_S,
-                    PER_ELEMENT * entry.elements().size()));
+                    PER_ELEMENT * count(entry.elements()) + RARE * rarities(entry.elements())));
         }
+    }
+
+    private static int count(List<Element> elements) {
+        return elements.stream()
+                .mapToInt(e -> e instanceof Element.Line line ? 1 + count(line.middle()) : 1)
+                .sum();
+    }
+
+    /** How many of the elements displays seldom have, and no track shows: half a turn pushed, a flick, an odd spin. */
+    private static int rarities(List<Element> elements) {
+        int rarities = 0;
+        for (Element element : elements) {
+            boolean rare = element instanceof Element.Flick
+                    || element instanceof Element.Tumble
+                    || (element instanceof Element.Spin spin && spin.kind() != Element.SpinKind.UPRIGHT)
+                    || (element instanceof Element.Arc arc && isPushedOver(arc));
+            rarities += rare ? 1 : 0;
+            if (element instanceof Element.Line line) {
+                rarities += rarities(line.middle());
+            }
+        }
+        return rarities;
+    }
+
+    private static boolean isPushedOver(Element.Arc arc) {
+        return arc.way() == Element.Way.PUSH && arc.degrees() != null && arc.degrees() >= HALF_DEG;
     }
 }

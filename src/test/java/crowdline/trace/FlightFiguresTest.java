@@ -16,6 +16,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
 import crowdline.telemetry.Reading;
+import crowdline.trace.Found.Guess;
 import crowdline.trace.Found.What;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -24,6 +25,8 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FlightFiguresTest {
@@ -127,6 +130,25 @@ class FlightFiguresTest {
         assertThat(flown())
                 .extracting(f -> f.guesses().get(0).name())
                 .containsExactly("loop", "half Cuban", "stall turn", "wing-over", "loop");
+    }
+
+    /** No track shows the half turn pushed, the flick, the roll in the line or the odd spin, and displays seldom have them. */
+    @ParameterizedTest
+    @CsvSource({
+        "outside loop,150,loop",
+        "outside half loop,125,half loop with roll out on top",
+        "flat spin,60,spin",
+        "45 degree down-line with flick,125,half Cuban",
+        "vertical roll down,150,humpty bump"
+    })
+    void ofFiguresOnOnePathTheUsualOneIsMeant(String flown, double kt, String meant) {
+        List<Found> one = figures.in(new Log().line(8).figure(flown, kt).line(8).readings);
+        List<String> names = one.stream()
+                .filter(f -> f.what() == What.FIGURE)
+                .flatMap(f -> f.guesses().stream().map(Guess::name))
+                .toList();
+        assertThat(names).contains(meant);
+        assertThat(names.subList(0, names.indexOf(meant))).doesNotContain(flown);
     }
 
     @Test
