@@ -216,6 +216,9 @@ public final class ConsolePane extends JPanel {
 
     /** Turns to a place. */
     public void go(Place next) {
+        if (place == Place.PREPARE && next == Place.WORDS) {
+            words.comeFrom(prepare.chosenPlace());
+        }
         place = next;
         keysShown = false;
         turn();

@@ -15,6 +15,8 @@ import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import crowdline.sight.ActSheet;
+import crowdline.sight.FigureAlone;
+import crowdline.sight.picture.Flown;
 import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.pace.Voices;
@@ -23,6 +25,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +40,8 @@ public final class ShowLookup {
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
     private final Seen seen;
+    /** By the figure's name in the catalogue; Live and paper may ask at once. */
+    private final Map<String, Flown> sketches = new ConcurrentHashMap<>();
 
     /** A part of a longer piece: how it is called, and how long its answer takes, seconds. */
     private record PieceOf(String named, double answerS) {}
@@ -152,6 +157,25 @@ public final class ShowLookup {
                                     .orElse("");
                 })
                 .orElse("");
+    }
+
+    /**
+     * How a figure that is only timed usually looks, drawn and not computed for whoever flies it; nothing where nobody knows.
+     * Not where it is, nor how large.
+     */
+    public Flown sketch(Act act, String figureId) {
+        boolean isAeroplane =
+                switch (sheet(act.id(), act.variants().get(0).name()).outline()) {
+                    case MONOPLANE, BIPLANE, JET, GLIDER -> true;
+                    case HELICOPTER, CANOPY, JUMPER -> false;
+                };
+        return figure(act, figureId)
+                .flatMap(f -> catalogue.find(f.figure()))
+                .filter(entry -> isAeroplane || entry.elements().isEmpty())
+                .map(entry -> sketches.computeIfAbsent(
+                        entry.name(),
+                        name -> new FigureAlone(catalogue).fly(entry).flown()))
+                .orElse(Flown.NONE);
     }
 
     public Optional<Figure> figure(@Nullable Act act, String figureId) {

@@ -13,13 +13,10 @@ final class NmeaLog {
         List<Fix> fixes = new ArrayList<>(feed.accept(bytes, bytes.length));
         fixes.addAll(feed.finish());
         ReceiverFeed.Counts counts = feed.counts();
-        note(notes, counts.withoutFix(), "instants without a position");
-        note(
-                notes,
-                counts.withoutHeight(),
-                "instants with a position but no height, because there was no GGA sentence");
-        note(notes, counts.guessed(), "instants with a position the receiver guessed");
-        note(notes, counts.notForward(), "instants that do not lie after the one before");
+        note(notes, counts.withoutFix(), "without a position");
+        note(notes, counts.withoutHeight(), "with a position but no height, because there was no GGA sentence");
+        note(notes, counts.guessed(), "with a position the receiver guessed");
+        note(notes, counts.notForward(), "not after the one before");
         if (fixes.isEmpty()) {
             throw new FlightLogException(name + " holds " + counts.good() + " good NMEA sentences and " + counts.bad()
                     + " damaged ones, but no position with a time and a height; set the receiver to send GGA and RMC");
@@ -30,7 +27,7 @@ final class NmeaLog {
 
     private static void note(LogNotes notes, long count, String what) {
         if (count > 0) {
-            notes.aboutAll(count + " " + what + " left out");
+            notes.aboutAll(count + (count == 1 ? " instant " : " instants ") + what + " left out");
         }
     }
 }

@@ -33,6 +33,16 @@ class FlightLogTest {
                         "line 2: the checksum is 31, but the text gives 30", "line 4: the sentence is cut short");
     }
 
+    @Test
+    void whatIsLeftOutIsCounted() throws FlightLogException {
+        String good = "$GPGGA,123519,4807.038,N,01131.000,E,1,08,0.9,545.4,M,46.9,M,,*47\n";
+        String later = Nmea.sentence("GPGGA,123520,4807.038,N,01131.000,E,0,08,0.9,545.4,M,46.9,M,,");
+        String last = Nmea.sentence("GPGGA,123521,4807.038,N,01131.000,E,0,08,0.9,545.4,M,46.9,M,,");
+        assertThat(Logs.notes(Logs.text(good + later))).containsExactly("1 instant without a position left out");
+        assertThat(Logs.notes(Logs.text(good + later + last)))
+                .containsExactly("2 instants without a position left out");
+    }
+
     /** Some editors put a mark ahead of a text in UTF-8, whatever the text is. */
     @ParameterizedTest
     @ValueSource(strings = {"20241007TZN.igc", "ublox-neo-m9n-nmea.log", "track-with-less-sec-time.gpx"})

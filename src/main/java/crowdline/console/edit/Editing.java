@@ -6,6 +6,7 @@ import crowdline.show.Show;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 public final class Editing {
     private final List<Consumer<Show>> edited = new ArrayList<>();
     private final List<Runnable> changed = new ArrayList<>();
+    private final List<BiConsumer<Show, Show>> stepped = new ArrayList<>();
     private @Nullable EditedShow open;
     private String called = "";
     private boolean hasFile;
@@ -78,14 +80,14 @@ public final class Editing {
     /** Takes the last change back; what it was called, or empty if there is none. */
     public Optional<String> undo() {
         Optional<String> name = undoName();
-        name.ifPresent(any -> take(edited().undone()));
+        name.ifPresent(any -> step(edited().undone()));
         return name;
     }
 
     /** Makes the last change taken back again; what it is called, or empty if there is none. */
     public Optional<String> redo() {
         Optional<String> name = redoName();
-        name.ifPresent(any -> take(edited().redone()));
+        name.ifPresent(any -> step(edited().redone()));
         return name;
     }
 
@@ -145,6 +147,17 @@ public final class Editing {
     /** Told after anything that may have changed: the show, its steps, whether it is saved, whether one is open. */
     public void onChange(Runnable listener) {
         changed.add(listener);
+    }
+
+    /** Told the show before and after a step back or forth, once everybody else was told. */
+    public void onStep(BiConsumer<Show, Show> listener) {
+        stepped.add(listener);
+    }
+
+    private void step(EditedShow next) {
+        Show before = now();
+        take(next);
+        stepped.forEach(listener -> listener.accept(before, next.now()));
     }
 
     private EditedShow edited() {

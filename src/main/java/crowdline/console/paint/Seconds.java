@@ -28,6 +28,11 @@ public final class Seconds {
                 : whole / 60 + " h " + String.format(Locale.ROOT, "%02d", whole % 60) + " min";
     }
 
+    /** How long something lasts, to the nearest minute: "5 min" for 4:49; less than a minute in seconds. */
+    public static String toTheMinute(double seconds) {
+        return seconds < 59.5 ? left(seconds) : minutes(60.0 * Math.max(1, Math.round(seconds / 60)));
+    }
+
     /** Minutes and seconds: "0:07", "12:30". */
     public static String clock(double seconds) {
         long whole = Math.max(0, (long) Math.floor(seconds));

@@ -15,6 +15,7 @@ import crowdline.console.prepare.page.Tools;
 import crowdline.console.prepare.people.PeoplePage;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.edit.Touched;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.Edit;
 import crowdline.list.line.FigureList;
@@ -73,6 +74,7 @@ public final class PreparePanel extends JPanel {
             group.add(button);
             buttons.put(each, button);
         }
+        tools.editor().onStep((before, after) -> Touched.figure(before, after).ifPresent(acts::chooseNext));
         getAccessibleContext().setAccessibleName("Prepare");
         wear(appearance);
         turn();

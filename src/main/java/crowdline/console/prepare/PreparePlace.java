@@ -22,6 +22,7 @@ import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
 import crowdline.measure.Measures;
+import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import java.awt.Frame;
 import java.nio.file.Path;
@@ -297,6 +298,12 @@ public final class PreparePlace implements PlaceScreen {
     /** Chooses an act, as soon as it is shown. */
     public void chooseAct(String actId) {
         place.ifShown(shown -> shown.acts().chooseNext(actId));
+    }
+
+    /** The act and the figure that are chosen; the show where there is none. */
+    public RemarkPlace chosenPlace() {
+        PreparePanel now = panel;
+        return now == null || !hasShow() ? RemarkPlace.SHOW : now.acts().chosenPlace();
     }
 
     /** Turns from the remarks to the passes. */

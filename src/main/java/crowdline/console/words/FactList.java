@@ -108,7 +108,7 @@ final class FactList {
         }
         PlaceFacts here = known.get(place);
         return here == null || (here.facts().isEmpty() && here.without().isEmpty())
-                ? "No facts: the prediction stops before the end of this"
+                ? "No facts: nothing is predicted here but its time"
                 : "Facts for variant \"" + here.variant() + "\"";
     }
 

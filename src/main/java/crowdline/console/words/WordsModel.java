@@ -2,6 +2,7 @@ package crowdline.console.words;
 
 import crowdline.console.edit.Editing;
 import crowdline.edit.Change;
+import crowdline.edit.Touched;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
 import crowdline.show.figure.Remark;
@@ -215,17 +216,24 @@ public final class WordsModel {
                 finding.toChar() + helpedOut.text().length() - typed.text().length());
     }
 
-    /** Looks at the show anew where it was changed elsewhere, or a step of it was taken back; whether it was. */
+    /** Looks at the show anew where it was changed elsewhere, or a step of it was taken back, at the remark that was; whether it was. */
     boolean follow() {
         Show now = show();
         if (now.equals(seen)) {
             return false;
         }
+        Show before = seen;
         seen = now;
-        if (!RemarkPlace.all(now).contains(place)) {
-            place = RemarkPlace.SHOW;
+        Optional<RemarkPlace> other = Touched.remarks(before, now);
+        if (other.isPresent()) {
+            place = other.get();
+            choose(Touched.first(place.in(before), place.in(now)));
+        } else {
+            if (!RemarkPlace.all(now).contains(place)) {
+                place = RemarkPlace.SHOW;
+            }
+            choose(at);
         }
-        choose(at);
         return true;
     }
 

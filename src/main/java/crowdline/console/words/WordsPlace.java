@@ -20,6 +20,9 @@ public final class WordsPlace implements PlaceScreen {
     private final CommandTable commands;
     private final Editing editing;
     private EditHost host = EditHost.NONE;
+    /** Where the place was that was left for this one. */
+    private RemarkPlace came = RemarkPlace.SHOW;
+
     private Consumer<String> explained = word -> {};
 
     /**
@@ -115,7 +118,19 @@ public final class WordsPlace implements PlaceScreen {
 
     /** The show that was opened for editing is judged by this. */
     public void opened(WordsBasis basis) {
-        panel.show(new WordsModel(editing, basis));
+        WordsModel model = new WordsModel(editing, basis);
+        model.choosePlace(came.actId(), came.figureId());
+        panel.show(model);
+    }
+
+    /** Goes where another place is, unless it was there already when this was gone to before. */
+    public void comeFrom(RemarkPlace there) {
+        if (!there.equals(came)) {
+            came = there;
+            if (panel.model() != null) {
+                change(model -> model.choosePlace(there.actId(), there.figureId()));
+            }
+        }
     }
 
     /** What was found about the plan of remarks and whole acts. */

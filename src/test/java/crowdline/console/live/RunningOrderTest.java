@@ -109,6 +109,15 @@ class RunningOrderTest {
     }
 
     @Test
+    void howLongAnActLastsIsRounded() {
+        happens();
+        DayNow now = DayNow.of(state, show, act -> 289, LiveNow.of(state, SmallShow.TEN_SECONDS, 60, ZERO));
+        assertThat(OrderPresenter.of(now, TODAY, words()).rows())
+                .extracting(Row::lasts)
+                .containsOnly("5 min");
+    }
+
+    @Test
     void everyActIsThereWithItsSlot() {
         assertThat(said(happens().rows(60)))
                 .containsExactly("Loops | Next | 14:30  |", "Rolls | Waiting | 14:45  |", "Spins | Waiting | 15:00  |");

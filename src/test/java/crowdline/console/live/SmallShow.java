@@ -192,6 +192,11 @@ public final class SmallShow {
         return words(show().withAct(act.withFigures(figures, act.remarks())));
     }
 
+    /** The same with figures that a catalogue explains. */
+    public static ShowLookup words(Catalogue catalogue) {
+        return new ShowLookup(show(), catalogue, text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);
+    }
+
     public static ShowLookup words(Show show) {
         return new ShowLookup(
                 show, new Catalogue(List.of()), text -> new SpokenTime(4, 3.5, 4.5), (act, variant) -> ActSheet.NONE);

@@ -52,6 +52,19 @@ class EditingActsTest extends ActsFixture {
     }
 
     @Test
+    void whatAStepBackOrForthChangesIsChosen() {
+        chooseFigure("slow roll");
+        field(PinField.HEIGHT).setText("1,200 ft");
+        field(PinField.HEIGHT).postActionEvent();
+        chooseFigure("loop");
+        sample.editing.undo();
+        assertThat(chosen()).isEqualTo("slow roll");
+        chooseFigure("take-off");
+        sample.editing.redo();
+        assertThat(chosen()).isEqualTo("slow roll");
+    }
+
+    @Test
     void whatIsNoNumberIsSaidAndNothingChanged() {
         Show before = sample.editing.now();
         chooseFigure("slow roll");

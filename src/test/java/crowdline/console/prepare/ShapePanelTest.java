@@ -114,6 +114,21 @@ class ShapePanelTest extends ActsFixture {
     }
 
     @Test
+    void whatIsTypedWhileTheLastIsBeingFlownStaysUntilItIsTold() {
+        List<Runnable> waiting = new ArrayList<>();
+        sample.making = waiting::add;
+        type("Degrees", "270");
+        number("Degrees").setText("18");
+        waiting.remove(0).run();
+        assertThat(number("Degrees").getText()).isEqualTo("18");
+        type("Degrees", "180");
+        waiting.remove(0).run();
+        assertThat(shape("loop")).singleElement().asString().startsWith("pull 180°");
+        type("Degrees", "no number");
+        assertThat(number("Degrees").getText()).as("what cannot be is not kept").isEqualTo("180");
+    }
+
+    @Test
     void anElementIsAddedMadeAnotherMovedAndRemovedEachInOneStep() {
         press("Add");
         assertThat(shape("loop")).hasSize(2).last().isEqualTo("straight on for 2 s");

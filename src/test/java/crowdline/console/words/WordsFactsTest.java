@@ -43,8 +43,7 @@ class WordsFactsTest {
         model.computed(SampleWords.FACTS);
         assertThat(facts().title()).isEqualTo("Facts for variant \"full\"");
         model.choosePlace("a1", "f3");
-        assertThat(facts())
-                .isEqualTo(new FactsView("No facts: the prediction stops before the end of this", List.of(), -1));
+        assertThat(facts()).isEqualTo(new FactsView("No facts: nothing is predicted here but its time", List.of(), -1));
         model.addFact();
         assertThat(model.show()).isEqualTo(SmallShow.show());
     }

@@ -71,6 +71,17 @@ public class WordsModelTest {
     }
 
     @Test
+    void whatAStepBackChangesIsGoneTo() {
+        goToExplanationOfTheLoop();
+        String before = loop().get(1).text();
+        typeText("Up and over.");
+        model.choosePlace(null, null);
+        editing.undo();
+        assertThat(model.view().place()).isEqualTo(2);
+        assertThat(page().draft().text()).isEqualTo(before);
+    }
+
+    @Test
     void typingOneWordIsOneStepBack() {
         goToExplanationOfTheLoop();
         String before = loop().get(1).text();

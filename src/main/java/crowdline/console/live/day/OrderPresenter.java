@@ -48,7 +48,7 @@ public final class OrderPresenter {
                 hour(line.slot(), date),
                 moved(line.laterS()),
                 expected(line, date),
-                Seconds.minutes(line.lastsS()),
+                Seconds.toTheMinute(line.lastsS()),
                 line.act().title(),
                 words.who(line.act()));
     }

@@ -7,6 +7,8 @@ import crowdline.console.path.ActPainter;
 import crowdline.console.path.CraftPainter;
 import crowdline.console.path.PathStroke;
 import crowdline.console.path.SidePainter;
+import crowdline.console.path.SkyPainter;
+import crowdline.console.path.SkyView;
 import crowdline.console.theme.TextRole;
 import crowdline.measure.Units;
 import crowdline.sheet.PathFrame;
@@ -48,11 +50,12 @@ final class FigurePainter {
     /** Where things go. */
     private record Places(Box figure, Box heights, Box overview) {}
 
-    static void paint(Pen pen, SideView view, Box box) {
+    /** @param sketch how it usually looks where it has no path */
+    static void paint(Pen pen, SideView view, SkyView sketch, Box box) {
         int shown = view.current() >= 0 ? view.current() : view.next();
         List<Spot> spots = view.spots(shown);
         if (spots.size() < 2) {
-            withoutPath(pen, view, box);
+            withoutPath(pen, view, sketch, box);
             return;
         }
         Box head = box.top(pen.px(HEAD_PX));
@@ -91,11 +94,19 @@ final class FigurePainter {
         }
     }
 
-    /** A figure that is only timed has no path; an aircraft that is read is shown all the same. */
-    private static void withoutPath(Pen pen, SideView view, Box box) {
+    /** A figure that is only timed has no path: it is sketched; but an aircraft that is read is shown where it is. */
+    private static void withoutPath(Pen pen, SideView view, SkyView sketch, Box box) {
         Craft craft = view.craft();
         if (craft != null) {
             ActPainter.paint(pen, new SideView(List.of(), -1, craft, view.crowdM()), box);
+        } else if (!sketch.isEmpty()) {
+            Box head = box.top(pen.px(HEAD_PX));
+            String word = view.current() >= 0 ? "a sketch of it" : "next, a sketch of it";
+            pen.midway(
+                    pen.line(word, TextRole.LABEL, false, head),
+                    head,
+                    pen.palette().soft());
+            SkyPainter.paint(pen, sketch, box.belowTop(head.h()));
         } else if (!view.isEmpty()) {
             TextBlock words = pen.lines("No drawing: only its time is known", TextRole.SMALL, false, box, 2);
             words.draw(

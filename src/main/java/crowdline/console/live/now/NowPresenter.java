@@ -7,11 +7,13 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.paint.Spare;
+import crowdline.console.path.SkyView;
 import crowdline.console.theme.Tone;
 import crowdline.live.event.Source;
 import crowdline.live.now.DayNow;
 import crowdline.live.now.FigureNow;
 import crowdline.live.now.LiveNow;
+import crowdline.live.now.Upcoming;
 import crowdline.live.state.Course;
 import crowdline.live.state.Phase;
 import crowdline.loaded.ShowLookup;
@@ -80,26 +82,42 @@ public final class NowPresenter {
             state = new Mark(Form.BARS, Tone.CAUTION, "On hold: press H to carry on");
         } else if (moment.state().course().clockStandsIn()) {
             state = figure.waitsForHand()
-                    ? new Mark(
-                            Form.DIAMOND,
-                            Tone.CAUTION,
-                            StripPresenter.lost(moment) + ": press Space when the next figure begins")
+                    ? new Mark(Form.DIAMOND, Tone.CAUTION, StripPresenter.lost(moment) + ": " + untilSpace(moment))
                     : new Mark(Form.CLOCK, Tone.CAUTION, StripPresenter.lost(moment) + ": the clock carries on");
         } else if (moment.state().course().begunByAircraft() && figure.timeInS() < BEGUN_S) {
             state = new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: press Backspace if not");
         } else if (figure.waitsForHand()) {
-            state = new Mark(Form.DIAMOND, Tone.CAUTION, "Over time: press Space when the next figure begins");
+            state = new Mark(Form.DIAMOND, Tone.CAUTION, "Over time: " + untilSpace(moment));
+        } else if (figure.overS() > 0 && isLast(moment)) {
+            state = new Mark(Form.DIAMOND, Tone.CALM, "Over time: " + untilSpace(moment));
         }
         double gone = wholeS <= 0 ? 1 : Math.min(1, figure.timeInS() / wholeS);
         return new NowView(
-                caption("Flying now", moment, act),
-                state,
-                other == null || other.equals(name) ? name : name + " or " + lowerFirst(other),
-                words.look(act, figure.figureId()),
-                steps(leftShare),
-                left,
-                sheet.at(figure.index(), gone, moment.tracking().craft()),
-                SeenPresenter.of(moment, words, figure));
+                        caption("Flying now", moment, act),
+                        state,
+                        other == null || other.equals(name) ? name : name + " or " + lowerFirst(other),
+                        words.look(act, figure.figureId()),
+                        steps(leftShare),
+                        left,
+                        sheet.at(figure.index(), gone, moment.tracking().craft()),
+                        SeenPresenter.of(moment, words, figure))
+                .sketched(sketch(words, act, sheet, figure.index(), figure.figureId()));
+    }
+
+    /** A figure that is only timed, as it usually looks. */
+    private static SkyView sketch(
+            ShowLookup words, @Nullable Act act, ActSheet sheet, int index, @Nullable String figureId) {
+        return act == null || figureId == null || sheet.path(index).spots(index).size() > 1
+                ? SkyView.NONE
+                : SkyView.whole(words.sketch(act, figureId), sheet.outline());
+    }
+
+    private static boolean isLast(LiveMoment moment) {
+        return moment.now().upcoming().isEmpty();
+    }
+
+    private static String untilSpace(LiveMoment moment) {
+        return "press Space when " + (isLast(moment) ? "the act is over" : "the next figure begins");
     }
 
     private static NowView waiting(LiveMoment moment, ShowLookup words, Act act, ActSheet sheet) {
@@ -116,15 +134,17 @@ public final class NowPresenter {
                 + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());
         String caption = caption("Before the act", moment, act);
+        Upcoming first = moment.now().upcoming().stream().findFirst().orElse(null);
         double aheadS = toSlotS == null ? 0 : Math.max(0, toSlotS);
         return new NowView(
-                caption,
-                slot,
-                !day.isToday() ? day.when() : aheadS > 0 ? "On in " + Seconds.left(aheadS) : due(toSlotS),
-                look,
-                steps(Math.min(1, aheadS / COUNTDOWN_S)),
-                aheadS > 0 ? Seconds.left(aheadS) : "",
-                side);
+                        caption,
+                        slot,
+                        !day.isToday() ? day.when() : aheadS > 0 ? "On in " + Seconds.left(aheadS) : due(toSlotS),
+                        look,
+                        steps(Math.min(1, aheadS / COUNTDOWN_S)),
+                        aheadS > 0 ? Seconds.left(aheadS) : "",
+                        side)
+                .sketched(first == null ? SkyView.NONE : sketch(words, act, sheet, first.index(), first.figureId()));
     }
 
     /** What is being looked at, and in which variant where there are several. */

@@ -74,6 +74,29 @@ public final class ActPanel extends Tall {
                 .orElse(next.variants().get(0)));
     }
 
+    /** Chooses a figure as soon as its act is shown, in whichever variant it is flown. */
+    void chooseNext(String actId, String figureId) {
+        ActView shown = act;
+        VariantView flown = variant;
+        if (shown != null && flown != null && shown.id().equals(actId) && !has(flown, figureId)) {
+            shown.variants().stream().filter(v -> has(v, figureId)).findFirst().ifPresent(this::choose);
+        }
+        table.chooseNext(figureId);
+    }
+
+    private static boolean has(VariantView flown, String figureId) {
+        return flown.figures().stream().anyMatch(f -> f.edit().id().equals(figureId));
+    }
+
+    /** The id of the chosen figure; null if there is none. */
+    @Nullable
+    String chosenFigure() {
+        return commands()
+                .map(FigureCommands::chosen)
+                .map(figure -> figure.edit().id())
+                .orElse(null);
+    }
+
     public void showPasses() {
         detail.showPasses();
     }

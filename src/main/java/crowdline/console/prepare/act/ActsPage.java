@@ -23,6 +23,7 @@ import crowdline.console.window.ContextMenu;
 import crowdline.edit.act.Acts;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
+import crowdline.show.RemarkPlace;
 import crowdline.show.bounds.Written;
 import java.awt.Component;
 import java.awt.GraphicsEnvironment;
@@ -254,6 +255,23 @@ public final class ActsPage extends JPanel {
             actList.setSelectedIndex(there);
             actList.ensureIndexIsVisible(there);
         }
+    }
+
+    /** Chooses an act, and a figure of it if one is named, as soon as it is shown. */
+    public void chooseNext(RemarkPlace place) {
+        String actId = place.actId();
+        if (actId != null) {
+            chooseNext(actId);
+            String figureId = place.figureId();
+            if (figureId != null) {
+                act.chooseNext(actId, figureId);
+            }
+        }
+    }
+
+    /** The act that is chosen, and the figure of it; the act alone where it has none, and the show where there is no act. */
+    public RemarkPlace chosenPlace() {
+        return chosen().map(a -> new RemarkPlace(a.id(), act.chosenFigure())).orElse(RemarkPlace.SHOW);
     }
 
     /** Chooses an act that was just made as soon as it is shown, and puts the focus on its figures, unless it is wanted elsewhere. */

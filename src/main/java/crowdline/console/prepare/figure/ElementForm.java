@@ -4,6 +4,7 @@ import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.Tall;
 import crowdline.console.prepare.field.Typed;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.shape.ElementField;
@@ -41,7 +42,17 @@ final class ElementForm extends Tall {
         getAccessibleContext().setAccessibleName("The chosen element");
     }
 
-    public void show(Element next) {
+    /** Shows another element, whatever stands in the fields. */
+    void show(Element next) {
+        show(next, TypedText::show);
+    }
+
+    /** Shows what has become of the element; what is typed meanwhile stays until it is told. */
+    void follow(Element next) {
+        show(next, TypedText::follow);
+    }
+
+    private void show(Element next, BiConsumer<JTextField, String> into) {
         List<ElementField> before = shown;
         element = next;
         shown = ElementFields.of(next);
@@ -50,7 +61,7 @@ final class ElementForm extends Tall {
         }
         showing = true;
         try {
-            shown.forEach(this::put);
+            shown.forEach(field -> put(field, into));
         } finally {
             showing = false;
         }
@@ -66,7 +77,7 @@ final class ElementForm extends Tall {
     void reset() {
         Element now = element;
         if (now != null) {
-            show(now);
+            follow(now);
         }
     }
 
@@ -106,7 +117,11 @@ final class ElementForm extends Tall {
     private JTextField typed(ElementField field) {
         JTextField input = fields.line(field.label() + ": " + field.how());
         input.setToolTipText(field.how());
-        Typed.into(input, () -> tell(field.label(), input.getText()));
+        Typed.into(input, () -> {
+            String typed = input.getText();
+            TypedText.taken(input, typed);
+            tell(field.label(), typed);
+        });
         return input;
     }
 
@@ -119,10 +134,10 @@ final class ElementForm extends Tall {
         return input;
     }
 
-    private void put(ElementField field) {
+    private void put(ElementField field, BiConsumer<JTextField, String> into) {
         JComponent input = inputs.get(field.label());
-        if (input instanceof JTextField text && !text.getText().equals(shown(field))) {
-            text.setText(shown(field));
+        if (input instanceof JTextField text) {
+            into.accept(text, shown(field));
         } else if (input instanceof JComboBox<?> box) {
             box.setSelectedItem(field.value());
         }
@@ -153,7 +168,7 @@ final class ElementForm extends Tall {
                 "insets 0, gap " + appearance.room(8) + " " + appearance.room(2) + ", wrap 3",
                 "[][0:0:,grow 40,fill][0:0:,grow 60,fill]"));
         showing = true;
-        shown.forEach(this::put);
+        shown.forEach(field -> put(field, TypedText::follow));
         showing = false;
         for (ElementField field : shown) {
             JComponent input = inputs.get(field.label());

@@ -108,7 +108,8 @@ public final class ShapePanel extends JPanel {
 
     public void show(String act, FigureEdit next) {
         boolean same = actId.equals(act) && figure.id().equals(next.id());
-        int before = wanted >= 0 ? wanted : same ? list.getSelectedIndex() : 0;
+        int chosen = same ? list.getSelectedIndex() : -1;
+        int before = wanted >= 0 ? wanted : Math.max(0, chosen);
         actId = act;
         figure = next;
         wanted = -1;
@@ -128,7 +129,16 @@ public final class ShapePanel extends JPanel {
             showing = false;
         }
         remove.setEnabled(open && !rows.isEmpty());
-        chosen().ifPresentOrElse(row -> form.show(row.element()), form::clear);
+        boolean stays = chosen >= 0 && chosen == list.getSelectedIndex();
+        chosen().ifPresentOrElse(
+                        row -> {
+                            if (stays) {
+                                form.follow(row.element());
+                            } else {
+                                form.show(row.element());
+                            }
+                        },
+                        form::clear);
         list.ensureIndexIsVisible(list.getSelectedIndex());
     }
 

@@ -6,6 +6,7 @@ import crowdline.edit.act.Edit;
 import crowdline.show.Show;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 
@@ -72,6 +73,11 @@ public final class Editor {
     public void make(Edit edit, Consumer<Show> done, Runnable otherwise) {
         waiting.add(new Asked(edit, done, otherwise));
         next();
+    }
+
+    /** Told the show before and after every step back or forth. */
+    public void onStep(BiConsumer<Show, Show> listener) {
+        editing.onStep(listener);
     }
 
     /** Says why something is not done. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextFit;
+import crowdline.console.path.SkyView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
@@ -48,7 +49,7 @@ class FigurePainterTest {
         Pen pen = new Pen(g, DAY, 1, new TextFit());
         Box box = new Box(0, 0, WIDE, TALL);
         pen.fill(box, DAY.palette().ground());
-        FigurePainter.paint(pen, view, box);
+        FigurePainter.paint(pen, view, SkyView.NONE, box);
         g.dispose();
         return image;
     }
