@@ -24,6 +24,8 @@ record Line(
 
     /** What it does in its figure, and with that where in it it belongs. */
     enum Role {
+        /** Its name, where no call had time before it: told as it begins. */
+        NAME(RemarkKind.EXPLANATION),
         /** What to look for: told before it comes. */
         LOOK(RemarkKind.EXPLANATION),
         /** What it is: told before there is something to watch, of a spin while it spins. */

@@ -13,6 +13,8 @@ final class Places {
     private static final double LOOK_S = 0.3;
     /** What it is, is told in the first part of a figure with nothing to wait for. */
     private static final double FIRST_PART = 0.75;
+    /** A figure is named at most so long after it began, seconds. */
+    private static final double NAMED_S = 3;
     /** Beside its moment: how far after it a line may begin, seconds. As the plan has it, less what it keeps spare. */
     private static final double PAST_S = 1.3;
 
@@ -40,6 +42,7 @@ final class Places {
 
     Optional<Place> of(Line line, double seconds) {
         return switch (line.role()) {
+            case NAME -> name(seconds);
             case LOOK -> look(line, seconds);
             case WHAT -> what(seconds);
             case BEHIND -> behind(seconds);
@@ -47,6 +50,14 @@ final class Places {
             case BESIDE -> anywhere(seconds, 0);
             case CLOSING -> closing(seconds);
         };
+    }
+
+    private Optional<Place> name(double seconds) {
+        double overS = tenths(NAMED_S + seconds);
+        OptionalDouble start = free.find(seconds, 0, overS);
+        return start.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Place(start.getAsDouble(), null, null, null, overS));
     }
 
     private Optional<Place> look(Line line, double seconds) {

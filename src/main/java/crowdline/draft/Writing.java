@@ -18,6 +18,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** One act being written. */
@@ -56,6 +57,9 @@ final class Writing {
     /** Where the call says what the figure is. */
     private final Set<Integer> glossed = new HashSet<>();
 
+    /** How those are called before which no call has time. */
+    private final Map<Integer, String> unnamed = new TreeMap<>();
+
     private final List<FreeTime> free = new ArrayList<>();
     private final List<List<Written>> written = new ArrayList<>();
 
@@ -84,6 +88,7 @@ final class Writing {
         for (int i = 0; i < scenes.size(); i++) {
             free.add(new FreeTime(scenes.get(i).durationS(), scenes.get(i).seen(), tailS(i)));
         }
+        unnamed.forEach(this::name);
         closing();
         List<Line> lines = Material.of(show, act, flight, scenes, names);
         choose(lines);
@@ -140,6 +145,11 @@ final class Writing {
                     Sentences.stopped(i == 0 ? Opening.words(scene, called, names, craft) : ways.of(called, scene));
             if (seconds(plain) > roomS(i)) {
                 plain = Sentences.stopped(scene.isGuess() ? "Perhaps " + called : Sentences.begun(called));
+            }
+            if (i > 0 && seconds(plain) > roomS(i)) {
+                calls.add(null);
+                unnamed.put(i, called);
+                continue;
             }
             Remark call = call(scene, plain, i == 0 ? Optional.empty() : longer(i, plain), roomS(i));
             calls.add(call);
@@ -204,6 +214,12 @@ final class Writing {
                 1,
                 false,
                 true);
+    }
+
+    /** Names a figure as it begins, as there was no time before it. */
+    private void name(int scene, String called) {
+        String way = scenes.get(scene).isGuess() ? "This may be %s" : Called.isSeveral(called) ? "These are %s" : "This is %s";
+        place(new Line(scene, Role.NAME, "name", Sentences.stopped(String.format(way, called)), 1), 2);
     }
 
     private void closing() {

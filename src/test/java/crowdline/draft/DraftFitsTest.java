@@ -161,6 +161,22 @@ class DraftFitsTest {
         assertThat(calls).contains("a fan break").contains("a diamond loop").contains("another fan break");
     }
 
+    /** A glider rolls as it comes out of its spin: until then there is something to watch. */
+    @Test
+    void aFigureThatNoCallCanComeBeforeIsNamedAsItBegins() {
+        Drafted drafted = Drafted.of(
+                Drafted.empty(),
+                "aerobatic glider",
+                "Ada Quillan",
+                "loop, stall turn, humpty bump, half cuban, chandelle, lazy eight, spin, slow roll, loop");
+
+        assertThat(drafted.of("slow-roll")).first().isEqualTo("This is a slow roll.");
+        assertThat(drafted.plan().placed())
+                .filteredOn(p -> p.remarkId().equals("slow-roll-name"))
+                .singleElement()
+                .satisfies(p -> assertThat(p.startS() - drafted.startS("slow-roll")).isBetween(0.0, 3.0));
+    }
+
     @Test
     void noTwoColonsStandInOneCall() {
         for (Drafted drafted : DraftWordsTest.drafts()) {

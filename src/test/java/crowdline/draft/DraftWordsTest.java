@@ -103,10 +103,11 @@ class DraftWordsTest {
 
     @ParameterizedTest
     @MethodSource("drafts")
-    void everyFigureWithANameIsCalledOnceAndNoTransitIs(Drafted drafted) {
+    void everyFigureWithANameIsNamedOnceAndNoTransitIs(Drafted drafted) {
         for (int i = 1; i < drafted.act().figures().size(); i++) {
             var figure = drafted.act().figures().get(i);
-            assertThat(figure.remarks().stream().filter(r -> r.kind() == RemarkKind.CALL))
+            assertThat(figure.remarks().stream()
+                            .filter(r -> r.kind() == RemarkKind.CALL || r.id().equals(figure.id() + "-name")))
                     .as(figure.id())
                     .hasSize(figure.transit() ? 0 : 1);
         }

@@ -114,6 +114,14 @@ public record Drafted(Show show, Act act, Flight flight) {
         return loaded().prediction(act.id(), "full").orElseThrow().times();
     }
 
+    double startS(String figureId) {
+        return times().figures().stream()
+                .filter(f -> f.figureId().equals(figureId))
+                .findFirst()
+                .orElseThrow()
+                .startS();
+    }
+
     /** Whether the hardest pull of the figure flown at a time comes within so many seconds of it. */
     boolean heaviestNear(double tS, double within) {
         FigureFlight figure = flownAt(tS);
