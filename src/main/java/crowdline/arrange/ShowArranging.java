@@ -21,6 +21,7 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +29,12 @@ import org.jspecify.annotations.Nullable;
 /** Puts an act made from a list into a show. */
 public final class ShowArranging {
     private static final double LEAST_SLOT_MINUTES = 1;
+    /** By the kind of aircraft: which figure is meant by another's name. */
+    private static final Map<String, Map<String, String>> MEANT = Map.of(
+            Kinds.PARACHUTISTS,
+            Map.of("landing", "canopy landing"),
+            Kinds.FORMATION,
+            Map.of("loop", "formation loop", "barrel roll", "formation roll", "aileron roll", "formation roll"));
 
     private final Catalogue catalogue;
 
@@ -75,7 +82,7 @@ public final class ShowArranging {
         Aircraft flies = aircraft.as(FreshId.of(about.title() + " aircraft", ids));
         Catalogue all = catalogue.with(show.figures());
         Arranger arranger = new Arranger(all);
-        List<Figure> asked = isUnderCanopies(flies) ? underCanopies(arranger.figures(list)) : arranger.figures(list);
+        List<Figure> asked = meant(arranger.figures(list), flies);
         Arranged arranged = flies instanceof Airframe airframe
                 ? arranger.flown(asked, airframe, show.venue().limits(), Air.of(show.air(), show.venue()))
                 : arranger.timed(asked, about.minutes());
@@ -106,14 +113,13 @@ public final class ShowArranging {
         return new Made(with(show, flies, performer, act), act, arranged);
     }
 
-    private static boolean isUnderCanopies(Aircraft aircraft) {
-        return aircraft instanceof TimedAircraft timed && timed.kind().name().equals(Kinds.PARACHUTISTS);
-    }
-
-    /** What they call landing is not an aeroplane's. */
-    private static List<Figure> underCanopies(List<Figure> asked) {
+    /** What a landing is of parachutists, and a loop of a formation, is another figure. */
+    private static List<Figure> meant(List<Figure> asked, Aircraft flies) {
+        Map<String, String> meant = flies instanceof TimedAircraft timed
+                ? MEANT.getOrDefault(timed.kind().name(), Map.of())
+                : Map.of();
         return asked.stream()
-                .map(f -> f.figure().equals("landing") ? f.flownAs("canopy landing") : f)
+                .map(f -> meant.containsKey(f.figure()) ? f.flownAs(meant.get(f.figure())) : f)
                 .toList();
     }
 

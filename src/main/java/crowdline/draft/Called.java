@@ -122,7 +122,7 @@ final class Called {
         int comma = noun.indexOf(',');
         int end = comma > 0 ? comma : described && noun.contains(" ") ? noun.indexOf(' ') : noun.length();
         String head = noun.substring(0, end);
-        String plural = head.endsWith("s") ? head : head.matches(".*(sh|ch|ss|x)") ? head + "es" : head + "s";
+        String plural = head.matches(".*(sh|ch|ss|x)") ? head + "es" : head.endsWith("s") ? head : head + "s";
         return plural + noun.substring(end);
     }
 

@@ -218,7 +218,9 @@ final class Writing {
 
     /** Names a figure as it begins, as there was no time before it. */
     private void name(int scene, String called) {
-        String way = scenes.get(scene).isGuess() ? "This may be %s" : Called.isSeveral(called) ? "These are %s" : "This is %s";
+        String way = scenes.get(scene).isGuess()
+                ? "This may be %s"
+                : Called.isSeveral(called) ? "These are %s" : "This is %s";
         place(new Line(scene, Role.NAME, "name", Sentences.stopped(String.format(way, called)), 1), 2);
     }
 

@@ -85,6 +85,20 @@ class DraftFitsTest {
                 .contains("another break");
     }
 
+    @Test
+    void aLoopOfAFormationIsAllOfThemsAndSeveralPassesArePasses() {
+        Drafted drafted = Drafted.of(
+                Drafted.empty(),
+                "formation of 4",
+                "The Tern Team",
+                "run-in, loop, opposition passes x 3, barrel roll",
+                1);
+
+        assertThat(drafted.of("loop")).first().asString().contains("a formation loop");
+        assertThat(drafted.of("barrel-roll")).first().asString().contains("a formation roll");
+        assertThat(drafted.of("opposition-pass")).first().asString().contains("three opposition passes");
+    }
+
     /** It may be an airliner or a balloon. */
     @Test
     void ofAFlyPastNothingIsSaidThatOnlyAnAeroplaneHas() {
@@ -174,7 +188,8 @@ class DraftFitsTest {
         assertThat(drafted.plan().placed())
                 .filteredOn(p -> p.remarkId().equals("slow-roll-name"))
                 .singleElement()
-                .satisfies(p -> assertThat(p.startS() - drafted.startS("slow-roll")).isBetween(0.0, 3.0));
+                .satisfies(p ->
+                        assertThat(p.startS() - drafted.startS("slow-roll")).isBetween(0.0, 3.0));
     }
 
     @Test
