@@ -204,11 +204,15 @@ public record Show(
         return performers.stream().filter(p -> p.id().equals(id)).findFirst();
     }
 
-    /** Whether an act can be predicted: what flies it is there, and it says where it begins or how long all of it lasts. */
+    /**
+     * Whether an act can be predicted: what flies it is there, it says where it begins or how long all of it lasts, and none of
+     * its variants flies a figure twice.
+     */
     public boolean canBePredicted(Act act) {
         Aircraft aircraft = aircraft(act.airframe()).orElse(null);
         boolean timed = act.figures().stream().allMatch(figure -> figure.durationS() != null);
-        return aircraft instanceof TimedAircraft || (aircraft != null && (act.entry() != null || timed));
+        boolean known = aircraft instanceof TimedAircraft || (aircraft != null && (act.entry() != null || timed));
+        return known && act.variants().stream().allMatch(Variant::fliesEachOnce);
     }
 
     /** What the venue does not say and what is left out for it, in a sentence; empty if it says everything. */

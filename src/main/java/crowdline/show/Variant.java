@@ -3,6 +3,7 @@ package crowdline.show;
 import crowdline.show.bounds.Most;
 import crowdline.show.bounds.Quantity;
 import crowdline.show.figure.Placing;
+import java.util.HashSet;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +32,11 @@ public record Variant(
     /** A variant that begins where its act does. */
     public Variant(String name, @Nullable Double minCloudBaseFt, List<String> order) {
         this(name, minCloudBaseFt, null, order);
+    }
+
+    /** Whether no figure stands in it twice; a second one would need an id of its own. */
+    public boolean fliesEachOnce() {
+        return new HashSet<>(order).size() == order.size();
     }
 
     /** The same with its figures in another order. */

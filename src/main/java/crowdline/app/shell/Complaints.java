@@ -2,6 +2,7 @@ package crowdline.app.shell;
 
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Variant;
 import crowdline.storage.file.ShowFileException;
 import java.nio.file.Path;
 
@@ -11,6 +12,10 @@ public final class Complaints {
 
     /** An act cannot be predicted: its aircraft is not in the show, or it does not say where it begins. */
     public static ShowFileException notPredicted(Show show, Act act) {
+        if (!act.variants().stream().allMatch(Variant::fliesEachOnce)) {
+            return new ShowFileException(
+                    "act " + act.id() + " has a variant that flies the same figure twice; crowdline check says which");
+        }
         if (show.aircraft(act.airframe()).isPresent()) {
             return new ShowFileException(
                     "act " + act.id() + " does not say where it begins; crowdline check says where");

@@ -147,6 +147,19 @@ class PlanCommandTest {
         return Double.parseDouble(out.substring(at, out.indexOf(' ', at)));
     }
 
+    /** It used to go wrong inside the program. */
+    @Test
+    void aVariantThatFliesAFigureTwiceIsToldAndNotPlanned() throws IOException {
+        String file = file(sound().replace("[\"loop-1\", \"mine\"", "[\"loop-1\", \"loop-1\", \"mine\""));
+
+        assertThat(run("check", file)).isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.out()).contains("the variant \"full\" flies \"loop-1\" twice");
+        assertThat(run("plan", file)).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("cannot be predicted").doesNotContain("went wrong inside the program");
+        assertThat(run("facts", file)).isEqualTo(ExitCode.UNUSABLE);
+        assertThat(caught.err()).contains("a variant that flies the same figure twice; crowdline check says which");
+    }
+
     @Test
     void wrongUseEndsWithTwoInOneSentence() throws IOException {
         String show = file(sound());
