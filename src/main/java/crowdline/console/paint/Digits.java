@@ -13,4 +13,9 @@ public final class Digits {
     public static String upTo(int count, String verb) {
         return count == 1 ? "1 " + verb + "s" : (count == 2 ? "1 or 2 " : "1 to " + count + " ") + verb;
     }
+
+    /** The same with every digit the widest of our type, so that nothing moves as they change, and none needs more room. */
+    public static String still(String words) {
+        return words.replaceAll("[0-9]", "4");
+    }
 }

@@ -104,8 +104,8 @@ public final class LabelledCells {
             Cell cell = cells.get(i);
             Mark mark = cell.mark();
             double value = mark == null
-                    ? pen.widthPx(still(cell.value()), true, sizes[0])
-                    : pen.widthPx(new Mark(mark.form(), mark.tone(), still(mark.word())), sizes[0]);
+                    ? pen.widthPx(Digits.still(cell.value()), true, sizes[0])
+                    : pen.widthPx(new Mark(mark.form(), mark.tone(), Digits.still(mark.word())), sizes[0]);
             boolean valueFits = cell.isName() || sizes[0] <= pen.px(LEAST_VALUE_PX) || value <= width(i);
             boolean labelFits =
                     sizes[1] <= pen.px(LEAST_LABEL_PX) || pen.widthPx(cell.label(), false, sizes[1]) <= width(i);
@@ -114,10 +114,5 @@ public final class LabelledCells {
             }
         }
         return pen.lineHeightPx(true, sizes[0]) + pen.lineHeightPx(false, sizes[1]) <= inner.h();
-    }
-
-    /** With every digit the widest, so that nothing moves as they change. */
-    private static String still(String words) {
-        return words.replaceAll("[0-9]", "0");
     }
 }

@@ -29,6 +29,9 @@ import org.jfree.data.xy.XYSeriesCollection;
 
 /** Draws the chart of a day, on a screen or on paper. */
 public final class ChartPainter implements Ink.Drawn {
+    /** Of the axis of how late, in its unit: two whole numbers stand at any range as long as this. */
+    private static final double LEAST_LATE = 2;
+
     /** Of a name at the left, at most and at least. */
     private static final int LETTERS = 26;
 
@@ -199,6 +202,7 @@ public final class ChartPainter implements Ink.Drawn {
         lines.setAutoPopulateSeriesShape(false);
         NumberAxis late = new NumberAxis(chart.late().name());
         late.setStandardTickUnits(NumberAxis.createIntegerTickUnits());
+        late.setAutoRangeMinimumSize(LEAST_LATE);
         XYPlot plot = look.plot(curves, late, lines);
         plot.addRangeMarker(new ValueMarker(0, look.text(), look.line(0.08)));
         return plot;

@@ -14,6 +14,7 @@ import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,6 +94,19 @@ class DemoWordsTest {
                         .doesNotHaveDuplicates();
             }
         }
+    }
+
+    /** A joke is one once, in whichever act; short sentences, as "Wave back.", are none. */
+    @Test
+    void noSentenceIsSaidInTwoActs() {
+        List<String> sentences = shows.stream()
+                .flatMap(loaded -> plans(loaded).stream()
+                        .flatMap(planned -> planned.plan().placed().stream())
+                        .map(placed -> said(loaded, placed)))
+                .flatMap(text -> Arrays.stream(text.split("(?<=[.!?]) ")))
+                .filter(sentence -> sentence.split(" ").length >= 5)
+                .toList();
+        assertThat(sentences).hasSizeGreaterThan(100).doesNotHaveDuplicates();
     }
 
     @Test

@@ -17,6 +17,9 @@ public final class DutyRows {
     private static final String NONE =
             "This show has no duties of the day. They are written in Prepare: F2, then Ctrl+6. U close.";
 
+    /** Words stand in one line while its type is at least this share of that of two lines. Tuned by looking. */
+    private static final double ONE_LINE = 0.8;
+
     private DutyRows() {}
 
     public static ListRows<DutiesView.Row> in(Appearance appearance) {
@@ -48,6 +51,6 @@ public final class DutyRows {
         Box when = rest.right(rest.w() * 0.34);
         pen.atRight(pen.line(row.when(), TextRole.BODY, false, when), when, soft);
         Box words = rest.right(rest.w() - count.w()).left(rest.w() * 0.64 - count.w());
-        pen.midway(pen.line(row.text(), TextRole.VALUE, false, words), words, text);
+        pen.midway(pen.lineOrLines(row.text(), TextRole.VALUE, words, 2, ONE_LINE), words, text);
     }
 }

@@ -16,6 +16,9 @@ public final class OrderRows {
 
     private static final String NONE = "This show has no acts yet. Ins puts one in, R close.";
 
+    /** A title stands in one line while its type is at least this share of that of two lines. Tuned by looking. */
+    private static final double ONE_LINE = 0.8;
+
     private OrderRows() {}
 
     public static ListRows<OrderView.Row> in(Appearance appearance) {
@@ -52,6 +55,6 @@ public final class OrderRows {
         String told = row.expected().isEmpty() ? row.lasts() : row.expected() + ", " + row.lasts();
         pen.atRight(pen.line(told, TextRole.BODY, false, times), times, soft);
         Box title = rest.right(rest.w() * 0.75).left(rest.w() * 0.52);
-        pen.midway(pen.line(row.title(), TextRole.VALUE, false, title), title, text);
+        pen.midway(pen.lineOrLines(row.title(), TextRole.VALUE, title, 2, ONE_LINE), title, text);
     }
 }

@@ -5,6 +5,7 @@ import crowdline.console.live.next.NextView.Later;
 import crowdline.console.live.row.LiveRow;
 import crowdline.console.live.row.Settled;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Digits;
 import crowdline.console.paint.Growth;
 import crowdline.console.paint.Growth.Item;
 import crowdline.console.paint.Mark;
@@ -105,7 +106,7 @@ public final class NextRow extends LiveRow<NextView> {
     private double[] sizes(Pen pen, NextView v, Box box) {
         Texts texts = new Texts(
                 v.caption(),
-                Settled.still(v.in()),
+                Digits.still(v.in()),
                 v.where(),
                 v.swapped(),
                 v.name(),
@@ -137,7 +138,7 @@ public final class NextRow extends LiveRow<NextView> {
 
     private static String inWords(Later later) {
         Mark swapped = later.swapped();
-        return Settled.still(swapped == null ? later.in() : swapped.word());
+        return Digits.still(swapped == null ? later.in() : swapped.word());
     }
 
     private static boolean holds(Pen pen, NextView v, Box inner, double[] sizes) {
@@ -158,7 +159,7 @@ public final class NextRow extends LiveRow<NextView> {
     }
 
     private static double captionWidth(Pen pen, NextView v, double sizePx) {
-        return pen.widthPx(v.caption(), false, sizePx) + pen.px(8) + pen.widthPx(Settled.still(v.in()), true, sizePx);
+        return pen.widthPx(v.caption(), false, sizePx) + pen.px(8) + pen.widthPx(Digits.still(v.in()), true, sizePx);
     }
 
     private static TextBlock call(Pen pen, NextView v, double sizePx, Box box) {
@@ -177,7 +178,7 @@ public final class NextRow extends LiveRow<NextView> {
         Box in = top.rightOf(caption.widthPx() + pen.px(8));
         TextBlock seconds = pen.at(v.in(), true, sizePx, in, 1);
         pen.midway(seconds, in, pen.palette().text());
-        Box where = in.rightOf(pen.widthPx(Settled.still(v.in()), true, sizePx) + pen.px(18));
+        Box where = in.rightOf(pen.widthPx(Digits.still(v.in()), true, sizePx) + pen.px(18));
         double smallPx = sizePx * 0.82;
         Mark swapped = v.swapped();
         if (swapped != null) {

@@ -38,6 +38,8 @@ final class FigurePainter {
     private static final double TAKES_NOTHING = 0.9;
     /** Metres. Nothing is drawn larger than if it were this far across. */
     private static final double LEAST_M = 120;
+    /** Metres, of one that is larger than that the other way. */
+    private static final double LEAST_FLAT_M = 40;
     /** The ground is drawn where it is no further below the figure than this share of the figure's height. */
     private static final double NEAR_GROUND = 0.45;
     /** How much of the next figure is drawn, against the size of the one being flown. */
@@ -141,11 +143,16 @@ final class FigurePainter {
     }
 
     private static PathFrame frame(PathExtent extent, Box box) {
-        double wider = Math.max(0, LEAST_M - extent.wideM()) / 2;
-        double taller = Math.max(0, LEAST_M - extent.tallM()) / 2;
+        double wider = Math.max(0, leastM(extent.tallM()) - extent.wideM()) / 2;
+        double taller = Math.max(0, leastM(extent.wideM()) - extent.tallM()) / 2;
         PathExtent least = new PathExtent(
                 extent.left() - wider, extent.right() + wider, extent.low() - taller, extent.high() + taller);
         return PathFrame.fit(least, box.x(), box.y(), box.w(), box.h());
+    }
+
+    /** A figure that is large one way may be small the other. */
+    private static double leastM(double otherWayM) {
+        return otherWayM >= LEAST_M ? LEAST_FLAT_M : LEAST_M;
     }
 
     private static double scale(Pen pen, PathExtent extent, Box box) {

@@ -3,6 +3,7 @@ package crowdline.console.live.now;
 import crowdline.console.live.row.LiveRow;
 import crowdline.console.live.row.Settled;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Digits;
 import crowdline.console.paint.Growth;
 import crowdline.console.paint.Growth.Item;
 import crowdline.console.paint.Mark;
@@ -68,7 +69,7 @@ public final class NowRow extends LiveRow<NowView> {
             Box box) {}
 
     private double[] sizes(Pen pen, NowView v, Box box) {
-        String left = Settled.still(v.left());
+        String left = Digits.still(v.left());
         Texts texts = new Texts(v.name(), v.look(), left, v.caption(), v.state(), box);
         return settled.sizes(
                 texts,
@@ -154,7 +155,7 @@ public final class NowRow extends LiveRow<NowView> {
 
     private static void bar(Pen pen, NowView v, double[] sizes, Box box) {
         double sizePx = sizes[LEFT];
-        double wordWidth = Math.max(sizePx * 3.4, pen.widthPx(Settled.still(v.left()), true, sizePx));
+        double wordWidth = Math.max(sizePx * 3.4, pen.widthPx(Digits.still(v.left()), true, sizePx));
         Box bar = box.leftOf(wordWidth + pen.px(12));
         double thick = Math.min(pen.px(BAR_PX), box.h() * 0.4);
         SeenView seen = v.seen();

@@ -22,9 +22,4 @@ public final class Settled {
         }
         return sizes;
     }
-
-    /** A countdown with every digit the widest, so that nothing moves as it counts. */
-    public static String still(String countdown) {
-        return countdown.replaceAll("[0-9]", "0");
-    }
 }

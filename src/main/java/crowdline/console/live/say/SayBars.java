@@ -1,9 +1,9 @@
 package crowdline.console.live.say;
 
-import crowdline.console.live.row.Settled;
 import crowdline.console.live.say.SayView.Bars;
 import crowdline.console.live.say.SayView.What;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Digits;
 import crowdline.console.paint.Pen;
 import java.awt.Color;
 
@@ -22,8 +22,8 @@ final class SayBars {
         return bars == null
                 ? 0
                 : Math.max(
-                        pen.widthPx(Settled.still(bars.thereIs()), true, sizePx),
-                        pen.widthPx(Settled.still(bars.takes()), true, sizePx));
+                        pen.widthPx(Digits.still(bars.thereIs()), true, sizePx),
+                        pen.widthPx(Digits.still(bars.takes()), true, sizePx));
     }
 
     static void paint(Pen pen, SayView v, Bars bars, double sizePx, Box box) {

@@ -1,8 +1,8 @@
 package crowdline.console.live.say;
 
-import crowdline.console.live.row.Settled;
 import crowdline.console.live.say.SayView.What;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Digits;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
@@ -15,7 +15,7 @@ final class SayCaption {
     static double widthPx(Pen pen, SayView v, double sizePx) {
         double kind = kindPx(v, sizePx);
         Mark verdict = v.verdict();
-        return pen.widthPx(Settled.still(v.caption()), true, sizePx)
+        return pen.widthPx(Digits.still(v.caption()), true, sizePx)
                 + sizePx
                 + pen.widthPx(v.kind(), true, kind)
                 + (verdict == null ? 0 : sizePx + pen.widthPx(still(verdict), kind));
@@ -27,7 +27,7 @@ final class SayCaption {
     }
 
     private static Mark still(Mark mark) {
-        return new Mark(mark.form(), mark.tone(), Settled.still(mark.word()));
+        return new Mark(mark.form(), mark.tone(), Digits.still(mark.word()));
     }
 
     static void paint(Pen pen, SayView v, double sizePx, Box box) {

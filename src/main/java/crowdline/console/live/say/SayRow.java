@@ -5,6 +5,7 @@ import crowdline.console.live.row.Settled;
 import crowdline.console.live.say.SayView.Bars;
 import crowdline.console.live.say.SayView.What;
 import crowdline.console.paint.Box;
+import crowdline.console.paint.Digits;
 import crowdline.console.paint.Growth;
 import crowdline.console.paint.Growth.Item;
 import crowdline.console.paint.Mark;
@@ -103,9 +104,9 @@ public final class SayRow extends LiveRow<SayView> {
         Texts texts = new Texts(
                 v.what(),
                 v.breaths(),
-                Settled.still(v.caption()),
+                Digits.still(v.caption()),
                 v.kind(),
-                verdict == null ? null : Settled.still(verdict.word()),
+                verdict == null ? null : Digits.still(verdict.word()),
                 v.bars() != null,
                 box);
         double caption = pen.designedPx(v.what() == What.WAITING ? TextRole.NEXT : TextRole.VALUE);

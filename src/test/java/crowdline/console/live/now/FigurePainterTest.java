@@ -66,6 +66,16 @@ class FigurePainterTest {
         return all;
     }
 
+    /** A level circle is a line from the crowd: what there is to see of it is seen from above. */
+    @Test
+    void aFlatFigureLeavesRoomForTheViewFromAbove() {
+        List<Spot> circle = IntStream.rangeClosed(0, 60)
+                .mapToObj(i -> new Spot(200 * Math.sin(i * Math.PI / 30), 200 - 200 * Math.cos(i * Math.PI / 30), 100))
+                .toList();
+        Rectangle drawn = covered(painted(new SideView(List.of(new Stretch(circle)), 0, null, 150.0)), NOW);
+        assertThat(drawn.height).isGreaterThan((int) (0.3 * TALL));
+    }
+
     @Test
     void theFigureBeingFlownFillsItsPlace() {
         assertThat(covered(painted(act(null)), NOW).height).isGreaterThan((int) (0.7 * TALL));
