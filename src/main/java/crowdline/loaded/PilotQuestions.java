@@ -267,7 +267,11 @@ public final class PilotQuestions {
         Set<String> assumed = airframe.assumed();
         if (assumed.contains("massKg") || assumed.contains("powerKw")) {
             String power = airframe.engine() instanceof Engine.Propeller propeller
-                    ? String.format(Locale.UK, " and %.0f kW", propeller.powerKw())
+                    ? String.format(
+                            Locale.UK,
+                            " and %.0f hp (%.0f kW)",
+                            Units.hpFromKw(propeller.powerKw()),
+                            propeller.powerKw())
                     : "";
             add(
                     "Aircraft",

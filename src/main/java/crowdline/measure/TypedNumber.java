@@ -12,11 +12,10 @@ import java.util.regex.Pattern;
 public final class TypedNumber {
     private static final Pattern TYPED = Pattern.compile("[-+]?\\d{1,7}(?:\\.\\d{1,6})?\\s*(\\S.*)?");
 
-    /** Pounds and feet are exact (international yard and pound agreement of 1959); a horsepower is 550 ft·lbf/s. */
+    /** Pounds and feet are exact (international yard and pound agreement of 1959). */
     private static final double KG_PER_LB = Units.kgFromLb(1);
 
     private static final double KN_PER_LBF = KG_PER_LB * Units.G_MPS2 / 1000;
-    private static final double KW_PER_HP = 550 * KN_PER_LBF * Units.mFromFt(1);
     /** 75 kgf·m/s. */
     private static final double KW_PER_PS = 75 * Units.G_MPS2 / 1000;
     /** 25.4 mm of mercury of 13.5951 g/cm³ under standard gravity. */
@@ -27,7 +26,7 @@ public final class TypedNumber {
             new Unit("kg", KG_PER_LB, 0, "lb", "lbs", "pound", "pounds"),
             new Unit("kg", 1000, 0, "t", "tonne", "tonnes"),
             new Unit("kW", 1, 0, "kw", "kilowatts"),
-            new Unit("kW", KW_PER_HP, 0, "hp", "bhp", "shp", "horsepower"),
+            new Unit("kW", Units.kwFromHp(1), 0, "hp", "bhp", "shp", "horsepower"),
             new Unit("kW", KW_PER_PS, 0, "ps", "cv"),
             new Unit("kN", 1, 0, "kn"),
             new Unit("kN", KN_PER_LBF, 0, "lbf", "lb", "lbs"),

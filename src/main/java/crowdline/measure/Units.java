@@ -11,6 +11,8 @@ public final class Units {
     private static final double KG_PER_LB = 0.45359237;
     private static final double M_PER_MILE = 1609.344;
     private static final double MPS_PER_KMH = 1 / 3.6;
+    /** A horsepower is 550 ft·lbf/s. */
+    private static final double KW_PER_HP = 550 * KG_PER_LB * G_MPS2 * M_PER_FT / 1000;
 
     private Units() {}
 
@@ -32,6 +34,14 @@ public final class Units {
 
     public static double kgFromLb(double lb) {
         return lb * KG_PER_LB;
+    }
+
+    public static double kwFromHp(double hp) {
+        return hp * KW_PER_HP;
+    }
+
+    public static double hpFromKw(double kw) {
+        return kw / KW_PER_HP;
     }
 
     public static double kmhFromMps(double mps) {

@@ -56,6 +56,14 @@ class PilotQuestionsTest {
                 .origin();
     }
 
+    @Test
+    void powerIsAskedInHorsepowerAndInKilowatts() {
+        // 180 hp at 550 ft·lbf/s are 134.2 kW.
+        assertThat(questions(KIND, LONG))
+                .extracting(Question::text)
+                .anySatisfy(text -> assertThat(text).contains("how much power").endsWith("kg and 180 hp (134 kW)."));
+    }
+
     private static List<Question> questions(String kind, String list) {
         ShowArranging.Made made = made(kind, list);
         return PilotQuestions.of(

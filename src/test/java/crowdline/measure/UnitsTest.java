@@ -19,6 +19,13 @@ class UnitsTest {
         assertThat(Units.milesFromM(5280 * 0.3048)).isCloseTo(1, within(1e-12));
     }
 
+    /** NIST SP 811 (2008), appendix B.8: horsepower (550 ft·lbf/s) = 745.6999 W. */
+    @Test
+    void aHorsepowerIsAsPublished() {
+        assertThat(Units.kwFromHp(1)).isCloseTo(0.7456999, within(5e-8));
+        assertThat(Units.hpFromKw(Units.kwFromHp(180))).isCloseTo(180, within(1e-9));
+    }
+
     @Test
     void eightInTenLieInTheBand() {
         NormalDistribution normal = NormalDistribution.of(0, 1);

@@ -11,9 +11,6 @@ import java.util.Optional;
 
 /** What the aircraft itself tells: strength, weight, size, propeller. */
 final class AirframeFacts {
-    /** Kilowatts in one imperial horsepower (550 foot-pounds force a second). */
-    private static final double KW_PER_HP = 0.7457;
-
     private final String actId;
     private final Airframe airframe;
     private final CrowdUnits units;
@@ -38,7 +35,7 @@ final class AirframeFacts {
     }
 
     private Optional<CrowdFact> power(Engine.Propeller propeller) {
-        double hpPerTonne = propeller.powerKw() / KW_PER_HP / (airframe.massKg() / 1000);
+        double hpPerTonne = Units.hpFromKw(propeller.powerKw()) / (airframe.massKg() / 1000);
         double car = Everyday.CAR_POWER.value() / (Everyday.CAR_MASS.value() / 1000);
         Said said = Said.many(hpPerTonne, "horsepower", "horsepower");
         return fact(

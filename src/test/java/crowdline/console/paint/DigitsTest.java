@@ -3,15 +3,22 @@ package crowdline.console.paint;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.TextRole;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class DigitsTest {
+    @BeforeAll
+    static void loadType() {
+        LookAndFeel.loadType();
+    }
+
     @Test
     void noMoreDigitsAreOfferedThanThereAreLines() {
         assertThat(Digits.upTo(1, "open")).isEqualTo("1 opens");

@@ -37,6 +37,8 @@ final class ActForm extends JPanel {
     private String offered = "";
     /** The slot behind the acts of the show. */
     private String next = "";
+    /** The kind the list said flies it, as long as nobody has chosen another. */
+    private String flown = "";
     /** Who the list said flies it, as long as nobody has typed another. */
     private String named = "";
 
@@ -58,8 +60,20 @@ final class ActForm extends JPanel {
         begins(next);
     }
 
-    /** Puts what the list says where nobody has typed anything else; the minutes are those of the list, if it says any. */
-    void offer(AboutAct said) {
+    /**
+     * Puts what the list says where nobody has typed or chosen anything else; the minutes are those of the list, if it says any.
+     *
+     * @param flies what the list says that flies
+     */
+    void offer(AboutAct said, Optional<Kind> flies) {
+        if (kind.getSelectedIndex() < 1 || kind.getSelectedItem().equals(flown)) {
+            flown = flies.map(Kind::name).orElse("");
+            if (flown.isEmpty()) {
+                kind.setSelectedIndex(0);
+            } else {
+                kind.setSelectedItem(flown);
+            }
+        }
         begins(said.begins() == null ? next : Hour.toTheMinute(said.begins()));
         if (performer.getText().strip().equals(named)) {
             named = Objects.requireNonNullElse(said.pilot(), "");
@@ -86,6 +100,7 @@ final class ActForm extends JPanel {
         offered = "";
         next = "";
         named = "";
+        flown = "";
     }
 
     boolean isTimed() {

@@ -12,8 +12,11 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
 import crowdline.list.about.AboutAct;
+import crowdline.list.about.WhatFlies;
 import crowdline.list.line.FigureList;
 import crowdline.show.Show;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -86,6 +89,15 @@ public final class ListPage extends JPanel {
                         Map.entry("NUMPAD3", () -> choose(2)),
                         Map.entry("INSERT", this::takeIn),
                         Map.entry("ENTER", this::make)));
+        read.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                if (event.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                        || event.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
+                    chooseAGuess();
+                }
+            }
+        });
         // Wherever the focus is: the menus would take it elsewhere.
         KeyOn.within(this, Map.of("alt L", this::showLeftOut));
         make.addActionListener(e -> make());
@@ -147,7 +159,7 @@ public final class ListPage extends JPanel {
         // What was chosen for a line that reads otherwise now was chosen for another.
         chosen.keySet().removeIf(key -> before == null || !written(before, key).equals(written(found, key)));
         last = found;
-        form.offer(AboutAct.of(found));
+        form.offer(AboutAct.of(found), new WhatFlies(host.get().kinds()).in(found));
         say();
     }
 
@@ -166,6 +178,20 @@ public final class ListPage extends JPanel {
             say();
             read.setSelectedIndex(Math.min(index + 1, rows.size() - 1));
             read.ensureIndexIsVisible(read.getSelectedIndex());
+        }
+    }
+
+    /** Chooses the first line that waits for a choice, unless one is chosen: its number is what is asked for. */
+    private void chooseAGuess() {
+        int now = read.getSelectedIndex();
+        if (now < 0 || rows.get(now).choices().isEmpty()) {
+            IntStream.range(0, rows.size())
+                    .filter(i -> !rows.get(i).choices().isEmpty())
+                    .findFirst()
+                    .ifPresent(i -> {
+                        read.setSelectedIndex(i);
+                        read.ensureIndexIsVisible(i);
+                    });
         }
     }
 
