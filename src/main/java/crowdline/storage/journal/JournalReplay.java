@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * What a journal says.
  *
  * @param header the first line that says whose journal it is, or null if none can be read
+ * @param sha256 hash of the show as it was when the journal was last taken up, or null if no header can be read
  * @param state the state after everything that can be read
  * @param events how many events were read
  * @param base the last moment at which a process knew all clocks
@@ -30,6 +31,7 @@ import org.jspecify.annotations.Nullable;
  */
 record JournalReplay(
         JournalLine.@Nullable Header header,
+        @Nullable String sha256,
         LiveState state,
         int events,
         JournalLine.@Nullable Base base,
@@ -120,6 +122,7 @@ record JournalReplay(
     private static final class Reading implements JournalLines.Sink {
         private final boolean keepLines;
         private JournalLine.@Nullable Header header;
+        private @Nullable String sha256;
         private LiveState state = LiveState.initial();
         private int events;
         private JournalLine.@Nullable Base base;
@@ -135,7 +138,7 @@ record JournalReplay(
 
         JournalReplay done(JournalLines.Form form) {
             return new JournalReplay(
-                    header, state, events, base, last, actAtS, good, damaged, form, length > MOST_LENGTH);
+                    header, sha256, state, events, base, last, actAtS, good, damaged, form, length > MOST_LENGTH);
         }
 
         @Override
@@ -157,6 +160,7 @@ record JournalReplay(
             }
             if (line instanceof JournalLine.Header found) {
                 header = header == null ? found : header;
+                sha256 = found.show().sha256();
                 base = found.base();
                 last = found.base();
             } else if (line instanceof JournalLine.Resumed resumed) {

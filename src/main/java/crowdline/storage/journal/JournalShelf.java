@@ -234,13 +234,18 @@ public final class JournalShelf {
             }
             JournalTime time = found.time();
             time.told().ifPresent(notices::add);
-            if (!header.show().sha256().equals(show.sha256())) {
+            if (!show.sha256().equals(replay.sha256())) {
                 notices.add(CHANGED);
             }
             if (replay.form() == JournalLines.Form.DAMAGED) {
                 place = JournalMending.mend(path, place, replay, opener, notices);
             }
-            Journal journal = new Journal(header.show(), machine, codec, time.zeroNanos(), this::fresh);
+            Journal journal = new Journal(
+                    new JournalShow(header.show().path(), show.sha256()),
+                    machine,
+                    codec,
+                    time.zeroNanos(),
+                    this::fresh);
             journal.goOn(place, replay);
             goesOn = true;
             return new JournalOpening(journal, replay.state(), true, replay.events(), notices);

@@ -16,11 +16,9 @@ import crowdline.show.Act;
 import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.event.FocusEvent;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -96,11 +94,7 @@ public class ListPageTest {
     }
 
     private void choose(String kind) {
-        kind().setSelectedItem(kind);
-    }
-
-    private JComboBox<?> kind() {
-        return named(JComboBox.class, "Kind of aircraft");
+        named(JComboBox.class, "Kind of aircraft").setSelectedItem(kind);
     }
 
     /** A show is shown a moment after it is begun; a list may be asked for in that moment. */
@@ -212,29 +206,6 @@ public class ListPageTest {
 
         paste("loop, slow roll");
         assertThat(said("When it begins")).as("as without a letter").isEqualTo("14:00");
-    }
-
-    @Test
-    void theKindALetterNamesIsChosenUntilSomebodyChoosesAnother() {
-        paste("I fly an old trainer.\nloop\nslow roll");
-        assertThat(kind().getSelectedItem()).isEqualTo("old trainer");
-        paste("I fly the glider.\nloop\nslow roll");
-        assertThat(kind().getSelectedItem()).isEqualTo("aerobatic glider");
-        paste("loop\nslow roll");
-        assertThat(kind().getSelectedIndex()).isZero();
-        choose("large biplane");
-        paste("I fly an old trainer.\nloop\nslow roll");
-        assertThat(kind().getSelectedItem()).as("as chosen").isEqualTo("large biplane");
-    }
-
-    @Test
-    void theFirstGuessIsChosenAsTheKeysComeToTheList() {
-        paste("loop\nslow roll\nupside down pas\nlanding");
-        assertThat(read().getSelectedIndex()).isZero();
-        FocusEvent comes =
-                new FocusEvent(read(), FocusEvent.FOCUS_GAINED, false, null, FocusEvent.Cause.TRAVERSAL_FORWARD);
-        Arrays.stream(read().getFocusListeners()).forEach(listener -> listener.focusGained(comes));
-        assertThat(read().getSelectedIndex()).isEqualTo(2);
     }
 
     /** The slot is offered behind the acts there are, unless somebody typed one. */

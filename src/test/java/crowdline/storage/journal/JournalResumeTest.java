@@ -210,6 +210,22 @@ class JournalResumeTest {
         assertThat(again.notices()).isEmpty();
     }
 
+    /** Whoever changed the show by hand is not told at the next start that somebody did; nor is anybody told twice. */
+    @Test
+    void aChangeThatIsKnownIsNoNewsAtTheNextStart() {
+        leftInTheSecondFigure();
+        JournalShow changed = new JournalShow(JournalWorld.SHOW.path(), "changed");
+        world.shelf().openChanged(changed).journal().close();
+
+        JournalOpening next = world.shelf().open(changed);
+        assertThat(next.resumed()).isTrue();
+        assertThat(next.notices()).isEmpty();
+        next.journal().close();
+
+        JournalOpening other = world.shelf().open(new JournalShow(JournalWorld.SHOW.path(), "changed outside"));
+        assertThat(other.notices()).singleElement().asString().startsWith("The show file has changed since");
+    }
+
     @Test
     void secondProcessKeepsAJournalOfItsOwn() {
         JournalOpening first = world.open();

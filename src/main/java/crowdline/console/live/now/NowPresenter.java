@@ -129,7 +129,7 @@ public final class NowPresenter {
         String look = act.title()
                 + (day.isToday()
                         ? (words.whoElse(act).isEmpty() ? "" : ": " + words.whoElse(act)) + "."
-                        : ". " + day.told(words.show().date()))
+                        : ". " + day.told())
                 + " "
                 + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());

@@ -46,9 +46,9 @@ record SlotDay(LocalDateTime slot, LocalDate today, boolean isToday) {
                 : (day.isBefore(today) ? "Due on " : "") + day(day) + ", " + hour;
     }
 
-    /** That the show is for another day. */
-    String told(LocalDate show) {
-        return "This show is for " + day(show) + "; today is " + day(today) + ".";
+    /** That it is another day: the day of the slot stands large above. */
+    String told() {
+        return "Today is " + day(today) + ".";
     }
 
     private String day(LocalDate day) {
