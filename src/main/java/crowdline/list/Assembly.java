@@ -21,8 +21,6 @@ final class Assembly {
     private static final Pattern PAGE_FOOT = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
     private static final int LONGEST_NAME = 3;
     private static final int LONGEST_TITLE = 4;
-    /** A longer line with several sentences is a paragraph. */
-    private static final int LONGEST_LINE = 140;
 
     private final Text text;
     private final Style style;
@@ -165,7 +163,7 @@ final class Assembly {
         }
         boolean hasFigure = rest.stream().anyMatch(Heard::isFigure);
         Draft previous = sentence.numbered() || !isNumberedList || lines.isEmpty() ? null : lines.last();
-        if (!lines.isEmpty() && (isNumber(rest) || isOfTheSameLine(rest, sentence))) {
+        if (!lines.isEmpty() && ((rest.size() == 1 && rest.get(0).isNumber()) || isOfTheSameLine(rest, sentence))) {
             previous = lines.last();
         }
         lastFigureLine = hasFigure ? sentence.line() : lastFigureLine;
@@ -177,26 +175,18 @@ final class Assembly {
                 <= 1;
         lines.add(
                 rest,
-                new Lines.Told(sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), isOfAParagraph(sentence)),
+                new Lines.Told(
+                        sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), sentence.isOfAParagraph(text)),
                 previous);
-    }
-
-    /** Whether a sentence stands with others in a line that is longer than a list has. */
-    private boolean isOfAParagraph(Sentence sentence) {
-        String folded = text.folded();
-        int at = sentence.pieces().get(0).from();
-        int begin = folded.lastIndexOf('\n', at - 1) + 1;
-        int end = folded.indexOf('\n', at);
-        end = end < 0 ? folded.length() : end;
-        boolean isWhole = sentence.end() >= end && sentence.start() <= begin;
-        return !sentence.numbered() && !isWhole && end - begin > LONGEST_LINE;
     }
 
     /** Ends the list. */
     void finish() {
         lines.finish();
         Rotor.read(lines.all());
-        List<Draft> flown = Order.flown(lines.all(), text);
+        ShowNames.give(lines.all(), text);
+        Overlong.leaveOut(lines.all(), text).forEach(asides::ask);
+        List<Draft> flown = Order.flown(BothEnds.of(lines.all(), text), text);
         lines.all().clear();
         lines.all().addAll(flown);
         Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
@@ -229,6 +219,20 @@ final class Assembly {
                         ? lines.all().indexOf(there.get(there.size() - 1)) + 1
                         : lines.all().indexOf(there.get(0));
         lines.all().addAll(at, drafts);
+    }
+
+    /** Puts drafts at the end of the list. */
+    void put(List<Draft> drafts) {
+        lines.all().addAll(drafts);
+    }
+
+    /** Lets the last figure of a sentence say what another says. */
+    void correct(Sentence sentence, Draft by) {
+        List<Draft> there = within(sentence.start(), sentence.end());
+        if (!there.isEmpty()) {
+            by.forgetNotes();
+            there.get(there.size() - 1).correct(by);
+        }
     }
 
     /** Lets others take the place of a figure: of several the one that was named last ahead of the change, else the first. */
@@ -308,12 +312,6 @@ final class Assembly {
         return sentence.line() == lastFigureLine
                 && !pieces.get(0).isFigure()
                 && pieces.get(0).beginsWith(Manner.QUALIFYING);
-    }
-
-    /** "Loop. 150." */
-    private static boolean isNumber(List<Heard> pieces) {
-        List<Word> words = pieces.get(0).words();
-        return pieces.size() == 1 && words.size() == 1 && words.get(0).number() != null;
     }
 
     private boolean isAside(Sentence sentence, List<Heard> pieces) {

@@ -1,9 +1,12 @@
 package crowdline.list;
 
+import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Piece.Parting;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
@@ -153,5 +156,34 @@ final class Beside {
             }
         }
         return null;
+    }
+
+    /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
+    static boolean isSaidOf(Draft previous, Heard heard, Lines.Told told, Style style) {
+        return (told.isProse() || (style.figureEachLine() && told.isOne()))
+                && previous.isFigure()
+                && heard.piece().parting() != Parting.LINE
+                && !(heard.isFigure() && heard.piece().parting() == Parting.THEN)
+                && (heard.isFigure()
+                        || Manner.FLOWN.count(heard.words()) * 2 < heard.words().size());
+    }
+
+    /** Whether a piece only says how the figure before it is. */
+    static boolean describes(Heard heard, Sentence sentence) {
+        return heard.words().stream().allMatch(Prelude::describes)
+                || heard.words().get(0).plain().equals("quarter")
+                || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
+                || heard.words().stream()
+                        .filter(word -> !Manner.FILLER.has(word) || Manner.QUALIFYING.has(word))
+                        .findFirst()
+                        .filter(Manner.QUALIFYING::has)
+                        .isPresent();
+    }
+
+    static boolean isMeasured(Draft draft) {
+        return draft.says(Detail.ENTRY_KT)
+                || draft.says(Detail.TOP_FT)
+                || draft.says(Detail.HEIGHT_FT)
+                || draft.says(Detail.SECONDS);
     }
 }

@@ -118,7 +118,7 @@ final class Denial {
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
-            "(?:no|sorry|no sorry|oops|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
+            "(?:no|sorry|no sorry|oops?|(?:scratch|strike) that|hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
 
     /** Ahead of what corrects a thing said before. */
     private static final Pattern CORRECTS = Pattern.compile(
@@ -130,6 +130,9 @@ final class Denial {
 
     private static final Set<String> SLIPPING = Set.of(
             "no", "sorry", "i", "mean", "rather", "actually", "correction", "should", "it", "be", "that", "wait");
+
+    /** "No, before those there's a loop": nothing is taken back. */
+    private static final Set<String> WHERE = Set.of("before", "after", "between", "ahead");
 
     private Denial() {}
 
@@ -250,7 +253,11 @@ final class Denial {
                 next++;
             }
         }
-        return next < pieces.size() && pieces.get(next).isFigure() && !isDenied(pieces.get(next), false);
+        return next < pieces.size()
+                && pieces.get(next).isFigure()
+                && !(isSlip(pieces.get(at))
+                        && WHERE.contains(pieces.get(next).words().get(0).plain()))
+                && !isDenied(pieces.get(next), false);
     }
 
     private static String said(Heard piece) {

@@ -94,6 +94,7 @@ final class Findings {
         for (int i = 0; i < lines.size(); i++) {
             contradictions(assembly.lines().get(i), lines.get(i), i);
         }
+        assembly.asides().asked().forEach(question -> warning("list-ask", question, ""));
         unknown(lines, figures);
         told(assembly.asides().told());
         Heights.contradiction(text.written()).ifPresent(why -> warning("list-heights", why, ""));

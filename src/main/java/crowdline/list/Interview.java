@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
@@ -16,6 +17,11 @@ final class Interview {
     private static final Pattern YES = Pattern.compile(
             "[\\s\\-–—>*]*(?:a: |answer: )?(?:yes|yep|yeah|yup|aye|correct|right|exactly|indeed|of course|sure|that's (?:it|right))\\b.*",
             Pattern.DOTALL);
+
+    private static final Pattern WHERE = Pattern.compile("\\b(?:which (?:end|side)|where)\\b");
+
+    private static final Pattern ASKED =
+            Pattern.compile("(?:\\W|q:|question:)*(?:which|what|how|where|when|who|any|is|are|do|does|and)\\b");
 
     private final Text text;
     private final List<Sentence> sentences;
@@ -36,24 +42,100 @@ final class Interview {
 
     /** Whether a sentence only asks: nobody says yes to it in the next. */
     boolean isAsked(int at) {
-        boolean isSaidYes = at + 1 < sentences.size()
-                && YES.matcher(said(text, sentences.get(at + 1))).matches();
-        return isOne && asks(text, sentences.get(at)) && !isSaidYes;
+        return isOne && asks(text, sentences.get(at)) && !isSaidYes(at);
     }
 
-    /** Whether a sentence without a figure answers the one before it. */
+    private boolean isSaidYes(int at) {
+        int next = next(at);
+        return next < sentences.size()
+                && YES.matcher(said(text, sentences.get(next))).matches();
+    }
+
+    /** The next sentence that says anything; how many there are if none does. */
+    private int next(int at) {
+        int next = at + 1;
+        while (next < sentences.size() && said(text, sentences.get(next)).isEmpty()) {
+            next++;
+        }
+        return next;
+    }
+
+    private int before(int at) {
+        int before = at - 1;
+        while (before > 0 && said(text, sentences.get(before)).isEmpty()) {
+            before--;
+        }
+        return before;
+    }
+
+    /** "And the stall turn, is that still in it?" "Yes": what one figure is asked for, and no other sentence flies. */
+    private boolean isConfirmed(int at) {
+        List<Draft> asked = heard.get(at).stream()
+                .filter(Heard::isFigure)
+                .flatMap(piece -> piece.drafts().stream())
+                .toList();
+        return asks(text, sentences.get(at))
+                && isSaidYes(at)
+                && asked.size() == 1
+                && heard.get(next(at)).stream().noneMatch(Heard::isFigure);
+    }
+
+    /** Whether a sentence without a figure answers the one before it, or goes on talking. */
     boolean isAnswer(int at) {
-        return isOne
+        boolean isTold = heard.get(at).stream().allMatch(piece -> !piece.isFigure() && !piece.isDetail());
+        boolean isOnTheLine =
+                at > 0 && sentences.get(at - 1).line() == sentences.get(at).line();
+        return heard.get(at).stream().noneMatch(Heard::isFigure)
                 && at > 0
-                && asks(text, sentences.get(at - 1))
-                && heard.get(at).stream().noneMatch(Heard::isFigure);
+                && ((isOne && (asks(text, sentences.get(before(at))) || (isTold && isOnTheLine && isAnswer(at - 1))))
+                        || isAskedByAnother(at));
+    }
+
+    /** "What's the entry speed for that?" in a talk by messages. */
+    private boolean isAskedByAnother(int at) {
+        int before = before(at);
+        while (before > 0
+                && sentences.get(before).aside()
+                && sentences.get(before).line() == sentences.get(at).line()) {
+            before--;
+        }
+        return sentences.get(before).aside()
+                && !sentences.get(at).aside()
+                && said(text, sentences.get(before)).endsWith("?")
+                && heard.get(at).get(0).drafts().get(0).saysAnything();
+    }
+
+    /** Lets the last figure say what an answer says of it; false if it says nothing of one. */
+    boolean takes(int at, Assembly assembly) {
+        if (isOne && !sentences.get(at).numbered() && isConfirmed(at)) {
+            heard.get(at).stream().filter(Heard::isFigure).forEach(piece -> assembly.put(piece.drafts()));
+            heard.get(at).stream()
+                    .filter(piece -> !piece.isFigure())
+                    .forEach(piece -> assembly.addNote(
+                            piece.piece().start(), piece.piece().end()));
+            return true;
+        }
+        boolean says = isAnswer(at)
+                && !sentences.get(at).aside()
+                && !assembly.lines().isEmpty()
+                && assembly.lines().get(assembly.lines().size() - 1).isFigure()
+                && heard.get(at).stream()
+                        .anyMatch(piece -> piece.drafts().get(0).saysAnything());
+        if (says) {
+            boolean isWhere =
+                    WHERE.matcher(said(text, sentences.get(before(at)))).find();
+            Attached.to(
+                    assembly.lines().get(assembly.lines().size() - 1), sentences.get(at), heard.get(at), text, isWhere);
+        }
+        return says;
     }
 
     private static boolean asks(Text text, Sentence sentence) {
         long words = sentence.pieces().stream()
                 .mapToLong(piece -> text.words(piece.from(), piece.to()).size())
                 .sum();
-        return words > LONGEST_OWN && said(text, sentence).endsWith("?");
+        String said = said(text, sentence);
+        return said.endsWith("?") && (words > LONGEST_OWN || ASKED.matcher(said).lookingAt());
     }
 
     private static String said(Text text, Sentence sentence) {

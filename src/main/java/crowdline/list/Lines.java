@@ -101,7 +101,7 @@ final class Lines {
             }
             if (previous != null
                     && (Beside.isGuess(heard) || Beside.isRemark(heard))
-                    && isSaidOf(previous, heard, told)) {
+                    && Beside.isSaidOf(previous, heard, told, style)) {
                 return said(previous, heard);
             }
             if (Beside.isNamedOnceMore(lines.isEmpty() ? null : last(), heard, text)
@@ -173,6 +173,12 @@ final class Lines {
             asides.add(piece.start(), piece.end());
             return null;
         }
+        if (previous != null && previous.isFigure() && Condition.isBehindADetail(heard)) {
+            previous.take(draft);
+            previous.doubt();
+            previous.takeIn(piece.start(), piece.end());
+            return previous;
+        }
         if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
             previous.doubt();
             return said(previous, heard);
@@ -182,20 +188,14 @@ final class Lines {
             asides.part(heard.beginsWith(Manner.PARTING) || Tone.takesLeave(heard));
             return previous;
         }
-        boolean describes = heard.words().stream().allMatch(Prelude::describes)
-                || heard.words().get(0).plain().equals("quarter")
-                || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
-                || heard.words().stream()
-                        .filter(word -> !Manner.FILLER.has(word) || Manner.QUALIFYING.has(word))
-                        .findFirst()
-                        .filter(Manner.QUALIFYING::has)
-                        .isPresent();
+        boolean describes = Beside.describes(heard, sentence);
         if (isFigureNext && Beside.isQuarterRollUp(heard)) {
             draft.beginAt(piece.start());
             ahead.add(draft);
             return null;
         }
-        if (previous != null && (describes || piece.parting() == Parting.DASH || isSaidOf(previous, heard, told))) {
+        if (previous != null
+                && (describes || piece.parting() == Parting.DASH || Beside.isSaidOf(previous, heard, told, style))) {
             return taken(previous, draft, piece);
         }
         boolean isOnlySaid = told.isOfAParagraph() && !told.isTimed() && !Manner.FLOWN.hasAny(heard.words());
@@ -230,16 +230,6 @@ final class Lines {
         return false;
     }
 
-    /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
-    private boolean isSaidOf(Draft previous, Heard heard, Told told) {
-        return (told.isProse() || (style.figureEachLine() && told.isOne()))
-                && previous.isFigure()
-                && heard.piece().parting() != Parting.LINE
-                && !(heard.isFigure() && heard.piece().parting() == Parting.THEN)
-                && (heard.isFigure()
-                        || Manner.FLOWN.count(heard.words()) * 2 < heard.words().size());
-    }
-
     /** Lets a line take what a piece says of it. */
     private static Draft taken(Draft by, Draft draft, Piece piece) {
         by.take(draft);
@@ -258,8 +248,10 @@ final class Lines {
     /** A piece that names no figure, as the one it means. */
     private Draft addAs(Names.Sense meant, Heard heard) {
         Draft draft = heard.drafts().get(0);
-        draft.mean(meant);
-        draft.forgetNotes();
+        draft.meanToo(meant);
+        if (!lines.isEmpty()) {
+            Again.turn(draft, last(), heard);
+        }
         return addFigures(heard, null);
     }
 
@@ -281,6 +273,12 @@ final class Lines {
                 continue;
             }
             Canopy.land(lines, draft);
+            if (Canopy.isOpen(lines, draft)) {
+                last().take(draft);
+                draft.eachSpan(last()::takeIn);
+                last = last();
+                continue;
+            }
             if (last == null || !goingOn.isBeginningOf(last, draft, isEnd && i == drafts.size() - 1)) {
                 lines.add(draft);
                 figures++;
@@ -325,6 +323,10 @@ final class Lines {
     }
 
     private @Nullable Draft addDetail(Draft draft, Piece piece, Told told, @Nullable Draft previous) {
+        if (previous == null && !isFigureNext && Overlong.isOfTheAct(draft) && piece.parting() == Parting.LINE) {
+            asides.add(piece.start(), piece.end());
+            return null;
+        }
         Draft before = previous;
         boolean smoke = draft.saysOnly(Detail.SMOKE);
         if (before == null
@@ -333,7 +335,7 @@ final class Lines {
                 && !draft.says(Detail.HEADING)
                 && ahead.isEmpty()
                 && piece.parting() == Parting.LINE
-                && isNumber(draft)) {
+                && Beside.isMeasured(draft)) {
             before = lines.get(lines.size() - 1);
         }
         if (before == null && !lines.isEmpty() && piece.parting() == Parting.LINE && isFurtherIn(piece)) {
@@ -369,13 +371,6 @@ final class Lines {
         List<Word> name = last().name();
         return !name.isEmpty()
                 && text.indent(piece.from()) > text.indent(name.get(0).start());
-    }
-
-    private static boolean isNumber(Draft draft) {
-        return draft.says(Detail.ENTRY_KT)
-                || draft.says(Detail.TOP_FT)
-                || draft.says(Detail.HEIGHT_FT)
-                || draft.says(Detail.SECONDS);
     }
 
     /** Ends the list: what was said ahead of a figure that never came is said of the last. */

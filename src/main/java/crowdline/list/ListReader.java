@@ -67,7 +67,8 @@ public final class ListReader {
                     MOST_LINES,
                     MOST_LETTERS));
         }
-        Text text = Text.of(written);
+        Text plain = Text.of(written);
+        Text text = plain.naming(called -> ShowNames.isOne(plain, called, pieces::read));
         List<Sentence> sentences = Splitter.split(text);
         List<List<Heard>> heard = sentences.stream()
                 .map(sentence -> sentence.pieces().stream()
@@ -105,10 +106,25 @@ public final class ListReader {
         Interview interview = Interview.of(text, sentences, heard);
         Revisions revisions = Revisions.of(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
         Exchanges exchanges = new Exchanges(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
+        Days days = Days.of(text, sentences, heard);
+        if (days.areSeveral()) {
+            assembly.asides().ask(days.question());
+        }
+        Replies replies = new Replies(text, sentences, heard);
+        Nested nested = new Nested(text, sentences, heard);
+        int tableHead = tableHead(text, sentences);
         boolean isQuoted = false;
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
             assembly.stand(i > last, apart[i]);
+            boolean isSaid = !days.isOther(i) && (replies.takes(i, assembly) || interview.takes(i, assembly));
+            if (isSaid) {
+                continue;
+            }
+            if (nested.isSaidOfTheOneAbove(i) && !assembly.lines().isEmpty()) {
+                Attached.to(assembly.lines().get(assembly.lines().size() - 1), sentence, heard.get(i), text);
+                continue;
+            }
             boolean isHead = isMailHead(text, sentence);
             isQuoted |= isHead
                     && assembly.figures() >= LEAST_ANSWERED
@@ -118,11 +134,13 @@ public final class ListReader {
             boolean isOfAnother = i < begin && !sentence.numbered() && isOfAnother(text, sentence);
             boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
             if (sentence.aside()
+                    || days.isOther(i)
                     || exchanges.takes(i)
                     || isHead
                     || isQuoted
                     || isOfAnother
                     || isTableHead
+                    || (i < tableHead && heard.get(i).stream().noneMatch(Heard::isFigure))
                     || interview.isAsked(i)
                     || interview.isAnswer(i)
                     || (assembly.figures() >= LEAST_ANSWERED && Weather.isOf(text, sentence))
@@ -139,6 +157,16 @@ public final class ListReader {
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());
         }
+    }
+
+    /** Which sentence is the first head of a table; none is before the first if there is none. */
+    private static int tableHead(Text text, List<Sentence> sentences) {
+        for (int i = 0; i < sentences.size(); i++) {
+            if (text.isTableHead(sentences.get(i).pieces().get(0).from())) {
+                return i;
+            }
+        }
+        return 0;
     }
 
     /** Ahead of which an empty line comes sooner than a figure. */
@@ -182,7 +210,7 @@ public final class ListReader {
         return written.chars().anyMatch(Character::isLetterOrDigit);
     }
 
-    private static boolean isMailHead(Text text, Sentence sentence) {
+    static boolean isMailHead(Text text, Sentence sentence) {
         int end = Math.min(sentence.end(), sentence.start() + 200);
         return MAIL_HEAD.matcher(text.folded()).region(sentence.start(), end).matches();
     }

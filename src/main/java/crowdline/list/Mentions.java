@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** Figures that are only named to say where another stands: "it comes before the spin", "anything between the loop and the bump". */
 final class Mentions {
     private static final Pattern AHEAD = Pattern.compile(
-            "(?s).*\\b(?:before|after|between|out of|in front of|ahead of|following|between the [^.\\n]{2,30} and) (?:the|that|my|his|her|our)"
+            "(?s).*\\b(?:before|after|between|(?:smoke|on|white|red|blue|off),? (?:from|until|till|since|during)|out of|in front of|ahead of|following|between the [^.\\n]{2,30} and) (?:the|that|my|his|her|our)"
                     + " (?:(?:first|last|second) )?");
 
     private static final Pattern BEFORE_IT = Pattern.compile(
@@ -63,7 +63,8 @@ final class Mentions {
                                 draft.name().get(draft.name().size() - 1).end(),
                                 mention.name().get(0).start())
                         .strip()
-                        .matches("(?s)(?:before|between the [^.\\n]{2,30} and) the(?: first| last| second)?");
+                        .matches(
+                                "(?s)(?:(?:on|at|to|the|left|right|l|r|end|side|hand),? ?)*(?:before|between the [^.\\n]{2,30} and) the(?: first| last| second)?");
     }
 
     /** The drafts that only mention a figure which another of them flies. */
@@ -73,7 +74,7 @@ final class Mentions {
         List<Draft> flown = new ArrayList<>(drafts);
         flown.removeAll(mentions);
         return mentions.stream()
-                .filter(mention -> flown.stream().anyMatch(draft -> isSame(draft, mention)))
+                .filter(mention -> flown.stream().anyMatch(draft -> isSame(draft, mention) || isKindOf(draft, mention)))
                 .toList();
     }
 
@@ -81,6 +82,13 @@ final class Mentions {
         Names.Sense sense = draft.sense();
         Names.Sense meant = mention.sense();
         return sense != null && meant != null && sense.figure().equals(meant.figure());
+    }
+
+    /** An inverted spin is a spin. */
+    private static boolean isKindOf(Draft draft, Draft mention) {
+        Names.Sense sense = draft.sense();
+        Names.Sense meant = mention.sense();
+        return sense != null && meant != null && sense.figure().endsWith(" " + meant.figure());
     }
 
     private static boolean isMention(Draft draft, Text text) {

@@ -9,9 +9,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Second thoughts that name the lines of a list by their numbers: "No. 4 is out, no. 7 is now a two-point roll, swap 9 and 10". */
@@ -21,8 +23,13 @@ final class Revisions {
 
     private static final String NO =
             "(?:(?:no|nr|number|point|item|serial|ser|fig|figure|row|line|manoeuvre|maneuver)s?\\.?\\s?#?|#)";
-    private static final String N = "(\\d{1,3})(?![\\d:.]\\d|\\s?(?:s|secs?|seconds?|m|ft|feet|kts?|mph|g|°)\\b)";
-    private static final String MAY = "(?:" + NO + "\\s?)?";
+    /** A number, or the letter of a line that is marked by letters; see {@link #line}. */
+    private static final String N =
+            "(\\d{1,3}|[a-z])(?![\\p{L}'\\d]|[:.]\\d|\\s?(?:s|secs?|seconds?|m|ft|feet|kts?|mph|g|°)\\b)";
+
+    private static final String MAY = "(?:(?:the )?" + NO + "\\s?|the (?=\\d))?";
+    private static final String ENDS =
+            "(?=\\s*(?:[.,;!)\\n]|$|-|please|altogether|completely|for|as|and|this|on|today|too|then|because)(?!\\p{L}))";
 
     private static final Pattern OUT = Pattern.compile("(?<![\\d:.])" + MAY + N + "(?:(?:,? (?:and|&) |, )" + MAY + N
             + ")?\\s(?:(?:is|are|was|were|has been|have been|falls?|goes|go|comes?) (?:now )?){1,2}(?:out|off|cut|cancelled"
@@ -32,8 +39,13 @@ final class Revisions {
             "\\b(?:scrap|scratch|drop|delete|cancel|skip|omit|forget|ignore|without|(?:leave|leaving|cut|take) out) "
                     + NO + "\\s?" + N + "(?:(?:,? (?:and|&) |, )" + MAY + N + ")?");
 
+    private static final Pattern DROP = Pattern.compile(
+            "\\b(?:scrap|scratch|drop|delete|cancel|skip|omit|forget|ignore|remove|lose|without|minus|(?:leave|leaving|cut|take|miss) out) "
+                    + MAY + N + "(?:(?:,? (?:and|&) |, )" + MAY + N + ")?" + ENDS
+                    + "|\\b(?:leave|take|cut|drop|miss) " + MAY + N + "(?: (?:and|&) " + MAY + N + ")? out\\b");
+
     private static final Pattern SWAPPED = Pattern.compile("(?<![\\d:.])" + MAY + N + " (?:and|&|with) " + MAY + N
-            + "(?: \\w+){0,3}? (?:exchanged|swapped|switched|reversed|(?:the )?other way (?:round|around)|changed"
+            + "(?: \\w+){0,3}? (?:exchanged|swap|swapped|switched|reversed|(?:the )?(?:other|wrong) way (?:round|around)|changed"
             + " (?:over|round|places))\\b");
 
     private static final Pattern SWAP =
@@ -45,6 +57,22 @@ final class Revisions {
 
     private static final Pattern NOW = Pattern.compile("(?<![\\d:.])(?:" + MAY + N
             + " (?:is now|becomes|is changed to|changes to)|" + NO + "\\s?" + N + " is)\\b");
+
+    /** Ahead of what is flown now. */
+    private static final List<Pattern> FOR = List.of(
+            Pattern.compile("\\b(?:instead|in place) of " + MAY + N + ",? (?!(?:and|or)\\b)"),
+            Pattern.compile("\\b(?:change|replace|make|swap|turn) " + MAY + N
+                    + " (?:(?:to|into|with|by|for|be) )?(?:an? |the )?"),
+            Pattern.compile(
+                    "(?<![\\d:.])\\b" + MAY + N
+                            + " (?:should (?:now )?(?:be|read)|will (?:now )?be|(?:is )?to be|(?:is )?replaced (?:by|with)|now)\\b"),
+            Pattern.compile(
+                    "(?:^|[.,;:\\n]|\\b(?:and|also|but|so)\\b)\\s*(?:and |also |but )?(?:for|at|in) " + MAY + N
+                            + ",? (?:please |i'll |i |we'll |we |it's |he |she |now |will ){0,3}(?:do|does|fly|flies|make|put|read|say|take)\\b"));
+
+    /** Behind it. */
+    private static final Pattern INSTEAD =
+            Pattern.compile("\\b(?:instead|in place) of " + MAY + N + "(?=\\s*(?:[.,;!)\\n]|$))");
 
     private static final Pattern BETWEEN = Pattern.compile("\\bbetween " + MAY + N + " (?:and|&) " + MAY + N);
 
@@ -63,6 +91,9 @@ final class Revisions {
             "\\W*" + NO + "?\\s?\\d{1,3}\\s(?:is|are|was|were|comes?|goes|falls?|now|becomes|changes|has|have)\\b");
 
     private static final Pattern MARK = Pattern.compile("(\\d{1,3})\\D*$");
+    private static final Pattern LETTER = Pattern.compile("(?:^|[\\s(>*])([a-z])\\W*$");
+    /** No list has as many numbers. */
+    private static final int LETTERS = 1000;
 
     /** Where a line's number is found. */
     private final Map<Integer, Sentence> numbered;
@@ -105,7 +136,11 @@ final class Revisions {
         String ahead = text.folded()
                 .substring(sentence.start(), sentence.pieces().get(0).from());
         Matcher mark = MARK.matcher(ahead);
-        return mark.find() ? Integer.valueOf(mark.group(1)) : null;
+        if (mark.find()) {
+            return Integer.valueOf(mark.group(1));
+        }
+        Matcher letter = LETTER.matcher(ahead);
+        return letter.find() ? Integer.valueOf(LETTERS + letter.group(1).charAt(0)) : null;
     }
 
     /** Whether a sentence changes lines by their numbers; then the change is remembered. */
@@ -119,11 +154,14 @@ final class Revisions {
         all.useTransparentBounds(true);
         eachPair(all.usePattern(OUT), this::drop);
         eachPair(all.usePattern(WITHOUT), this::drop);
+        if (changes.size() == before) {
+            eachPair(all.usePattern(DROP), this::drop);
+        }
         eachPair(all.usePattern(SWAPPED), this::swap);
         eachPair(all.usePattern(SWAP), this::swap);
         all.reset().region(begin, sentence.end()).usePattern(MOVED);
         while (all.find()) {
-            move(line(all.group(1)), line(all.group(3)), all.group("way").equals("after"));
+            move(line(all, 1), line(all, 3), all.group("way").equals("after"));
         }
         if (changes.size() == before) {
             for (int i = 0; i < sentence.pieces().size(); i++) {
@@ -150,13 +188,27 @@ final class Revisions {
         int from = found.regionStart();
         int to = found.regionEnd();
         while (found.find()) {
-            pair.take(line(found.group(1)), line(found.group(2)));
+            List<Sentence> lines = IntStream.rangeClosed(1, found.groupCount())
+                    .mapToObj(group -> line(found, group))
+                    .filter(Objects::nonNull)
+                    .map(Objects::requireNonNull)
+                    .toList();
+            pair.take(lines.isEmpty() ? null : lines.get(0), lines.size() < 2 ? null : lines.get(1));
         }
         found.region(from, to);
     }
 
-    private @Nullable Sentence line(@Nullable String number) {
-        return number == null ? null : numbered.get(Integer.valueOf(number));
+    /** Of a number, or of a capital: a small letter may be any word. */
+    private @Nullable Sentence line(Matcher found, int group) {
+        String number = found.group(group);
+        if (number == null) {
+            return null;
+        }
+        boolean isLetter = Character.isLetter(number.charAt(0));
+        if (isLetter && !Character.isUpperCase(text.written().charAt(found.start(group)))) {
+            return null;
+        }
+        return numbered.get(isLetter ? Integer.valueOf(LETTERS + number.charAt(0)) : Integer.valueOf(number));
     }
 
     private void drop(@Nullable Sentence one, @Nullable Sentence other) {
@@ -184,25 +236,46 @@ final class Revisions {
         Matcher found = NOW.matcher(text.folded()).region(from, to);
         found.useTransparentBounds(true);
         if (found.find()) {
-            Sentence line = line(found.group(1) == null ? found.group(2) : found.group(1));
-            List<Draft> drafts = figures(found.end(), to);
-            if (line != null && !drafts.isEmpty()) {
-                changes.add(assembly -> {
-                    assembly.put(drafts, line, true);
-                    assembly.leaveOut(line.start(), line.end());
-                });
+            become(line(found, found.group(1) == null ? 2 : 1), found.end(), to);
+            return;
+        }
+        for (Pattern pattern : FOR) {
+            found.usePattern(pattern).region(from, to);
+            if (found.find() && become(line(found, 1), found.end(), to)) {
+                return;
             }
+        }
+        found.usePattern(INSTEAD).region(from, to);
+        if (found.find() && become(line(found, 1), from, found.start())) {
             return;
         }
         found.usePattern(BETWEEN).region(from, to);
         if (found.find()) {
-            add(found, line(found.group(1)), true, from, to);
+            add(found, line(found, 1), true, from, to);
             return;
         }
         found.usePattern(BESIDE).region(from, to);
         if (found.find()) {
-            add(found, line(found.group(2)), !found.group("way").equals("before"), from, to);
+            add(found, line(found, 2), !found.group("way").equals("before"), from, to);
         }
+    }
+
+    /** Lets a line become what a stretch says, or lets it say so; false if that is nothing. */
+    private boolean become(@Nullable Sentence line, int from, int to) {
+        List<Draft> read = line == null || from >= to ? List.of() : reading.read(from, to);
+        List<Draft> drafts = read.stream().filter(Draft::isFigure).toList();
+        if (line == null || read.isEmpty() || (drafts.isEmpty() && !read.get(0).saysAnything())) {
+            return false;
+        }
+        changes.add(assembly -> {
+            if (drafts.isEmpty()) {
+                assembly.correct(line, read.get(0));
+            } else {
+                assembly.put(drafts, line, true);
+                assembly.leaveOut(line.start(), line.end());
+            }
+        });
+        return true;
     }
 
     private void add(Matcher found, @Nullable Sentence line, boolean isAfter, int from, int to) {

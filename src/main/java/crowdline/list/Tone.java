@@ -86,13 +86,14 @@ final class Tone {
                         .matches();
     }
 
-    private static final Pattern SET_PHRASE = Pattern.compile("(?:good (?:morning|afternoon|evening|day)|as"
-            + " (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see"
-            + " (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on"
-            + " |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|have a |looking"
-            + " forward|look forward|let me know|any (?:question|problem)|(?:call|phone|radio) us"
-            + " |(?:spare|blank|tba|tbc|none|not used|unused|deleted|cancelled)(?:$| leave| was)|yours |with (?:kind|best|warm|friendly)|very best|happy to|many"
-            + " thanks|best wishes)\\b?.*");
+    private static final Pattern SET_PHRASE = Pattern.compile(
+            "(?:(?:oops? |oh |ah |sorry |ps )*(?:i )?(?:nearly |almost )?forgot\\b|(?:straight |directly )?(?:out of|from|off) (?:that|it|thi|there)$|good (?:morning|afternoon|evening|day)|as"
+                    + " (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see"
+                    + " (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on"
+                    + " |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|of course$|i think$|i hope$|i suppose$|i guess$|if i remember|have a |looking"
+                    + " forward|look forward|let me know|any (?:question|problem)|(?:call|phone|radio) us"
+                    + " |(?:spare|blank|tba|tbc|none|not used|unused|deleted|cancelled)(?:$| leave| was)|yours |with (?:kind|best|warm|friendly)|very best|happy to|many"
+                    + " thanks|best wishes)\\b?.*");
 
     private static final Pattern LEAVE = Pattern.compile(
             "(?:all the best|(?:very )?best wish|with (?:kind|best|warm|friendly)|take care|yours|see (?:you|ya)\\b).*");

@@ -41,8 +41,8 @@ class WholeListsTest {
     @ParameterizedTest
     @CsvSource({
         "eighth-hands.txt, 107, 16, 12",
-        "ninth-hands.txt, 130, 4, 6",
-        "tenth-hands.txt, 76, 7, 10",
+        "ninth-hands.txt, 131, 4, 6",
+        "tenth-hands.txt, 78, 7, 10",
         "eleventh-hands.txt, 275, 11, 8"
     })
     void noFewerFiguresOfAListAreReadThanBefore(String file, int figures, int missed, int tooMany) {
@@ -51,20 +51,21 @@ class WholeListsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mailbox.txt, 219, 15, 18",
-        "second-mailbox.txt, 207, 13, 19",
-        "third-mailbox.txt, 131, 3, 10",
-        "fourth-mailbox.txt, 117, 13, 21",
-        "fifth-mailbox.txt, 393, 37, 50",
-        "sixth-mailbox.txt, 315, 33, 79",
-        "seventh-mailbox.txt, 196, 24, 64",
-        "eighth-mailbox.txt, 171, 27, 76",
-        "ninth-mailbox.txt, 166, 19, 85",
-        "tenth-mailbox.txt, 179, 38, 95",
-        "eleventh-mailbox.txt, 311, 16, 19",
-        "twelfth-mailbox.txt, 340, 14, 22",
-        "thirteenth-mailbox.txt, 246, 13, 10",
-        "fourteenth-mailbox.txt, 194, 6, 5"
+        "mailbox.txt, 219, 14, 18",
+        "second-mailbox.txt, 208, 13, 18",
+        "third-mailbox.txt, 131, 3, 9",
+        "fourth-mailbox.txt, 117, 12, 21",
+        "fifth-mailbox.txt, 393, 36, 49",
+        "sixth-mailbox.txt, 316, 33, 75",
+        "seventh-mailbox.txt, 196, 24, 63",
+        "eighth-mailbox.txt, 173, 27, 75",
+        "ninth-mailbox.txt, 166, 20, 85",
+        "tenth-mailbox.txt, 180, 36, 90",
+        "eleventh-mailbox.txt, 311, 16, 18",
+        "twelfth-mailbox.txt, 342, 13, 22",
+        "thirteenth-mailbox.txt, 247, 13, 10",
+        "fourteenth-mailbox.txt, 196, 6, 5",
+        "fifteenth-mailbox.txt, 325, 10, 8"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(mails(file), figures, missed, tooMany);
@@ -87,7 +88,8 @@ class WholeListsTest {
                 "eleventh-mailbox.txt",
                 "twelfth-mailbox.txt",
                 "thirteenth-mailbox.txt",
-                "fourteenth-mailbox.txt"
+                "fourteenth-mailbox.txt",
+                "fifteenth-mailbox.txt"
             })
     void noWordOfAMailIsLost(String file) {
         for (Sent mail : mails(file)) {

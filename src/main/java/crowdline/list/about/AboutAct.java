@@ -1,6 +1,7 @@
 package crowdline.list.about;
 
 import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import java.time.LocalTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,9 @@ public record AboutAct(
         List<String> notes = list.notes();
         Slots slots = Slots.in(notes);
         Double length = Lengths.in(notes);
-        return new AboutAct(Pilots.in(notes), slots.begins(), length == null ? slots.minutes() : length);
+        return new AboutAct(
+                Pilots.in(notes, list.lines().stream().map(ListLine::text).toList()),
+                slots.begins(),
+                length == null ? slots.minutes() : length);
     }
 }

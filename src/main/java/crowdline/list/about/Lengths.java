@@ -31,11 +31,11 @@ final class Lengths {
 
     private static final Pattern MINUTES = Pattern.compile("(?<![\\d.:,])(\\d{1,2}(?:[.,]5)?|"
             + String.join("|", NUMBERS.keySet())
-            + ")\\s*(½)?\\s*-?\\s*min(?:ute)?s?\\b");
+            + ")\\s*(½|and a half)?\\s*-?\\s*min(?:ute)?s?\\b");
 
     /** What is said of a whole act. */
     private static final Pattern WHOLE = Pattern.compile(
-            "\\b(?:slot|solo|routine|display|act|show|whole|total|altogether|in all|"
+            "\\b(?:slot|solo|routine|display|demo|act|show|whole|total|altogether|in all|"
                     + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up)\\b");
 
     /** Minutes of something else. */
@@ -45,6 +45,13 @@ final class Lengths {
                     + "later|taxi\\w*|engine|call|spare)\\b");
 
     private static final Pattern ENDS = Pattern.compile("(?<=[.!?;\\n])\\s+|\\n");
+
+    private static final Pattern SAYS = Pattern.compile("\\b(?:in|me|you|us|ring|see|by|is|are|will)\\b");
+
+    /** Of a heading. */
+    private static final int MOST_WORDS = 7;
+
+    private static final Pattern BETWEEN = Pattern.compile("\\s+");
 
     private Lengths() {}
 
@@ -69,7 +76,11 @@ final class Lengths {
     private static boolean isOfTheWhole(String sentence, Matcher found) {
         String rest = sentence.substring(0, found.start()) + sentence.substring(found.end());
         boolean isAlone = rest.chars().noneMatch(Character::isLetterOrDigit);
+        boolean isHeading = BETWEEN.splitAsStream(rest.strip()).count() <= MOST_WORDS;
         return isAlone
+                || (isHeading
+                        && !OTHER.matcher(sentence).find()
+                        && !SAYS.matcher(sentence).find())
                 || (WHOLE.matcher(sentence).find() && !OTHER.matcher(sentence).find());
     }
 

@@ -12,17 +12,39 @@ import org.jspecify.annotations.Nullable;
  * speaks of somebody else may be signed by anybody.
  */
 final class Pilots {
-    private static final String WORD = "\\p{Lu}[\\p{L}'’-]*\\.?";
+    private static final String WORD = "(?:\\p{Lu}[\\p{L}'’-]+|\\p{Lu}\\.?)";
     private static final String NAME =
             "(" + WORD + "(?:[ \\t]+(?:(?:de|van|von|der|den|la|le|du|ten)[ \\t]+)*" + WORD + "){1,3})";
+    private static final String RANK =
+            "(?:(?i:mr|mrs|ms|miss|dr|sir|dame|capt(?:ain)?|flt lt|sqn ldr|wg cdr|lt|sgt|maj(?:or)?)\\.?[ \\t]+)?";
     private static final Pattern NAMED =
             Pattern.compile("(?:\\b(?i:(?:display )?pilot(?:['’]s)?(?: name)?|flown by|led by|"
                     + "leader|performer|team lead(?:er)?)\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?[ \\t]*"
-                    + "|\\b(?i:my name is|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
-    private static final Pattern SIGNED =
-            Pattern.compile("(?:^|\\n|[.!,][ \\t]*)(?i:(?:many |kind |best |warm |all the )?(?:cheers|"
-                    + "thanks|regards|wishes|best|rgds)|thank you|yours(?: \\w+)?|all the best|atb|see you(?: \\w+){0,3})[ \\t]*[,.!–-]?\\s+"
+                    + "|\\b(?i:(?<!your )name:?)[ \\t]{2,}|\\b(?i:programme|program|sequence|list|display|routine|figures|flying) (?i:of|for|by)[ \\t]+"
+                    + "|\\(me,? )" + RANK + NAME);
+    /** Somebody who is spoken of: no letter's writer. */
+    private static final Pattern SPOKEN_OF = Pattern.compile(
+            "(?:\\b(?i:(?:his|her) name(?: is|'s)|our (?:member|pilot|friend|chairman|treasurer|instructor)|on behalf of"
+                    + "|my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague))\\b,?[ \\t]+"
+                    + RANK + NAME + "|" + RANK + NAME
+                    + ",? (?i:will fly|flies|is flying|will be flying|who (?:flies|will fly|will be flying|is flying)|is the pilot|is our pilot)\\b)");
+
+    private static final Pattern SELF = Pattern.compile(
+            "(?:\\b(?i:my name is|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
+    private static final Pattern SIGNED = Pattern.compile(
+            "(?:^|\\n|[.!,][ \\t]*)(?i:(?:many |kind |best |warm |all the |all |very |with )?(?:cheers|good wishes|"
+                    + "thanks|regards|wishes|best|rgds)|thank you|cordialement|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|yours(?: \\w+)?|all the best|atb|see (?:you|ya)(?: \\w+){0,3})[ \\t]*[,.!–-]?\\s+(?:[-–—][ \\t]*)?"
                     + NAME + "\\s*(?:$|\\n|[,(])");
+    /** A line that is nothing but a name, behind a letter. */
+    private static final Pattern ALONE = Pattern.compile("^[ \\t]*[-–—~]{0,2}[ \\t]*" + NAME + "[ \\t]*[.]?$");
+    /** "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE". */
+    private static final Pattern HEADED = Pattern.compile("(?:,|[-–—:])[ \\t]+" + RANK + "(?<!\\p{L})"
+            + "((?:\\p{Lu}\\.[ \\t]?){1,3}\\p{Lu}[\\p{L}'’-]+)(?=[ \\t]*(?:$|\\n|[-–—(]))");
+
+    private static final Pattern FROM = Pattern.compile("^(?i:from)[ \\t]*:[ \\t]*" + NAME + "[ \\t]*(?:$|<|\\(|,)");
+    private static final Pattern THIRD = Pattern.compile(
+            "\\b(?i:he|she)(?: (?:then|will|also|always|usually))? (?:flies|takes off|does|loops|rolls|dives|lands|opens|begins|starts|finishes|fly|turns|goes|says|tells|gave)\\b"
+                    + "|\\b(?i:on behalf of|(?:his|her) (?:list|sequence|programme|program|routine|flying|display|figures)|our member)\\b");
     private static final Pattern MYSELF = Pattern.compile("\\b(?:I|I['’](?:m|d|ll|ve)|my|My)\\b");
 
     /** Of headings, not of people. */
@@ -64,29 +86,97 @@ final class Pilots {
             "to",
             "we",
             "with",
-            "your");
+            "your",
+            "monday",
+            "tuesday",
+            "wednesday",
+            "thursday",
+            "friday",
+            "saturday",
+            "sunday",
+            "january",
+            "february",
+            "march",
+            "april",
+            "may",
+            "june",
+            "july",
+            "august",
+            "september",
+            "october",
+            "november",
+            "december",
+            "airshow",
+            "commentary",
+            "commentator",
+            "regards",
+            "thanks",
+            "speeds");
+
+    /** Of a letter, the first notes. */
+    private static final int HEADINGS = 3;
+    /** And the last, where somebody signs. */
+    private static final int LAST = 3;
+
+    private static final Pattern CAPITALS = Pattern.compile("(?<![\\p{L}'’-])\\p{Lu}{4,}(?!\\p{L})");
 
     private static final Pattern BETWEEN = Pattern.compile("[ .]+");
 
     private Pilots() {}
 
-    static @Nullable String in(List<String> notes) {
-        String named =
-                notes.stream().flatMap(note -> found(NAMED, note)).findFirst().orElse(null);
-        if (named != null
-                || notes.stream().noneMatch(note -> MYSELF.matcher(note).find())) {
+    /**
+     * Who is said to fly; null if nobody is.
+     *
+     * @param notes what stands around the figures
+     * @param lines the figures as they were written, which may say "he"
+     */
+    static @Nullable String in(List<String> notes, List<String> lines) {
+        String named = Stream.of(NAMED, SPOKEN_OF)
+                .flatMap(pattern -> notes.stream().flatMap(note -> found(pattern, note)))
+                .findFirst()
+                .or(() -> notes.stream()
+                        .limit(HEADINGS)
+                        .flatMap(note -> found(HEADED, note))
+                        .findFirst())
+                .orElse(null);
+        boolean isOfAnother = Stream.concat(notes.stream(), lines.stream())
+                .anyMatch(said -> THIRD.matcher(said).find());
+        if (named != null || isOfAnother) {
             return named;
         }
+        String self =
+                notes.stream().flatMap(note -> found(SELF, note)).findFirst().orElse(null);
+        boolean isMine = Stream.concat(notes.stream(), lines.stream())
+                .anyMatch(said -> MYSELF.matcher(said).find());
+        if (self != null || !isMine) {
+            return self;
+        }
         String all = String.join("\n", notes);
-        return found(SIGNED, all).reduce((first, last) -> last).orElse(null);
+        return found(SIGNED, all)
+                .reduce((first, last) -> last)
+                .or(() -> Stream.of(notes.subList(Math.max(0, notes.size() - LAST), notes.size()))
+                        .flatMap(List::stream)
+                        .flatMap(String::lines)
+                        .flatMap(line -> found(ALONE, line))
+                        .reduce((first, last) -> last))
+                .or(() -> notes.stream().flatMap(note -> found(FROM, note)).findFirst())
+                .orElse(null);
     }
 
     private static Stream<String> found(Pattern pattern, String note) {
         return pattern.matcher(note)
                 .results()
                 .map(result -> result.group(1).strip())
-                .map(name -> name.replaceAll("\\s+", " "))
+                .map(name -> name.replaceAll("\\s+", " ").replaceAll("(?<=\\p{L}{2})\\.$", ""))
+                .map(Pilots::inSmallLetters)
                 .filter(Pilots::isName);
+    }
+
+    /** "O. FENWICKE" as "O. Fenwicke"; initials and short names stay. */
+    private static String inSmallLetters(String name) {
+        return CAPITALS.matcher(name)
+                .replaceAll(word ->
+                        word.group().substring(0, 1) + word.group().substring(1).toLowerCase(Locale.UK));
     }
 
     private static boolean isName(String name) {

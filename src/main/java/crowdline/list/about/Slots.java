@@ -19,8 +19,18 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final String TIME = "(?:" + HOUR + ")(?!\\d)\\s?(?:([ap])\\.?m\\b\\.?)?";
     private static final Pattern SLOT = Pattern.compile("(?i)(?:\\bslot(?:\\s+time)?\\b[^\\d\\n.!?]{0,20}?"
             + "|\\b(?:display|show)\\s+(?:time|start|begins?)\\b\\s*(?:is|at|:|=)?\\s*"
-            + "|\\b(?:(?:display|fly)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+at\\s+)"
+            + "|\\b(?:(?:display|fly)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+at\\s+"
+            + "|\\bstart(?: time)?(?:\\s+is|:|=)\\s*"
+            + "|\\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?,?\\s+(?:at\\s+)?)"
             + TIME + "(?:\\s?(?:-|–|—|to|till?|until)\\s?" + TIME + ")?");
+    /** From one hour to another, or an hour that somebody would like. */
+    private static final Pattern ALSO =
+            Pattern.compile("(?i)(?<![\\d:.])" + TIME + "\\s?(?:-|–|—|to|till?|until)\\s?" + TIME);
+
+    private static final Pattern WISHED = Pattern.compile(
+            "(?i)(?<![\\d:.])" + TIME + "(?=\\s(?:would|will|suits?|is (?:fine|good|best)|if (?:possible|you))\\b)");
+    private static final Pattern OTHER = Pattern.compile(
+            "(?i)\\b(?:brief\\w*|arriv\\w*|meet\\w*|practi[cs]\\w*|rehears\\w*|lunch|tea|phone|ring|call|gates?|open\\w*|take-?off|airborne|landing|hold\\w*)\\b");
     /** Groups of one time. */
     private static final int GROUPS = 5;
 
@@ -31,13 +41,32 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final double SECONDS = 60;
 
     static Slots in(List<String> notes) {
+        Slots said = in(notes, SLOT);
+        if (said.begins() != null) {
+            return said;
+        }
+        List<String> open =
+                notes.stream().filter(note -> !OTHER.matcher(note).find()).toList();
+        Slots also = in(open, ALSO);
+        if (also.minutes() != null) {
+            return also;
+        }
+        Slots wished = in(open, WISHED);
+        return new Slots(wished.begins(), null);
+    }
+
+    private static Slots in(List<String> notes, Pattern pattern) {
         for (String note : notes) {
-            Matcher found = SLOT.matcher(note);
+            Matcher found = pattern.matcher(note);
             while (found.find()) {
-                String half = found.group(GROUPS) == null ? found.group(2 * GROUPS) : found.group(GROUPS);
+                String half = found.group(GROUPS) == null && found.groupCount() > GROUPS
+                        ? found.group(2 * GROUPS)
+                        : found.group(GROUPS);
                 LocalTime begins = time(found, 0, half);
                 if (begins != null) {
-                    return new Slots(begins, minutes(begins, time(found, GROUPS, found.group(2 * GROUPS))));
+                    boolean isRange = found.groupCount() > GROUPS;
+                    return new Slots(
+                            begins, isRange ? minutes(begins, time(found, GROUPS, found.group(2 * GROUPS))) : null);
                 }
             }
         }

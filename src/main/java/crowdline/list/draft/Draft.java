@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ public final class Draft {
     private final Map<Detail, Object> said = new EnumMap<>(Detail.class);
     private final List<Detail> contradicted = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
     private final List<int[]> spans = new ArrayList<>();
     private Names.@Nullable Sense sense;
     private List<Word> name = List.of();
@@ -35,6 +37,7 @@ public final class Draft {
     private boolean leads;
     private boolean starts;
     private List<String> alternatives = List.of();
+    private @Nullable String called;
 
     public Draft(int start, int end) {
         spans.add(new int[] {start, end});
@@ -101,6 +104,15 @@ public final class Draft {
         sense = meant;
     }
 
+    /** Means a figure that it does not name; what nobody understood of it is forgotten, and where nothing turns, a side is an end. */
+    public void meanToo(Names.Sense meant) {
+        sense = meant;
+        notes.clear();
+        if (!Sided.turns(meant.figure()) && said.remove(Detail.SIDE) instanceof Side side) {
+            say(Detail.PLACE, side == Side.LEFT ? Place.LEFT_END : Place.RIGHT_END);
+        }
+    }
+
     /** Means what these words say. */
     public void mean(Names.Sense meant, List<Word> by) {
         sense = meant;
@@ -148,6 +160,11 @@ public final class Draft {
         beside = word;
     }
 
+    /** Says what the show calls it. */
+    public void call(String showName) {
+        called = showName;
+    }
+
     /** Whether it may be another figure. */
     public boolean isOneOfSeveral() {
         return !alternatives.isEmpty() || (sense != null && !sense.choices().isEmpty());
@@ -180,6 +197,13 @@ public final class Draft {
     public void note(String words) {
         if (!words.isBlank()) {
             notes.add(words);
+        }
+    }
+
+    /** Notes what is only said of it: however it sounds, it asks for nothing more. */
+    public void remark(String words) {
+        if (!words.isBlank()) {
+            remarks.add(words);
         }
     }
 
@@ -231,6 +255,47 @@ public final class Draft {
         take(other);
     }
 
+    /** What is said of a thing; null if nothing is. */
+    public @Nullable Object said(Detail detail) {
+        return said.get(detail);
+    }
+
+    /** Says nothing of a thing any more. */
+    public void unsay(Detail detail) {
+        said.remove(detail);
+        contradicted.remove(detail);
+    }
+
+    /** Lets another say what this one says of some things. */
+    public void copyTo(Draft other, Set<Detail> things) {
+        said.forEach((detail, value) -> {
+            if (things.contains(detail)) {
+                other.say(detail, value);
+            }
+        });
+    }
+
+    public void dropNotes(Predicate<String> which) {
+        notes.removeIf(which);
+    }
+
+    /** Ends here, and gives what it took in from there on to another; null if nothing would be left of one of them. */
+    public @Nullable Draft splitAt(int at) {
+        int[] cut = spans.stream()
+                .filter(span -> span[0] < at && at < span[1])
+                .findFirst()
+                .orElse(null);
+        if (cut == null) {
+            return null;
+        }
+        int index = spans.indexOf(cut);
+        Draft other = new Draft(at, cut[1]);
+        other.spans.addAll(spans.subList(index + 1, spans.size()));
+        spans.subList(index + 1, spans.size()).clear();
+        cut[1] = at;
+        return other;
+    }
+
     /** Whether all of another can be taken over without a contradiction. */
     public boolean hasRoomFor(Draft other) {
         return other.said.entrySet().stream()
@@ -248,10 +313,11 @@ public final class Draft {
         Names.Sense meant = sense;
         Double top = (Double) said.get(Detail.TOP_FT);
         boolean rises = meant != null && Tops.rises(meant.figure());
-        List<String> all = top != null && rises
-                ? Stream.concat(Stream.of(String.format(Locale.UK, "top %,.0f ft", top)), notes.stream())
-                        .toList()
-                : notes;
+        Stream<String> tops =
+                top != null && rises ? Stream.of(String.format(Locale.UK, "top %,.0f ft", top)) : Stream.empty();
+        List<String> all = Stream.of(tops, notes.stream(), remarks.stream())
+                .flatMap(said -> said)
+                .toList();
         Double height = (Double) said.get(Detail.HEIGHT_FT);
         String note = all.isEmpty() ? null : String.join(", ", all);
         boolean flownToo = notes.stream().anyMatch(Draft::asksForMore);
@@ -261,7 +327,7 @@ public final class Draft {
                 && !doubtful
                 && !flownToo
                 && contradicted.isEmpty();
-        String title = meant != null ? meant.title() : note == null ? text : note;
+        String title = called != null ? called : meant != null ? meant.title() : note == null ? text : note;
         return new ListLine(
                 text,
                 meant == null ? null : meant.figure(),

@@ -17,6 +17,10 @@ public final class Measured {
     /** What is counted is flown whole, or a half or a quarter of it. */
     private static final double PARTS = 4;
 
+    private static final double PASS_STEP = 50;
+    /** Feet: what is called a base or a height may be as low. */
+    static final double LEAST_CALLED_FT = 20;
+
     private Measured() {}
 
     /** "At 200" says of a pass how high it is, or how fast. */
@@ -24,6 +28,11 @@ public final class Measured {
         Names.Sense sense = draft.sense();
         return sense == null
                 || (sense.figure().endsWith("pass") && !sense.figure().startsWith("knife"));
+    }
+
+    /** Passes are flown at full fifties of feet; common practice, no source. "At 65" says how fast. */
+    static boolean isNoPassHeight(double number) {
+        return number % PASS_STEP != 0;
     }
 
     static boolean isAngle(Draft draft, double number) {
@@ -45,9 +54,13 @@ public final class Measured {
     }
 
     static Saying.Meaning bareHeight() {
-        return (draft, found) -> !isTimeOfDay(draft)
-                && group(found, 1) >= LEAST_BARE_FT
-                && number(draft, Detail.HEIGHT_FT, group(found, 1));
+        return bareHeight(LEAST_BARE_FT);
+    }
+
+    /** @param leastFt feet; what is lower says something else */
+    static Saying.Meaning bareHeight(double leastFt) {
+        return (draft, found) ->
+                !isTimeOfDay(draft) && group(found, 1) >= leastFt && number(draft, Detail.HEIGHT_FT, group(found, 1));
     }
 
     /** Of "40 to 50" the middle. */

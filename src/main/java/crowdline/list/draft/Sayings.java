@@ -20,8 +20,10 @@ public final class Sayings {
     private static final String NUM = "(\\d+(?:\\.\\d+)?)";
     private static final String RANGE = "(?:" + NUM + " (?:to |or |and ))?" + NUM;
     private static final String ABOUT =
-            "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum";
-    private static final String FOR = "(?:(?:for|last|lasting|take|taking|time|timed|duration|" + ABOUT + ") )*";
+            "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum"
+                    + "|like|maybe|probably|call it|call|just|nearly|almost|exactly|some|only|good|best part|least|most|or so|i guess|i think|perhaps";
+    private static final String FOR =
+            "(?:(?:for|last|lasting|take|taking|time|timed|duration|it|me|him|her|us|" + ABOUT + ") )*";
     private static final String HIGH =
             "(?:(?:at|from|base|based|height is|height|alt|altitude|level|down|in|" + ABOUT + ") )*";
     private static final String FAST =
@@ -53,7 +55,10 @@ public final class Sayings {
 
     /** "Pull up into a stall turn" is a stall turn. */
     private void approaches() {
-        add(" right ", "(?<=^ )right (?=so |then |first |well )", (draft, found) -> true);
+        add(
+                " right ",
+                "(?<=^ )right (?=so |then |first |well )|right (?=after |before |away |behind |there )",
+                (draft, found) -> true);
         add(
                 " into | for | to ",
                 "(?:pull|pulling|straight|back|then|and|hard|gently|steeply|right) (?:straight )?(?:up )?(?:hard"
@@ -202,6 +207,7 @@ public final class Sayings {
         add(" min ", FOR + "half (?:a |an )?min", said(Detail.SECONDS, 30.0));
         add(" min ", FOR + "(?:a )?quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 15.0));
         add(" min ", FOR + "three-quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 45.0));
+        add(" min ", FOR + "(?:a |1 )?min and (?:a )?half", said(Detail.SECONDS, 90.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
         add(" s ", "(?<!with )" + FOR + RANGE + " s(?: or so)?", Measured.measured(Detail.SECONDS, v -> v));
         add(
@@ -222,7 +228,7 @@ public final class Sayings {
         add(
                 "height|base|alt|floor",
                 "(?:height|base|altitude|alt|floor) (?:of |at )?" + NUM + end,
-                Measured.bareHeight());
+                Measured.bareHeight(Measured.LEAST_CALLED_FT));
         add(" at | to | from ", "(?:at|to|from|up to|down to) " + NUM + end, Measured.bareHeight());
         addOfFigure("¤", "(?<=¤[·/ ]{0,40} )" + NUM + "(?=(?: [·/]+)* $)", Measured.bareHeight());
         addOfFigure(
@@ -233,8 +239,8 @@ public final class Sayings {
         addOfFigure(
                 " at | from ",
                 "(?:at|from) " + NUM + end,
-                (draft, found) ->
-                        !Measured.isPass(draft) && Measured.bareSpeed().say(draft, found));
+                (draft, found) -> (!Measured.isPass(draft) || Measured.isNoPassHeight(Measured.group(found, 1)))
+                        && Measured.bareSpeed().say(draft, found));
     }
 
     private void smoke() {
@@ -248,9 +254,11 @@ public final class Sayings {
 
     private void counts() {
         String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round)(?: of| in| to)?";
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|goe)(?: of| in| to)?";
         addOfFigure(
-                " turn | rotation | rev| time round", "(?:of |x |for |with |do |in |a |full )*" + NUM + turn, count(1));
+                " turn | rotation | rev| time round| goe ",
+                "(?:of |x |for |with |do |in |a |full )*" + NUM + turn,
+                count(1));
         addOfFigure(" turn ", "(?:a )?half turn", said(Detail.COUNT, 0.5));
         addOfFigure(" turn ", "(?:a )?quarter turn", said(Detail.COUNT, 0.25));
         addOfFigure(" turn ", "(?:three-quarter|3 quarter) turn", said(Detail.COUNT, 0.75));

@@ -57,6 +57,8 @@ public final class Names {
 
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
+    private static final Set<String> POSSESSIVE = Set.of("my", "his", "her", "its", "their", "our", "your");
+
     private final Set<String> alones = new HashSet<>();
     private final Map<String, Sense> byKey = new HashMap<>();
     private final Bags bags = new Bags();
@@ -195,7 +197,7 @@ public final class Names {
         StringBuilder key = new StringBuilder();
         for (int i = 0; i < words.size(); i++) {
             boolean isLast = i == words.size() - 1;
-            key.append(isSilent(words.get(i).plain()) && !isLast ? "" : keyed(words, i));
+            key.append((isSilent(words.get(i).plain()) || isOfTheWings(words, i)) && !isLast ? "" : keyed(words, i));
         }
         return key.toString();
     }
@@ -206,6 +208,13 @@ public final class Names {
                 || plain.equals("the")
                 || plain.equals("of")
                 || plain.equals("it");
+    }
+
+    /** The "his" of "rocks his wings". */
+    private static boolean isOfTheWings(List<Word> words, int at) {
+        return at + 1 < words.size()
+                && POSSESSIVE.contains(words.get(at).plain())
+                && Set.of("wing", "nose").contains(words.get(at + 1).plain());
     }
 
     /** Every name of the catalogue. */
@@ -238,7 +247,7 @@ public final class Names {
         StringBuilder key = new StringBuilder();
         for (int i = from; i < Math.min(words.size(), from + longest); i++) {
             String plain = words.get(i).plain();
-            if (!isSilent(plain)) {
+            if (!isSilent(plain) && !isOfTheWings(words, i)) {
                 key.append(keyed(words, i));
             }
             Sense sense = byKey.get(isSilent(plain) ? key + plain : key.toString());
@@ -351,7 +360,11 @@ public final class Names {
         }
         Named found = null;
         for (int to = from + 2; to <= Math.min(words.size(), from + longest); to++) {
-            Sense sense = Bags.isJoining(words.get(to - 1)) ? null : bags.of(words, from, to);
+            // "A pass back" is none on the back.
+            boolean isNone = Bags.isJoining(words.get(to - 1))
+                    || (words.get(to - 1).plain().equals("back")
+                            && words.get(to - 2).plain().equals("pass"));
+            Sense sense = isNone ? null : bags.of(words, from, to);
             if (sense != null && !isExplained(words, from, to, sense)) {
                 found = new Named(sense, to - from);
             }

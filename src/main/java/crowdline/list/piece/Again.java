@@ -1,12 +1,34 @@
 package crowdline.list.piece;
 
+import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
+import crowdline.list.line.Place;
+import crowdline.list.line.Side;
 import crowdline.list.name.Names;
 import crowdline.list.word.Word;
+import crowdline.show.figure.Placing.Heading;
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Tells whether a piece names the figure before it once more, or asks for another of it. */
 public final class Again {
+    /** Ahead of a side. */
+    private static final Set<String> ALIKE =
+            Set.of("same", "ditto", "likewise", "again", "repeat", "repeated", "repeating", "once");
+
+    private static final Pattern FROM_IT =
+            Pattern.compile("(?:and |then |straight |directly )*from (?:the|that|thi|my)");
+
+    /** In plain words, of which "second" is "s". */
+    private static final Pattern ANOTHER = Pattern.compile(
+            "(?:(?:i|we|carry|carrying|straight|directly|on|into|a|the|and|one|1|by|so|do|it's) )*(?:s|third|another|further|more) (?:1|of them|of those|the same)(?: (?:at|on|to|in|from|with|straight|right|after|behind|immediately|directly|the same|just|like|left)\\b.{0,30})?");
+
+    private static final Pattern OTHER_WAY =
+            Pattern.compile("(?:.* )?(?:other|opposite) (?:way|side|end|direction)(?: .*)?");
+
     private Again() {}
 
     /** "After the loop it is a stall turn": the loop is the one before. */
@@ -30,8 +52,15 @@ public final class Again {
                 && sense != null
                 && before.figure().equals(sense.figure())
                 && !again.name().isEmpty()
-                && Between.isCameFrom(
-                        heard.words(), heard.words().indexOf(again.name().get(0)));
+                && (Between.isCameFrom(
+                                heard.words(),
+                                heard.words().indexOf(again.name().get(0)))
+                        || FROM_IT.matcher(heard.words().stream()
+                                        .takeWhile(word -> word.start()
+                                                < again.name().get(0).start())
+                                        .map(Word::plain)
+                                        .collect(Collectors.joining(" ")))
+                                .matches());
     }
 
     /** "Loop. Another one straight after." */
@@ -43,8 +72,36 @@ public final class Again {
         boolean isSaid = !words.isEmpty()
                 && (words.get(0).equals("another")
                         || words.equals(List.of("again"))
+                        || ANOTHER.matcher(String.join(" ", words)).matches()
                         || (words.size() > 1 && words.subList(0, 2).equals(List.of("same", "again"))));
-        return isSaid && !lines.isEmpty() && lines.get(lines.size() - 1).isFigure();
+        boolean isToTheOtherSide = words.size() > 1
+                && ALIKE.contains(words.get(0).equals("the") ? words.get(1) : words.get(0))
+                && (Stream.of(Detail.SIDE, Detail.PLACE, Detail.HEADING)
+                                .anyMatch(heard.drafts().get(0)::says)
+                        || isTheOtherWay(heard));
+        return (isSaid || isToTheOtherSide)
+                && !lines.isEmpty()
+                && lines.get(lines.size() - 1).isFigure();
+    }
+
+    private static boolean isTheOtherWay(Heard heard) {
+        String words = heard.words().stream().map(Word::plain).collect(Collectors.joining(" "));
+        return OTHER_WAY.matcher(words).matches();
+    }
+
+    /** "Same again the other way": lets a figure face where the last one did not. */
+    public static void turn(Draft again, Draft last, Heard heard) {
+        if (!isTheOtherWay(heard)) {
+            return;
+        }
+        if (last.said(Detail.SIDE) instanceof Side side) {
+            again.say(Detail.SIDE, side == Side.LEFT ? Side.RIGHT : Side.LEFT);
+        } else if (last.said(Detail.HEADING) instanceof Heading heading
+                && (heading == Heading.LEFT || heading == Heading.RIGHT)) {
+            again.say(Detail.HEADING, heading == Heading.LEFT ? Heading.RIGHT : Heading.LEFT);
+        } else if (last.said(Detail.PLACE) instanceof Place place && place != Place.CENTRE) {
+            again.say(Detail.PLACE, place == Place.LEFT_END ? Place.RIGHT_END : Place.LEFT_END);
+        }
     }
 
     /** Keeps the words of the first of several drafts, which only names the last line once more: the next has them, else that line. */

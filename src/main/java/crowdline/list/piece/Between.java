@@ -33,7 +33,7 @@ final class Between {
     private static final double LEAST_ANGLE = 90;
 
     /** Stands between two names of one figure. */
-    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "through", "yeah", "yes", "yep");
+    static final Set<String> NAMING_AGAIN = Set.of("/", "aka", "the", "in", "through", "yeah", "yes", "yep");
 
     /** Where on a figure an addition is flown. */
     private static final Set<String> ON_A_FIGURE =

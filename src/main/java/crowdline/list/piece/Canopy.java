@@ -11,6 +11,17 @@ public final class Canopy {
 
     private Canopy() {}
 
+    /** "Then canopies open, under canopy three minutes": it opens once. */
+    public static boolean isOpen(List<Draft> lines, Draft draft) {
+        Names.Sense sense = draft.sense();
+        Names.Sense before =
+                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
+        return sense != null
+                && before != null
+                && sense.figure().equals("canopy descent")
+                && before.figure().equals("canopy descent");
+    }
+
     /** Who comes down under a canopy lands under it. */
     public static void land(List<Draft> lines, Draft draft) {
         Names.Sense landing = draft.sense();

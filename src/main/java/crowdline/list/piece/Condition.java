@@ -9,6 +9,27 @@ public final class Condition {
     private static final Set<String> IF =
             Set.of("if", "unless", "provided", "providing", "depend", "depends", "depending", "subject");
 
+    private static final Set<String> DETAIL = Set.of(
+            "turn",
+            "rotation",
+            "x",
+            "time",
+            "kt",
+            "ft",
+            "at",
+            "from",
+            "to",
+            "the",
+            "left",
+            "right",
+            "s",
+            "min",
+            "a",
+            "with",
+            "of",
+            "only",
+            "about");
+
     private Condition() {}
 
     /** At which word it begins, from this one on; how many words there are if none does. */
@@ -25,6 +46,17 @@ public final class Condition {
     /** Whether it is all that these words say. */
     public static boolean isAll(List<Word> words) {
         return !words.isEmpty() && in(words, 0) == 0;
+    }
+
+    /** "Three turns if I am high enough": what stands ahead of it is said of the figure before. */
+    public static boolean isBehindADetail(Heard heard) {
+        int at = in(heard.words(), 0);
+        return !heard.isFigure()
+                && at > 0
+                && at < heard.words().size()
+                && heard.drafts().get(0).saysAnything()
+                && heard.words().subList(0, at).stream()
+                        .allMatch(word -> word.number() != null || DETAIL.contains(word.plain()));
     }
 
     /** Makes what is said in it no saying of the figure: the height of a cloud is not the figure's. */

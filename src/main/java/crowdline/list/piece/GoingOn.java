@@ -132,6 +132,9 @@ public final class GoingOn {
         }
         List<Word> both = joined(previous.name(), heard.words());
         Names.Sense sense = whole(previous.name(), heard.words());
+        if (sense == null && !previous.name().isEmpty()) {
+            sense = names.all(joined(Words.of(Words.folded(before.figure())), heard.words()));
+        }
         List<Word> named = nameIn(heard);
         boolean isNameOnly = sense == null && !named.isEmpty();
         if (isNameOnly) {
@@ -264,10 +267,12 @@ public final class GoingOn {
             return true;
         }
         return isSame
-                && Set.of("a", "an", "that", "which", "ie")
-                        .contains(heard.words().get(0).plain())
                 && !plain(draft.name()).equals(plain(previous.name()))
-                && draft.name().size() > previous.name().size();
+                && ((Set.of("a", "an", "that", "which", "ie")
+                                        .contains(heard.words().get(0).plain())
+                                && draft.name().size() > previous.name().size())
+                        || (heard.words().get(0).plain().equals("the")
+                                && heard.piece().parting() == Parting.COMMA));
     }
 
     private static List<String> plain(List<Word> words) {

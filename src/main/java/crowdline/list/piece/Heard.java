@@ -39,6 +39,11 @@ public record Heard(Piece piece, List<Draft> drafts, List<Word> words) {
                 && drafts.get(0).notes().isEmpty();
     }
 
+    /** "150" alone. */
+    public boolean isNumber() {
+        return words.size() == 1 && words.get(0).number() != null;
+    }
+
     public boolean beginsWith(Manner manner) {
         return !words.isEmpty() && manner.has(words.get(0));
     }

@@ -20,6 +20,7 @@ public final class Asides {
     private final Text text;
     private final List<Span> notes = new ArrayList<>();
     private final List<Span> told = new ArrayList<>();
+    private final List<String> asked = new ArrayList<>();
     private boolean isParted;
     private boolean isLast;
 
@@ -36,6 +37,16 @@ public final class Asides {
         } else {
             notes.add(new Span(start, end));
         }
+    }
+
+    /** Remembers what to ask of whoever wrote it, in a sentence. */
+    public void ask(String question) {
+        asked.add(question);
+    }
+
+    /** What to ask, in sentences. */
+    public List<String> asked() {
+        return asked;
     }
 
     /** Whether nothing of the list came since. */

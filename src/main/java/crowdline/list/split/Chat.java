@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,9 @@ final class Chat {
     private static final Pattern NAMED = Pattern.compile("\\s*(?<who>\\p{L}[\\p{L} .'-]{0,30}):\\s");
     /** With fewer messages, or with fewer that ask, it is no talk: what stands ahead of a colon may be who flies. */
     private static final int LEAST_NAMED = 6;
+
+    /** They name nobody: what is asked belongs to its answer. */
+    private static final Set<String> ASKING = Set.of("q", "a", "question", "answer");
 
     private static final int LEAST_ASKED = 2;
     private static final int MOST_TALK = 4;
@@ -62,6 +66,9 @@ final class Chat {
         }
         said.values().removeIf(times -> times < 2);
         asked.keySet().retainAll(said.keySet());
+        if (said.keySet().stream().allMatch(ASKING::contains)) {
+            return null;
+        }
         boolean isTalk = sum(said) >= LEAST_NAMED
                 && sum(said) * 2 > lines.size()
                 && sum(asked) >= LEAST_ASKED

@@ -14,6 +14,9 @@ import java.util.List;
  * @param aside whether it is none of the list, whatever it names: who sent a message, and what was answered
  */
 public record Sentence(int start, int end, int line, boolean numbered, List<Piece> pieces, boolean aside) {
+    /** A longer line with several sentences is a paragraph. */
+    private static final int LONGEST_LINE = 140;
+
     public Sentence {
         pieces = List.copyOf(pieces);
     }
@@ -28,5 +31,16 @@ public record Sentence(int start, int end, int line, boolean numbered, List<Piec
             breaks += text.written().charAt(i) == '\n' ? 1 : 0;
         }
         return breaks > 1;
+    }
+
+    /** Whether it stands with others in a line that is longer than a list has. */
+    public boolean isOfAParagraph(Text text) {
+        String folded = text.folded();
+        int at = pieces.get(0).from();
+        int begin = folded.lastIndexOf('\n', at - 1) + 1;
+        int last = folded.indexOf('\n', at);
+        last = last < 0 ? folded.length() : last;
+        boolean isWhole = end >= last && start <= begin;
+        return !numbered && !isWhole && last - begin > LONGEST_LINE;
     }
 }

@@ -25,7 +25,7 @@ public final class Splitter {
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
             + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
-            + "after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
+            + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
@@ -46,8 +46,8 @@ public final class Splitter {
             Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
 
     /** What follows is flown after what stands before. */
-    private static final Pattern LEADS_ON =
-            Pattern.compile("(?:and |right )?then|and finally|followed.*|after (?:that|this|which)|afterwards");
+    private static final Pattern LEADS_ON = Pattern.compile(
+            "(?:and |right )?then|and finally|followed.*|(?:right |straight |directly )?after (?:that|this|which)|afterwards");
 
     private static final Pattern PULLS_UP =
             Pattern.compile(".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing))\\s*", Pattern.DOTALL);
@@ -247,7 +247,8 @@ public final class Splitter {
         }
         if (found.group("stop") != null) {
             return !isInitial(found.start(), from)
-                    && (isEndOfAMeasure(found, from)
+                    && (!found.group().startsWith(".")
+                            || isEndOfAMeasure(found, from)
                             || !SHORTENED
                                     .matcher(text.folded())
                                     .region(Math.max(from, found.start() - 12), found.start())

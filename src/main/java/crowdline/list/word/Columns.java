@@ -20,6 +20,8 @@ final class Columns {
     /** Fewer times that rise may be durations by chance. */
     private static final int RISING = 3;
 
+    private static final int RUNNING = 6;
+
     /** No figure lasts as many minutes as the hours of a display day. */
     private static final int FIRST_HOUR = 7;
 
@@ -31,6 +33,9 @@ final class Columns {
     private static final Pattern CLOCK = Pattern.compile(
             "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)"
                     + "(?:\\s?(?:-|to|until)\\s?(\\d{1,2}:\\d{2})(?!\\d))?");
+
+    private static final Pattern MINUTES =
+            Pattern.compile("(?m)^[ \\t>*•-]{0,8}(?:at |t? ?\\+ ?|after )?(\\d{1,2}) ?min(?:ute)?s?\\b[.:]?");
 
     /** A cell under a head that says what it holds. */
     private record Cell(int start, int end, String text, Field field, int column) {}
@@ -52,6 +57,7 @@ final class Columns {
         Columns columns = new Columns();
         columns.readTables(folded);
         columns.readClocks(folded);
+        columns.readMinutes(folded);
         return columns;
     }
 
@@ -210,8 +216,22 @@ final class Columns {
             }
             start = end + 1;
         }
-        if (rises(times) || isTimeOfDay(times)) {
+        if (rises(times) || isTimeOfDay(times) || isRunning(times)) {
             clocks.forEach(clock -> elapsed.put(clock[0], clock[1]));
+        }
+    }
+
+    /** Lines that begin with minutes, each later than the one before: "1 min climb", "3 min loop". */
+    private void readMinutes(String folded) {
+        List<int[]> places = new ArrayList<>();
+        List<Double> times = new ArrayList<>();
+        Matcher found = MINUTES.matcher(folded);
+        while (found.find()) {
+            places.add(new int[] {found.start(1), found.end()});
+            times.add(Double.valueOf(found.group(1)));
+        }
+        if (rises(times)) {
+            places.forEach(place -> elapsed.put(place[0], place[1]));
         }
     }
 
@@ -219,6 +239,12 @@ final class Columns {
     private static boolean isTimeOfDay(List<Double> times) {
         boolean isSorted = times.equals(times.stream().sorted().toList());
         return isSorted && times.stream().distinct().count() >= RISING && times.get(0) >= FIRST_HOUR * 3600;
+    }
+
+    /** As many times that never fall are no durations, though two rows may have one. */
+    private static boolean isRunning(List<Double> times) {
+        boolean isSorted = times.equals(times.stream().sorted().toList());
+        return isSorted && times.stream().distinct().count() >= RUNNING;
     }
 
     private static int partEnd(String folded, int start) {

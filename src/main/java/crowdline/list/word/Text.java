@@ -2,6 +2,7 @@ package crowdline.list.word;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 
 /**
@@ -11,9 +12,18 @@ import java.util.regex.Pattern;
  * @param folded as it is compared
  * @param columns what stands above its cells, if it is a table
  * @param ranks where numbers begin that say who flies
+ * @param speeds the unit of speeds that stand without one
+ * @param names what the show calls its figures
  * @param hasSmallLetters whether not all of it is in capitals
  */
-public record Text(String written, String folded, Columns columns, Set<Integer> ranks, boolean hasSmallLetters) {
+public record Text(
+        String written,
+        String folded,
+        Columns columns,
+        Set<Integer> ranks,
+        SpeedUnit speeds,
+        List<Called> names,
+        boolean hasSmallLetters) {
     private static final Pattern STRUCK_OUT = Pattern.compile("~~[^~\\n]{1,80}~~");
 
     public static Text of(String written) {
@@ -23,6 +33,8 @@ public record Text(String written, String folded, Columns columns, Set<Integer> 
                 folded,
                 Columns.of(folded),
                 Ranks.of(folded),
+                SpeedUnit.of(folded),
+                List.of(),
                 written.chars().anyMatch(Character::isLowerCase));
     }
 
@@ -33,9 +45,24 @@ public record Text(String written, String folded, Columns columns, Set<Integer> 
                 .replaceAll(found -> " ".repeat(found.group().length()));
     }
 
+    /** The same with those of its show names that say what they are; their words name no figure. */
+    public Text naming(Predicate<Called> isOne) {
+        List<Called> meant = Called.in(written).stream().filter(isOne).toList();
+        return new Text(written, folded, columns, ranks, speeds, meant, hasSmallLetters);
+    }
+
     /** The words of a stretch, with the units that the heads of columns give. */
     public List<Word> words(int from, int to) {
-        List<Word> words = columns.with(Words.of(folded, from, to));
+        List<Word> words = known(from, to);
+        return names.isEmpty()
+                ? words
+                : words.stream()
+                        .filter(word -> names.stream().noneMatch(name -> name.holds(word.start())))
+                        .toList();
+    }
+
+    private List<Word> known(int from, int to) {
+        List<Word> words = speeds.with(columns.with(Words.of(folded, from, to)), folded);
         return ranks.isEmpty()
                 ? words
                 : words.stream().filter(word -> !ranks.contains(word.start())).toList();

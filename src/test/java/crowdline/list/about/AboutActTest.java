@@ -76,7 +76,7 @@ class AboutActTest {
                 "Sequence for display pilot K. Brandvold (two seat aerobatic)|K. Brandvold",
                 "led by Petra Voss-Amery|Petra Voss-Amery",
                 "whole thing 9 mins. led by Petra Voss-Amery, in the diamond|Petra Voss-Amery",
-                "PILOT - J SELLICK|J SELLICK",
+                "PILOT - J SELLICK|J Sellick",
                 "Flown by Tom van der Hoeve|Tom van der Hoeve",
                 "Hi, I'm Nell O'Grady and this is my list|Nell O'Grady",
                 "Pilot notes and Display Figures|",

@@ -1,0 +1,57 @@
+package crowdline.list;
+
+import crowdline.list.draft.Detail;
+import crowdline.list.draft.Draft;
+import crowdline.list.draft.Measured;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Manner;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Lets a figure take in a sentence that says something of it and flies nothing. */
+final class Attached {
+    /** No spin has more turns. */
+    private static final double MOST_COUNT = 12;
+
+    private Attached() {}
+
+    /** What it says holds instead of what was said before; its words are noted. */
+    static void to(Draft figure, Sentence sentence, List<Heard> pieces, Text text) {
+        to(figure, sentence, pieces, text, false);
+    }
+
+    /** @param isWhere whether a side is an end, as of an answer to "which end?" */
+    static void to(Draft figure, Sentence sentence, List<Heard> pieces, Text text, boolean isWhere) {
+        for (Heard piece : pieces) {
+            if (!piece.isFigure() && piece.drafts().get(0).saysAnything()) {
+                Draft said = piece.drafts().get(0);
+                said.forgetNotes();
+                if (isWhere) {
+                    figure.takeWhere(said);
+                } else {
+                    figure.correct(said);
+                }
+            } else if (figure.says(Detail.COUNT) && number(piece) != null) {
+                figure.unsay(Detail.COUNT);
+                Measured.number(figure, Detail.COUNT, Objects.requireNonNull(number(piece)));
+            } else if (!piece.isSilent() && !piece.words().stream().allMatch(Manner.GREETING::has)) {
+                figure.remark(text.piece(piece.piece().from(), piece.piece().to()));
+            }
+        }
+        figure.takeIn(sentence.start(), sentence.end());
+    }
+
+    /** Of "make that 3". */
+    private static @Nullable Double number(Heard piece) {
+        List<Double> numbers = piece.words().stream()
+                .map(Word::number)
+                .filter(Objects::nonNull)
+                .map(Objects::requireNonNull)
+                .toList();
+        return numbers.size() == 1 && numbers.get(0) <= MOST_COUNT ? numbers.get(0) : null;
+    }
+}

@@ -1,0 +1,51 @@
+package crowdline.list;
+
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Text;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Points below points: what stands further in than the figures of a list says something of the figure above it. */
+final class Nested {
+    /** As many figures show where those of the list stand. */
+    private static final int LEAST = 4;
+
+    private final Set<Integer> inner = new HashSet<>();
+
+    Nested(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        int outer = Integer.MAX_VALUE;
+        for (int i = 0; i < sentences.size(); i++) {
+            if (sentences.get(i).numbered() && heard.get(i).get(0).isFigure()) {
+                outer = Math.min(outer, indent(text, sentences.get(i)));
+            }
+        }
+        int figures = 0;
+        int points = 0;
+        int figuresWithin = 0;
+        for (int i = 0; i < sentences.size(); i++) {
+            int indent = indent(text, sentences.get(i));
+            boolean isFigure = heard.get(i).stream().anyMatch(piece -> piece.isFigure() && !piece.isWeak());
+            if (indent > outer + 1) {
+                inner.add(i);
+                figuresWithin += isFigure ? 1 : 0;
+            } else if (sentences.get(i).numbered()) {
+                points++;
+                figures += isFigure ? 1 : 0;
+            }
+        }
+        boolean isNested = figures >= LEAST && figures * 3 >= points * 2 && figuresWithin * 2 <= inner.size();
+        if (!isNested) {
+            inner.clear();
+        }
+    }
+
+    private static int indent(Text text, Sentence sentence) {
+        return text.indent(sentence.pieces().get(0).from());
+    }
+
+    boolean isSaidOfTheOneAbove(int sentence) {
+        return inner.contains(sentence);
+    }
+}

@@ -1,0 +1,74 @@
+package crowdline.list;
+
+import crowdline.list.draft.Detail;
+import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
+import crowdline.list.word.Text;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Times that no figure takes: of "roll, 6 mins" the minutes are those of something else. */
+final class Overlong {
+    /** Seconds, by judgement: the longest spins and rolling turns of displays take half of it. */
+    private static final double MOST = 120;
+
+    private static final double MINUTE = 60;
+
+    /** They last as long as one likes. */
+    private static final Set<String> LASTING = Set.of(
+            "take-off",
+            "landing",
+            "climb",
+            "spiral climb",
+            "reposition",
+            "low pass",
+            "formation pass",
+            "join-up",
+            "changing shape",
+            "run-in",
+            "hover",
+            "nose-in circle",
+            "backwards flight",
+            "sideways flight",
+            "pedal turn",
+            "steep turn",
+            "jump",
+            "freefall",
+            "canopy descent",
+            "canopy landing");
+
+    /** Seconds: an act takes as long, by judgement. */
+    private static final double ACT = 180;
+
+    private Overlong() {}
+
+    /** "Seven and a half minutes", with nothing else: so long takes all of it. */
+    static boolean isOfTheAct(Draft draft) {
+        return draft.saysOnly(Detail.SECONDS) && draft.said(Detail.SECONDS) instanceof Double time && time >= ACT;
+    }
+
+    /** Takes such a time from the figures that have one; what to ask of each. */
+    static List<String> leaveOut(List<Draft> drafts, Text text) {
+        List<String> asked = new ArrayList<>();
+        for (Draft draft : drafts) {
+            Names.Sense sense = draft.sense();
+            Object seconds = draft.said(Detail.SECONDS);
+            Object count = draft.said(Detail.COUNT);
+            double times = count instanceof Double number ? Math.max(1, number) : 1;
+            if (sense != null
+                    && seconds instanceof Double time
+                    && time > MOST * times
+                    && !LASTING.contains(sense.figure())) {
+                draft.unsay(Detail.SECONDS);
+                draft.doubt();
+                String minutes = String.format(Locale.UK, "%.0f min", time / MINUTE);
+                draft.note(minutes);
+                asked.add("\"" + draft.written(text).replaceAll("\\s+", " ") + "\" would be one figure of " + minutes
+                        + "; no time was taken from it, so say what it means");
+            }
+        }
+        return asked;
+    }
+}

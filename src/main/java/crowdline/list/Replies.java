@@ -1,0 +1,101 @@
+package crowdline.list;
+
+import crowdline.list.draft.Draft;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Text;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Answers between the lines of a list that is quoted with ">": "No, a four-point roll this year", "make that 3", "ok". */
+final class Replies {
+    private static final Pattern NO = Pattern.compile(
+            "\\W*(?:no\\b(?! (?:change|problem|difference))|nope|not (?:any ?more|this|now)|gone|out\\b|dropped|cancelled|deleted|scrap|it's out|that's out|that's gone|now (?:an?|the|it's)|instead|changed|replaced)\\b?.*",
+            Pattern.DOTALL);
+    private static final Pattern ADDS =
+            Pattern.compile("\\W*(?:and|plus|then|also|after|before|add|with|followed)\\b.*", Pattern.DOTALL);
+
+    /** As many lines of the list are quoted. */
+    private static final int LEAST_QUOTED = 3;
+
+    private final Text text;
+    private final List<Sentence> sentences;
+    private final List<List<Heard>> heard;
+    private final Set<Integer> answers = new HashSet<>();
+
+    Replies(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        this.text = text;
+        this.sentences = sentences;
+        this.heard = heard;
+        int quoted = 0;
+        boolean isBehind = false;
+        for (int i = 0; i < sentences.size(); i++) {
+            boolean isQuoted = isQuoted(sentences.get(i));
+            boolean isFigure = heard.get(i).stream().anyMatch(Heard::isFigure)
+                    && !text.piece(sentences.get(i).start(), sentences.get(i).end())
+                            .endsWith("?");
+            quoted += isQuoted && isFigure ? 1 : 0;
+            if (!isQuoted
+                    && isBehind
+                    && !sentences.get(i).followsGap(text)
+                    && !ListReader.isMailHead(text, sentences.get(i))) {
+                answers.add(i);
+            }
+            isBehind = isQuoted ? isFigure : isBehind && !sentences.get(i).followsGap(text);
+        }
+        if (quoted < LEAST_QUOTED) {
+            answers.clear();
+        }
+    }
+
+    private boolean isQuoted(Sentence sentence) {
+        return isQuoted(sentence.pieces().get(0).from());
+    }
+
+    private boolean isQuoted(int start) {
+        int at = start;
+        while (at < text.written().length()
+                && Character.isWhitespace(text.written().charAt(at))) {
+            at++;
+        }
+        int begin = text.written().lastIndexOf('\n', at - 1) + 1;
+        return text.written()
+                .substring(begin, Math.min(at + 1, text.written().length()))
+                .stripLeading()
+                .startsWith(">");
+    }
+
+    /** Whether a sentence answers a quoted line; then the line becomes what it says. */
+    boolean takes(int at, Assembly assembly) {
+        if (!answers.contains(at) || assembly.lines().isEmpty()) {
+            return false;
+        }
+        Sentence sentence = sentences.get(at);
+        List<Heard> pieces = heard.get(at);
+        String said = text.folded().substring(sentence.start(), sentence.end()).strip();
+        boolean isFigure = pieces.stream().anyMatch(Heard::isFigure);
+        boolean isNo = NO.matcher(said).matches();
+        Draft last = assembly.lines().get(assembly.lines().size() - 1);
+        if ((isNo || isFigure) && !ADDS.matcher(said).matches() && last.isFigure() && isQuoted(last.start())) {
+            assembly.leaveOut(last.start(), last.start() + 1);
+        }
+        if (isFigure) {
+            for (Heard piece : pieces) {
+                if (piece.isFigure()) {
+                    assembly.put(piece.drafts());
+                } else {
+                    assembly.addNote(piece.piece().start(), piece.piece().end());
+                }
+            }
+            return true;
+        }
+        if (isNo) {
+            assembly.addNote(sentence.start(), sentence.end());
+        } else {
+            Attached.to(last, sentence, pieces, text);
+        }
+        return true;
+    }
+}
