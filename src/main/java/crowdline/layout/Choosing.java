@@ -2,7 +2,6 @@ package crowdline.layout;
 
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
-import crowdline.show.catalogue.EntrySpeed;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -27,17 +26,17 @@ final class Choosing {
     private static final double[] ELSEWHERE = {-0.75, -0.4, 0.4, 0.75};
     /** What a metre away from where it would be best seen is worth, seconds. */
     private static final double OFF_S_PER_M = 0.03;
+    /** The same of a pass. */
+    private static final double PASS_OFF_S_PER_M = 0.08;
     /** What a metre further from the crowd than the display line is worth, seconds. */
     private static final double FAR_OUT_S_PER_M = 0.15;
     /** Further out than wanted by this it is a choice to begin there, metres. */
     private static final double AS_FAR_OUT_M = 30;
-    /** A pass is flown to be seen: where it is flown is worth so many times as much as of another figure. Tuned. */
-    private static final double PASS = 2;
     /** What a metre beyond the area is worth, seconds. */
     private static final double OUTSIDE_S_PER_M = 0.2;
 
     /** What a loop is worth that ends where it began, as it may against the wind and not with it, or as high; seconds, tuned. */
-    private static final double OPEN_S = 90;
+    private static final double OPEN_S = 180;
 
     /** A figure that comes this far towards the crowd is begun so much further away, metres. */
     private static final double NEAR_M = 2;
@@ -87,10 +86,10 @@ final class Choosing {
      * A way to fly the first figures.
      *
      * @param cost of all of it, as seconds
-     * @param seconds the last figure and the way to it
+     * @param worth of that, the last figure and the way to it
      */
     private record Branch(
-            @Nullable Branch before, Choice choice, FlightState at, double cost, double seconds, boolean turnedBack) {
+            @Nullable Branch before, Choice choice, FlightState at, double cost, double worth, boolean turnedBack) {
         static Branch begun(@Nullable Branch before, Choice choice, FlightState at, double cost) {
             return new Branch(before, choice, at, cost, 0, false);
         }
@@ -106,9 +105,9 @@ final class Choosing {
      *
      * @param entry where the next figure is to begin
      * @param cost of it and of the best that can follow, as seconds
-     * @param seconds what the figure and the way to it take of that
+     * @param worth of that, the figure and the way to it
      */
-    record Option(Entry entry, double cost, double seconds) {}
+    record Option(Entry entry, double cost, double worth) {}
 
     /** For each figure where and which way it is to begin; a choice without one for what is not flown. */
     List<Choice> chosen(List<Wish> wishes) {
@@ -146,7 +145,7 @@ final class Choosing {
             first = first.before();
         }
         Entry entry = first == null ? null : first.choice().entry();
-        return best == null || first == null || entry == null ? null : new Option(entry, best.cost(), first.seconds());
+        return best == null || first == null || entry == null ? null : new Option(entry, best.cost(), first.worth());
     }
 
     private List<Choice> best(List<Branch> begun, List<Wish> wishes) {
@@ -227,9 +226,10 @@ final class Choosing {
                 }
                 Estimating.Estimate way = ground.joining.estimating.estimate(branch.at(), entry);
                 double beyond = ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
-                double seconds = way.seconds() + ground.measured(wish, toRight).seconds();
-                double cost = branch.cost() + seconds + OUTSIDE_S_PER_M * beyond + off(wish, entry);
-                found.add(new Branch(branch, new Choice(entry), leaving(wish, entry), cost, seconds, false));
+                double worth = Estimating.worthS(way.seconds())
+                        + ground.measured(wish, toRight).seconds();
+                double cost = branch.cost() + worth + OUTSIDE_S_PER_M * beyond + off(wish, entry);
+                found.add(new Branch(branch, new Choice(entry), leaving(wish, entry), cost, worth, false));
             }
         }
         return found;
@@ -254,10 +254,14 @@ final class Choosing {
         double best = ground.bestM(wish, m);
         List<Entry> entries = new ArrayList<>();
         entries.add(entry(best, height, m));
-        if (wish.alongM() == null && wish.end() == null) {
+        // A pass goes past the middle, unless that leads out of an area that was given.
+        boolean isFree = wish.alongM() == null && wish.end() == null;
+        if (isFree && (ground.area.halfGiven() || !wish.isPass())) {
             for (double share : ELSEWHERE) {
                 entries.add(entry(share * ground.area.spreadM() - m.middleM(), height, m));
             }
+        }
+        if (isFree && !wish.isPass()) {
             if (at != null && at.toRight() == toRight && Math.abs(at.place().x()) < ground.farthestM()) {
                 Entry here = entry(at.place().x(), height, m);
                 entries.add(here);
@@ -296,10 +300,8 @@ final class Choosing {
         double farOut = entry.awayM() - Math.max(-m.nearM(), 0) - 0.15 * ground.area.spreadM();
         double outsideS = ground.area.halfGiven() ? OUTSIDE_S_PER_M : OFF_S_PER_M;
         double open = m.isWell() ? 0 : OPEN_S;
-        double seen = wish.enters() == EntrySpeed.PASS ? PASS : 1;
-        return seen * (OFF_S_PER_M * Math.max(from - free, 0) + FAR_OUT_S_PER_M * Math.max(farOut, 0))
-                + outsideS * outside
-                + open;
+        double offS = wish.isPass() ? PASS_OFF_S_PER_M * from : OFF_S_PER_M * Math.max(from - free, 0);
+        return offS + FAR_OUT_S_PER_M * Math.max(farOut, 0) + outsideS * outside + open;
     }
 
     /** Where a figure leaves the aircraft, by how it was measured. */

@@ -1,6 +1,7 @@
 package crowdline.layout;
 
 import crowdline.flight.body.FlightState;
+import java.util.List;
 
 /** About what it takes to come from one place to another, for choosing among ways. */
 final class Estimating {
@@ -8,9 +9,17 @@ final class Estimating {
     private static final double CUT_IN = 1.74;
 
     private static final double CUT_ALONG = 1.43;
+    /** How much longer the way in to the line is than what it leads along it. */
+    private static final double IN = 1.1;
 
     /** What coming round twice takes beyond its turns, or is worth not to be watched, seconds; tuned. */
     private static final double TWICE_S = 30;
+
+    /** What is longer than this between two figures is looked at as nothing flown; each second beyond counts three times. Tuned. */
+    private static final double LONG_S = 45;
+
+    /** From so far above it dives for its speed at once, metres. */
+    private static final double DIVES_M = 400;
 
     private final Straight straight;
 
@@ -26,34 +35,122 @@ final class Estimating {
      */
     record Estimate(double seconds, double reachM) {}
 
+    /** What so many seconds between two figures are worth, seconds. */
+    static double worthS(double seconds) {
+        return seconds + 2 * Math.max(seconds - LONG_S, 0);
+    }
+
+    /** What a way that was flown is worth, seconds: more than it takes if it takes long or comes round twice. */
+    static double worthS(List<Piece> way) {
+        double seconds = 0;
+        int turns = 0;
+        for (Piece piece : way) {
+            seconds += piece.seconds();
+            turns += piece.transit() == Transit.TURNS_BACK && !Fit.isAcross(piece.from()) ? 1 : 0;
+        }
+        return worthS(seconds) + (turns > 1 ? TWICE_S : 0);
+    }
+
     /** About what it will take to come to a beginning. */
     Estimate estimate(FlightState at, Entry to) {
-        double v = (at.speedMps() + to.mps()) / 2;
-        double radius = straight.radiusM(at, to);
-        double restM = (to.alongM() - at.place().x()) * to.way();
-        double needM = straight.needM(at, to);
-        double asideM = Math.max(at.place().y() - to.awayM(), 0);
+        Way way = way(at, to);
         if (Fit.isAcross(at)) {
-            // A turn through 125 degrees and a line back to the display line.
-            double depthM = asideM + 0.64 * radius;
-            double runInM = restM - 2.15 * radius - CUT_ALONG * depthM;
-            double outM = Math.max(needM - Math.max(runInM, 0), -Math.min(runInM, 0) * 2);
-            double metres = 2.8 * radius + CUT_IN * depthM + Math.max(runInM, 0) + outM;
-            return new Estimate(metres / v, Math.abs(at.place().x()) + outM / 2 + radius);
+            return across(at, way);
+        } else if (at.toRight() != to.toRight()) {
+            Estimate round = round(at, way);
+            Estimate in = inAndRound(at, way);
+            return in.seconds() < round.seconds() ? in : round;
         }
-        double turnS = (4.36 * radius + CUT_IN * 1.64 * radius) / v;
-        double outwards = at.place().x() * (at.toRight() ? 1 : -1);
-        if (at.toRight() == to.toRight()) {
-            double behindM = (Joining.BACK_RADII + 1) * radius - to.alongM() * to.way();
-            return restM >= needM && restM >= -Joining.NEAR_M
-                    ? new Estimate(Math.max(restM, 0) / v, 0)
-                    : new Estimate(
-                            TWICE_S + 2 * turnS + (Math.abs(restM) + needM + CUT_IN * asideM) / v,
-                            Math.max(outwards + radius, behindM));
+        if (way.restM() >= way.needM() && way.restM() >= -Joining.NEAR_M) {
+            return new Estimate(Math.max(way.restM(), 0) / way.mps(), 0);
         }
-        // Going out by some metres and back again leaves the run in so much longer at both ends.
-        double runInM = restM - 3.5 * radius - CUT_ALONG * asideM;
-        double outM = Math.max(needM - Math.max(runInM, 0), -Math.min(runInM, 0) * 2);
-        return new Estimate(turnS + (Math.max(runInM, 0) + outM + CUT_IN * asideM) / v, outwards + outM / 2 + radius);
+        double behindM = (Joining.BACK_RADII + 1) * way.radiusM() - to.alongM() * to.way();
+        double twiceM = 2 * way.turnM();
+        double metres = twiceM + Math.abs(way.restM()) + way.outM(twiceM, 0) + CUT_IN * way.asideM();
+        return new Estimate(TWICE_S + metres / way.mps(), Math.max(outwards(at) + way.radiusM(), behindM));
+    }
+
+    /** Whether it is back sooner if it comes in to the display line before it turns round. */
+    boolean comesInFirst(FlightState at, Entry to) {
+        Way way = way(at, to);
+        return inAndRound(at, way).seconds() < round(at, way).seconds();
+    }
+
+    /**
+     * From one place to another.
+     *
+     * @param mps about how fast
+     * @param radiusM of its turns
+     * @param restM how far along the way of the beginning it lies ahead, metres
+     * @param needM how long a straight line the change of height and speed takes
+     * @param inM how far it flies along the line until it has come in to it
+     * @param turningM what of the straight line is not needed for each metre of a turn
+     */
+    private record Way(
+            double mps, double radiusM, double restM, double asideM, double needM, double inM, double turningM) {
+        /** Round by more than half a circle and a line back. */
+        double turnM() {
+            return (4.36 + CUT_IN * 1.64) * radiusM;
+        }
+
+        /** How much longer its way is so that it has room for what it needs, and does not come back past the beginning, metres. */
+        double outM(double roundM, double aheadM) {
+            return Math.max(shortM(roundM, aheadM), -Math.min(aheadM, 0));
+        }
+
+        /** How much further out that leads, metres: what it needs is had on the way out and on the way back. */
+        double furtherM(double roundM, double aheadM) {
+            return Math.max(shortM(roundM, aheadM) / 2, -Math.min(aheadM, 0));
+        }
+
+        private double shortM(double roundM, double aheadM) {
+            return needM - turningM * roundM - Math.max(aheadM, 0);
+        }
+    }
+
+    private Way way(FlightState at, Entry to) {
+        // From far above its speed is soon had.
+        double above = Math.min(Math.max((at.place().z() - to.heightM()) / DIVES_M, 0), 1);
+        double then = (1 + above) / 2;
+        double asideM = Math.max(at.place().y() - to.awayM(), 0);
+        return new Way(
+                (1 - then) * at.speedMps() + then * to.mps(),
+                straight.radiusM(at, to),
+                (to.alongM() - at.place().x()) * to.way(),
+                asideM,
+                straight.needM(at, to),
+                Fit.isOff(at, to) ? straight.asideM(at, asideM) : 0,
+                straight.turning(at, to));
+    }
+
+    /** A turn through 125 degrees and a line back to the display line. */
+    private static Estimate across(FlightState at, Way way) {
+        double depthM = way.asideM() + 0.64 * way.radiusM();
+        double aheadM = way.restM() - 2.15 * way.radiusM() - CUT_ALONG * depthM;
+        double turnM = 2.8 * way.radiusM() + CUT_IN * depthM;
+        return new Estimate(
+                (turnM + Math.max(aheadM, 0) + way.outM(turnM, aheadM)) / way.mps(),
+                Math.abs(at.place().x()) + way.furtherM(turnM, aheadM) + way.radiusM());
+    }
+
+    private static Estimate round(FlightState at, Way way) {
+        double aheadM = way.restM() - 3.5 * way.radiusM() - CUT_ALONG * way.asideM();
+        return round(at, way, CUT_IN * way.asideM(), aheadM);
+    }
+
+    private static Estimate inAndRound(FlightState at, Way way) {
+        double aheadM = way.restM() - 3.5 * way.radiusM() + way.inM();
+        return way.inM() == 0 ? round(at, way) : round(at, way, IN * way.inM(), aheadM);
+    }
+
+    private static Estimate round(FlightState at, Way way, double backM, double aheadM) {
+        double roundM = way.turnM() + backM;
+        return new Estimate(
+                (roundM + Math.max(aheadM, 0) + way.outM(roundM, aheadM)) / way.mps(),
+                outwards(at) + way.furtherM(roundM, aheadM) + way.radiusM());
+    }
+
+    private static double outwards(FlightState at) {
+        return at.place().x() * (at.toRight() ? 1 : -1);
     }
 }

@@ -106,13 +106,28 @@ final class Ground {
             return pinned - m.middleM();
         }
         End end = wish.end();
-        End wanted = end != null ? end : !m.turnsRound() ? End.CENTRE : m.toRight() ? End.RIGHT : End.LEFT;
+        End wanted = end != null ? end : End.CENTRE;
+        if (end == null && m.turnsRound()) {
+            return m.way() * turnsAtM(m);
+        }
         double slowsM = wish.enters() != EntrySpeed.SLOW ? 0 : m.toRight() ? m.rightM() : m.leftM();
         return switch (wanted) {
             case CENTRE -> -m.middleM();
             case RIGHT -> AT_END * area.spreadM() - (m.toRight() ? m.rightM() : SPINS_AT * slowsM);
             case LEFT -> -AT_END * area.spreadM() - (m.toRight() ? SPINS_AT * slowsM : m.leftM());
         };
+    }
+
+    /**
+     * How far along its way a figure begins that turns round: at the end of the line, and so far out that it is back on the
+     * display line by the middle, where there is room for that.
+     */
+    private double turnsAtM(Measured m) {
+        double reachM = m.toRight() ? m.rightM() : -m.leftM();
+        double endM = m.way() * m.end().place().x();
+        double backM = joining.straight.asideM(m.end(), m.end().place().y()) - endM;
+        double mostM = area.halfGiven() ? area.halfM() - reachM : farthestM();
+        return Math.max(AT_END * area.spreadM() - reachM, Math.min(backM, mostM));
     }
 
     /** Which way it takes off or lands: as wanted, else into the wind, else as given. */

@@ -48,8 +48,6 @@ final class Joining {
     private static final double SLOWING = 0.85;
     /** A glider is told to stay as high as it can. */
     private static final double AS_HIGH_AS_IT_CAN_M = 400;
-    /** A figure is begun this much further on, seconds, rather than that the aircraft comes round for it; by judgement. */
-    private static final double FURTHER_S = 20;
     /** So far past where a figure would have begun best it is begun all the same, rather than flying round, seconds. */
     private static final double PAST_S = 4;
 
@@ -74,7 +72,7 @@ final class Joining {
         this.trial = trial;
         climbing = Climbing.of(trial, baseM + CLIMBS_AT_M);
         fit = new Fit(climbing.sinks());
-        straight = new Straight(trial, climbing.sinks(), reachM);
+        straight = new Straight(trial, climbing, reachM);
         leading = new Leading(trial, climbing, straight, baseM);
         estimating = new Estimating(straight);
     }
@@ -116,11 +114,15 @@ final class Joining {
             if (isThere(at, to)) {
                 return pieces;
             }
-            Piece ahead = ahead(at, to, first);
-            if (ahead != null && fit.isGood(ahead.to(), to)) {
-                pieces.add(ahead);
-                return pieces;
+            List<Piece> on = straightOn(at, to, first);
+            if (on != null) {
+                return on;
             }
+        }
+        Piece in = at.toRight() != to.toRight() && !Fit.isAcross(start) ? inFirst(at, to) : null;
+        if (in != null) {
+            pieces.add(in);
+            at = in.to();
         }
         Leading.Lead lead = leading.lead(to, at);
         List<Piece> to0 = round(at, lead.from());
@@ -136,6 +138,36 @@ final class Joining {
             }
         }
         return pieces;
+    }
+
+    /** In to the display line before it turns round, if it is back sooner so and comes no further out than is seen; else null. */
+    private @Nullable Piece inFirst(FlightState at, Entry to) {
+        if (!estimating.comesInFirst(at, to)) {
+            return null;
+        }
+        int way = at.toRight() ? 1 : -1;
+        double alongM = at.place().x() + way * straight.asideM(at, at.place().y() - to.awayM());
+        if (Math.abs(alongM) > Math.min(straight.reachM(), OUT_OF_SIGHT_M)) {
+            return null;
+        }
+        List<Element> run = List.of(run(at, alongM, to));
+        FigureTrial.Outcome out = trial.fly(run, at);
+        return out.flown() ? Piece.transit(Transit.COMES_IN, run, at, out) : null;
+    }
+
+    /** Straight on, with a climb and a dive for its speed if that is needed; null if it is not as wanted there. */
+    private @Nullable List<Piece> straightOn(FlightState at, Entry to, boolean first) {
+        Piece ahead = ahead(at, to, first);
+        if (ahead != null && fit.isGood(ahead.to(), to)) {
+            return List.of(ahead);
+        }
+        Leading.Lead lead = leading.lead(to, at);
+        Piece climb = lead.separate() && to.slowestMps() > at.speedMps() ? ahead(at, lead.from(), first) : null;
+        if (climb == null || !fit.isGood(climb.to(), lead.from())) {
+            return null;
+        }
+        Piece dive = ahead(climb.to(), to, false);
+        return dive != null && fit.isGood(dive.to(), to) ? List.of(climb, dive) : null;
     }
 
     /** From across the line so far round that the turn back which follows comes out the way wanted. */
@@ -198,20 +230,23 @@ final class Joining {
         return here ? to.at(at.place().x()) : to;
     }
 
-    /** The same beginning so much further on that its speed is had by then, if it lies ahead and that is not far. */
-    Entry reached(FlightState at, Entry to) {
+    /**
+     * The same beginning so much further on that its speed is had by then, if it lies ahead and that is not far.
+     *
+     * @param furtherM how far that may be, metres
+     */
+    Entry reached(FlightState at, Entry to, double furtherM) {
         double restM = (to.alongM() - at.place().x()) * to.way();
         boolean isAhead = at.toRight() == to.toRight() && !Fit.isAcross(at) && restM > -NEAR_M;
         if (!isAhead || fit.isGood(at, to)) {
             return to;
         }
-        double mostM = restM + FURTHER_S * (at.speedMps() + to.mps()) / 2;
+        double mostM = restM + furtherM;
         double leastM = Math.max(restM, straight.needM(at, to));
         double aheadM = restM < NEAR_M ? leastM : restM;
         for (int i = 0; i < MOST_FURTHER && aheadM < mostM; i++) {
             Entry further = to.at(at.place().x() + to.way() * aheadM);
-            Piece ahead = ahead(at, further, false);
-            if (ahead != null && fit.isGood(ahead.to(), further)) {
+            if (straightOn(at, further, false) != null) {
                 return further;
             }
             aheadM = Math.max(leastM, aheadM + STEP_S * at.speedMps());
@@ -318,9 +353,10 @@ final class Joining {
         double lowM = climbing.sinks() ? 0 : Fit.lowM(end, to);
         double more = pastM > NEAR_M ? pastM / 2 : 0;
         if (lowM > Fit.LEVEL_M) {
-            more = Math.max(more, lowM / (2 * Math.max(trial.climbs(to.mps(), to.heightM()), 0.04)));
+            double climbsM = lowM / Math.max(trial.climbs(to.mps(), to.heightM()), 0.04);
+            more = Math.max(more, (climbsM + straight.settlesM(end, lowM / Fit.LEVEL_M)) / 2);
         } else if (lowM < -Fit.HIGH_M) {
-            more = Math.max(more, -1.5 * lowM);
+            more = Math.max(more, (-1.5 * lowM + straight.settlesM(end, -lowM / Fit.HIGH_M)) / 2);
         }
         if (end.speedMps() < to.slowestMps() || end.speedMps() > to.fastestMps()) {
             more = Math.max(more, Math.max(2.5 * to.mps(), straight.heightM(end, to) / 2));

@@ -11,9 +11,9 @@ import crowdline.measure.Units;
  */
 final class Leading {
     /** Slope of a dive for speed, as a tangent. */
-    private static final double DIVE = 0.2;
+    static final double DIVE = 0.2;
     /** Height for speed, with what drag takes. */
-    private static final double DIVE_LOSS = 1.3;
+    static final double DIVE_LOSS = 1.3;
     /** Speed for height, less what drag takes. */
     private static final double ZOOM_LOSS = 0.8;
     /** It turns well from so many stalling speeds on. */
@@ -21,7 +21,7 @@ final class Leading {
     /** Speeds to climb at, from the best one to the one that is wanted in the end. */
     private static final double[] CLIMBS_AT = {0, 0.5, 1};
     /** Of the greatest level speed, what is reached in good time. */
-    private static final double GOOD_TIME = 0.92;
+    static final double GOOD_TIME = 0.92;
 
     private final FigureTrial trial;
     private final Climbing climbing;

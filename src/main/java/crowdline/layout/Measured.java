@@ -262,6 +262,11 @@ record Measured(
         return lack == null && closes && isLow;
     }
 
+    /** Along the A-axis by 1 or by -1 for each metre of its way. */
+    int way() {
+        return toRight ? 1 : -1;
+    }
+
     /** Whether it leaves the other way than it came. */
     boolean turnsRound() {
         return end.toRight() != toRight;

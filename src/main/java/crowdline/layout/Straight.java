@@ -21,6 +21,9 @@ final class Straight {
     /** What it takes to turn back along the line where it is some degrees off, seconds. */
     private static final double SKEW_S = 2.5;
 
+    /** Of what a straight line wins, what a turn of the same length does; tuned. */
+    private static final double BANKED = 0.5;
+
     private static final double STEEPEST_BANK_DEG = 80;
     /** More than its usual bank at the end of an area. */
     private static final double STEEPER_DEG = 15;
@@ -29,21 +32,43 @@ final class Straight {
     private static final double LEAST_SLOWING_MPS2 = 0.5;
 
     private final FigureTrial trial;
-    private final boolean sinks;
+    private final Climbing climbing;
     private final double reachM;
 
     /** @param reachM how far left and right of the datum it may come, metres; infinite if nobody gave it */
-    Straight(FigureTrial trial, boolean sinks, double reachM) {
+    Straight(FigureTrial trial, Climbing climbing, double reachM) {
         this.trial = trial;
-        this.sinks = sinks;
+        this.climbing = climbing;
         this.reachM = reachM;
     }
 
     /** How long a straight line the change of height and speed takes, metres. */
     double needM(FlightState at, Entry to) {
-        double asideM = Fit.isOff(at, to) ? ASIDE * Math.abs(at.place().y() - to.awayM()) + at.speedMps() * ASIDE_S : 0;
+        double asideM = Fit.isOff(at, to) ? asideM(at, at.place().y() - to.awayM()) : 0;
         double skewM = Fit.isSkew(at) && !to.isAnyhow() ? at.speedMps() * SKEW_S : 0;
-        return Math.max(Math.max(asideM, skewM), sinks ? Gliding.needM(at.speedMps(), to) : heightM(at, to));
+        return Math.max(Math.max(asideM, skewM), climbing.sinks() ? Gliding.needM(at.speedMps(), to) : heightM(at, to));
+    }
+
+    /** How far left and right of the datum it may come, metres; infinite if nobody gave it. */
+    double reachM() {
+        return reachM;
+    }
+
+    /**
+     * How long a straight line it takes to come in, metres.
+     *
+     * @param inM nearer to the crowd by this, metres; below 0 it goes out
+     */
+    double asideM(FlightState at, double inM) {
+        double metres = inM > 0 ? ASIDE * inM : at.speedMps() * HEIGHT_S * Math.log(Math.max(-inM / Fit.CLOSE_M, 1));
+        return metres + at.speedMps() * ASIDE_S;
+    }
+
+    /** How much of that is had for each metre of a turn: banked steeply, it climbs and gains speed more slowly. */
+    double turning(FlightState at, Entry to) {
+        boolean wins =
+                to.slowestMps() > at.speedMps() || to.heightM() - at.place().z() > Fit.LEVEL_M;
+        return wins && !climbing.sinks() ? BANKED : 1;
     }
 
     /** How long a straight line the change of height and speed takes with an engine, metres. */
@@ -55,14 +80,35 @@ final class Straight {
         double low = up > Fit.LEVEL_M ? up : 0;
         double energyM = low + (then * then - v * v) / (2 * Units.G_MPS2);
         boolean isShort = low > 0 || then > v;
-        double won = isShort
-                ? Math.max(energyM / Math.max(trial.climbs((v + then) / 2, to.heightM()), LEAST_CLIMB), low * STEEPEST)
-                : 0;
+        double won = then > Math.max(v, Leading.GOOD_TIME * climbing.mostLevelMps())
+                ? divedM(at, to, then)
+                : isShort
+                        ? Math.max(
+                                energyM / Math.max(trial.climbs((v + then) / 2, to.heightM()), LEAST_CLIMB),
+                                low * STEEPEST)
+                        : 0;
         double dive = up < -Fit.HIGH_M ? -up * 3 : 0;
         double settled =
                 up > Fit.LEVEL_M ? settledM(v, up / Fit.LEVEL_M) : up < -Fit.HIGH_M ? settledM(v, -up / Fit.HIGH_M) : 0;
         double slow = then < v ? slowM(afterClimbing(v, low, to), to) : 0;
         return Math.min(Math.max(Math.max(won, settled), Math.max(dive, slow)), 6_000);
+    }
+
+    /** How far it flies until it has climbed and dived for a speed that the engine alone does not give, metres. */
+    private double divedM(FlightState at, Entry to, double then) {
+        double v = at.speedMps();
+        double comes = Math.min(v, climbing.mostLevelMps());
+        double high = Math.max(Leading.DIVE_LOSS * (then * then - comes * comes) / (2 * Units.G_MPS2), 0);
+        double up = Math.max(to.heightM() + high - at.place().z(), 0);
+        double best = climbing.rateMps() / climbing.bestMps();
+        double climbs =
+                up > Fit.LEVEL_M ? Math.max(up / Math.max(best, LEAST_CLIMB), settledM(v, up / Fit.LEVEL_M)) : 0;
+        return climbs + high / Leading.DIVE;
+    }
+
+    /** How far it flies on until it has come so many times nearer to a height it is flown for already, metres. */
+    double settlesM(FlightState at, double times) {
+        return at.speedMps() * HEIGHT_S * Math.log(times);
     }
 
     /** How far it flies until it has come so many times nearer to a height. */
@@ -84,7 +130,8 @@ final class Straight {
 
     /** How steeply it banks to turn back: as usual, and more steeply where that leads out of the area. */
     double bankDeg(FlightState at, Entry to) {
-        double usual = Math.min(trial.airframe().usual().turnBankDeg(), STEEPEST_BANK_DEG);
+        double mps = Math.max(at.speedMps(), to.mps());
+        double usual = Math.min(trial.airframe().usual().turnBankDeg(mps), STEEPEST_BANK_DEG);
         boolean isOut = Math.abs(at.place().x()) + radiusM(at, to, usual) > reachM;
         return Math.rint(isOut ? Math.min(usual + STEEPER_DEG, STEEPEST_BANK_DEG) : usual);
     }

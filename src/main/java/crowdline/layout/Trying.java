@@ -20,6 +20,15 @@ final class Trying {
     /** So near to a limit it counts as beyond it, as it is flown a little differently step by step, metres. */
     private static final double ROUGH_M = 0.3;
 
+    /** A figure is begun this much further on, seconds, rather than that the aircraft comes round for it; by judgement. */
+    private static final double FURTHER_S = 20;
+    /** The same of one whose place was told, as a share of how far figures are spread. */
+    private static final double TOLD = 0.15;
+    /** Off its middle by less than this a pass is flown past it, metres. */
+    private static final double ASIDE_M = 50;
+    /** The same of a pass, which goes past the middle, metres. */
+    private static final double PASS_M = 100;
+
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
 
     private final Ground ground;
@@ -59,20 +68,36 @@ final class Trying {
             if (better == null) {
                 break;
             }
-            tried = once(wish, better, before, first);
+            Tried again = once(wish, better, before, first);
+            if (isBetter(wish, tried, again)) {
+                tried = again;
+            } else {
+                break;
+            }
         }
         return wish.heightFt() == null || ground.joining.sinks()
                 ? tried
                 : lowered(wish, Units.mFromFt(wish.heightFt()), tried, before, first);
     }
 
+    /** Whether what is begun again, as it did not come out as people expect to see it, is worth the time it takes longer. */
+    private boolean isBetter(Wish wish, Tried tried, Tried again) {
+        double longer = Estimating.worthS(again.way()) - Estimating.worthS(tried.way());
+        return !tried.out().flown() || belowM(wish, tried) > 0 || longer < Weighing.unwellS(tried.out());
+    }
+
+    /** How far it comes below where it may, metres; 0 or below if it does not. */
+    private double belowM(Wish wish, Tried tried) {
+        return Math.max(leastM(wish) - tried.out().box().lowestM(), tried.lowM());
+    }
+
     private static boolean isFree(Wish wish) {
-        return wish.alongM() == null && wish.end() == null;
+        return wish.alongM() == null && wish.end() == null && !wish.isPass();
     }
 
     private Tried once(Wish wish, Entry wanted, @Nullable FlightState before, boolean first) {
         FlightState start = before == null ? runIn(wanted) : before;
-        List<Piece> joined = ground.joining.from(start, isFree(wish) ? reached(start, wanted) : wanted, first);
+        List<Piece> joined = ground.joining.from(start, reached(wish, start, wanted), first);
         List<Piece> way = joined == null ? List.of() : joined;
         FlightState there = way.isEmpty() ? start : way.get(way.size() - 1).to();
         FigureTrial.Outcome out = wish.flownIfItCan(ground.trial, there);
@@ -102,8 +127,14 @@ final class Trying {
     }
 
     /** So much further on that its speed is had by then, where there is room. */
-    private Entry reached(FlightState from, Entry wanted) {
-        Entry further = ground.joining.reached(from, wanted);
+    private Entry reached(Wish wish, FlightState from, Entry wanted) {
+        if (wish.alongM() != null) {
+            return wanted;
+        }
+        double mostM = isFree(wish)
+                ? FURTHER_S * (from.speedMps() + wanted.mps()) / 2
+                : wish.isPass() ? PASS_M : TOLD * ground.area.spreadM();
+        Entry further = ground.joining.reached(from, wanted, mostM);
         boolean isOutside = Math.abs(further.alongM()) > ground.farthestM();
         return isOutside ? wanted : further;
     }
@@ -145,11 +176,26 @@ final class Trying {
             double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, mostMps());
             better = wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : to;
         }
-        double low = Math.max(leastM(wish) - out.box().lowestM(), tried.lowM());
+        double asideM = wish.isPass() && !tried.way().isEmpty() ? middleM(out) - middleM(wish, to) : 0;
+        if (Math.abs(asideM) > ASIDE_M) {
+            better = better.at(better.alongM() - asideM);
+        }
+        double low = belowM(wish, tried);
         if (out.flown() && low > 0 && !ground.joining.sinks()) {
             better = better.raised(low + Ground.MARGIN_M);
         }
         return better.equals(to) ? null : better;
+    }
+
+    /** Where the middle of what was flown is, metres. */
+    private static double middleM(FigureTrial.Outcome out) {
+        return (out.box().leftM() + out.box().rightM()) / 2;
+    }
+
+    /** Where the middle of a figure is wanted, metres. */
+    private double middleM(Wish wish, Entry to) {
+        Measured measured = ground.measured(wish, to.toRight());
+        return ground.bestM(wish, measured) + measured.middleM();
     }
 
     /** How low a figure may come, metres above the datum. */

@@ -1,9 +1,11 @@
 package crowdline.layout;
 
+import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.layout.Trying.Tried;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Flies what is thought the best way to go on; where that takes longer than it was thought to, the next best as well, and
@@ -12,10 +14,14 @@ import java.util.function.Predicate;
 final class Weighing {
     /** As much longer than thought as is no reason to look for anything else, seconds. */
     private static final double NEARLY_S = 5;
+    /** How many ways to go on are flown at most. */
+    private static final int MOST_FLOWN = 5;
     /** What a figure is worth that is flown at all, seconds. */
     private static final double LACKING_S = 500;
-    /** What one is worth that is flown as people expect to see it, seconds; tuned. */
-    private static final double UNWELL_S = 90;
+    /** What a loop is worth that ends where it began, seconds; tuned. */
+    private static final double OPEN_S = 180;
+    /** What one is worth that comes out as high as it began, seconds; by judgement. */
+    private static final double LOW_S = 30;
 
     private final Ground ground;
     private final Choosing choosing;
@@ -41,42 +47,35 @@ final class Weighing {
      * @param raisedM how much higher than chosen everything is flown, metres
      * @return null if there is nowhere to begin it
      */
-    @org.jspecify.annotations.Nullable
+    @Nullable
     Tried best(List<Wish> next, FlightState at, boolean turnedBack, double raisedM) {
-        Choosing.Option thought = choosing.option(next, at, turnedBack, entry -> true);
-        if (thought == null) {
-            return null;
-        }
         Wish wish = next.get(0);
-        Weighed best = weighed(wish, thought, at, raisedM);
-        if (others && best.cost() > thought.cost() + NEARLY_S) {
-            boolean toRight = thought.entry().toRight();
-            List<Predicate<Entry>> others = List.of(
-                    entry -> entry.toRight() != toRight, entry -> entry.toRight() == toRight && isHere(entry, at));
-            for (Predicate<Entry> other : others) {
-                Choosing.Option option = choosing.option(next, at, turnedBack, other);
-                if (option != null
-                        && option.cost() < best.cost()
-                        && !option.entry().equals(thought.entry())) {
-                    Weighed found = weighed(wish, option, at, raisedM);
-                    best = found.cost() < best.cost() ? found : best;
-                }
+        List<Entry> tried = new ArrayList<>();
+        Weighed best = null;
+        for (int i = 0; i < (others ? MOST_FLOWN : 1); i++) {
+            Choosing.Option option = choosing.option(next, at, turnedBack, entry -> !tried.contains(entry));
+            if (option == null || (best != null && option.cost() + NEARLY_S >= best.cost())) {
+                break;
             }
+            Weighed found = weighed(wish, option, at, raisedM);
+            best = best == null || found.cost() < best.cost() ? found : best;
+            tried.add(option.entry());
         }
-        return best.tried();
+        return best == null ? null : best.tried();
     }
 
-    private static boolean isHere(Entry entry, FlightState at) {
-        return Math.abs(entry.alongM() - at.place().x()) < Joining.NEAR_M;
+    /** What is lost where a figure is not flown as people expect to see it, seconds; nothing where it is. */
+    static double unwellS(FigureTrial.Outcome out) {
+        return (out.closes() ? 0 : OPEN_S) + (out.low() == null ? 0 : LOW_S);
     }
 
     private Weighed weighed(Wish wish, Choosing.Option option, FlightState at, double raisedM) {
         Tried tried = trying.of(wish, option.entry().raised(raisedM), at, false);
-        double cost = option.cost() - option.seconds() + tried.seconds();
+        double cost = option.cost() - option.worth() + tried.out().seconds() + Estimating.worthS(tried.way());
         if (!tried.out().flown() || tried.lowM() > 0) {
             cost += LACKING_S;
-        } else if (!tried.out().isWell() && ground.measured(wish, true).isWell()) {
-            cost += UNWELL_S;
+        } else if (ground.measured(wish, true).isWell()) {
+            cost += unwellS(tried.out());
         }
         return new Weighed(tried, cost);
     }

@@ -37,6 +37,8 @@ public record Wish(
         @Nullable Double kt,
         @Nullable Double seconds,
         Role role) {
+    /** A level line as long as this is a pass, seconds; by judgement. */
+    private static final double PASS_S = 3;
 
     /** What part a figure has in an act. */
     public enum Role {
@@ -64,6 +66,17 @@ public record Wish(
     /** The same sooner: what it lacks does not say how much more speed would do. */
     FigureTrial.Outcome flownIfItCan(FigureTrial trial, FlightState from) {
         return own ? trial.fly(elements, from) : trial.drawnIfItCan(elements, from);
+    }
+
+    /** Whether it is flown along the line to be seen from its middle, as a pass is, whichever way up. */
+    boolean isPass() {
+        return enters == EntrySpeed.PASS
+                || (elements.stream().allMatch(e -> e instanceof Element.Line || e instanceof Element.Roll)
+                        && elements.stream().anyMatch(Wish::isLongLine));
+    }
+
+    private static boolean isLongLine(Element element) {
+        return element instanceof Element.Line line && line.until() == Element.Until.SECONDS && line.value() >= PASS_S;
     }
 
     /** Whether it is flown in the prediction, and not just given a time. */

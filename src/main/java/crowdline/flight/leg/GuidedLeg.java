@@ -21,6 +21,11 @@ final class GuidedLeg implements Leg {
     }
 
     private static final double STEEPEST_RAD = Math.toRadians(20);
+    /** The same down from far above, while it has not the speed it comes down for. */
+    private static final double STEEPEST_DOWN_RAD = Math.toRadians(45);
+    /** From so much higher than it comes down in these seconds it dives more steeply. */
+    private static final double DIVES_S = 12;
+
     private static final double HEIGHT_S = 5;
     private static final double PATH_S = 1.2;
     private static final double SPEED_S = 3;
@@ -36,6 +41,8 @@ final class GuidedLeg implements Leg {
     private static final double SHARE_OF_NEVER_EXCEED = 0.95;
     /** Sine of the path down for each part of that speed there is to go. */
     private static final double HEIGHT_FOR_SPEED = 1.5;
+    /** The same for each part of the wanted speed that is missing. */
+    private static final double DIVE_FOR_SPEED = 2;
     /** Sine of the path for each part of the wanted speed there is to spare. */
     private static final double SPEED_FOR_HEIGHT = 0.4;
 
@@ -110,7 +117,7 @@ final class GuidedLeg implements Leg {
 
     /** Sine of the steepest path down, less steep where the speed would come near the one that is never exceeded. */
     private double steepestDown(double[] y, double v, double tan) {
-        double steepest = -Math.sin(STEEPEST_RAD);
+        double steepest = -Math.max(Math.sin(STEEPEST_RAD), diving(y, v));
         double most = SHARE_OF_NEVER_EXCEED * forces.body.neverExceedMps();
         double toGo = HEIGHT_FOR_SPEED * (most - v) / most;
         if (toGo > -steepest) {
@@ -119,6 +126,13 @@ final class GuidedLeg implements Leg {
         double across = Units.G_MPS2 * Math.hypot(1, tan);
         double idle = forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, 0, 0) / Units.G_MPS2;
         return Math.min(Math.max(idle - toGo, steepest), 0);
+    }
+
+    /** Sine of a dive from far above; less of it the nearer its speed is to the one wanted, and none from there on. */
+    private double diving(double[] y, double v) {
+        double down = Math.min((y[2] - aim.heightM()) / (DIVES_S * v), Math.sin(STEEPEST_DOWN_RAD));
+        double toGo = DIVE_FOR_SPEED * (aim.speedMps() - v) / aim.speedMps();
+        return Math.min(down, Math.sin(STEEPEST_RAD) + toGo);
     }
 
     /**

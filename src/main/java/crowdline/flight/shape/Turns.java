@@ -119,7 +119,8 @@ final class Turns {
             return given;
         }
         if (turn.peakPathDeg() == 0) {
-            return usual.turnBankDeg();
+            // Rolling as it turns it is pushed as hard as it is pulled.
+            return turn.rolls() == 0 ? usual.turnBankDeg(at.speedMps()) : usual.turnBankDeg();
         }
         double seconds = (turn.climbs() ? CLIMBING_S : WING_OVER_S) * turn.degrees() / 180;
         double across = Math.toRadians(turn.degrees()) * at.speedMps() / seconds;
@@ -162,10 +163,10 @@ final class Turns {
         if ((at.place().y() - awayM) * towards >= 0) {
             return 0;
         }
-        Element.Turn last = banked(turn, bends.bankDeg(at, usualBankDeg(turn, at)), turn.power() * turnPower);
         double metres = 0;
         for (int i = 0; i < CORRECTIONS; i++) {
             FlightState on = metres == 0 ? at : quiet.fly(new Element.Line(Element.Until.METRES, metres, power), at);
+            Element.Turn last = banked(turn, bends.bankDeg(on, usualBankDeg(turn, on)), turn.power() * turnPower);
             double over = awayM - quiet.fly(last, on).place().y();
             metres = Math.min(Math.max(metres + over / towards, 0), Drawing.WIDEST_M);
         }

@@ -1,6 +1,7 @@
 package crowdline.show.aircraft;
 
 import crowdline.measure.Must;
+import crowdline.measure.Units;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +32,8 @@ public record Usual(
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
     /** How near the limits a figure is usually flown at most; common practice. */
     private static final double SHARE_OF_LIMIT = 0.9;
+    /** Half a circle takes no longer at a display, seconds; common practice, no source. */
+    private static final double HALF_CIRCLE_S = 14;
     /** An aircraft with less negative limit is not displayed upside down for long. */
     private static final double LEAST_NEGATIVE_LIMIT_G = -3;
 
@@ -66,6 +69,18 @@ public record Usual(
                 a.limitNegativeG() > LEAST_NEGATIVE_LIMIT_G ? null : pushG,
                 60);
         return usual.within(a);
+    }
+
+    /**
+     * Bank of a level turn at a speed: a fast aircraft banks more steeply, so that the crowd does not wait for it, but pulls
+     * no harder than usual.
+     *
+     * @param mps airspeed, m/s
+     * @return degrees, {@link #turnBankDeg} at least
+     */
+    public double turnBankDeg(double mps) {
+        double soon = Math.PI * mps / (HALF_CIRCLE_S * Units.G_MPS2);
+        return Math.max(turnBankDeg, Math.toDegrees(Math.atan(Math.min(soon, Math.sqrt(pullG * pullG - 1)))));
     }
 
     /** Those of a kind. */
