@@ -8,18 +8,11 @@ import crowdline.list.split.Asides;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
-import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
-    /** How letters in uniform end. */
-    private static final Pattern VERY_RESPECTFULLY = Pattern.compile("v/?r[,.]?");
-
-    private static final Pattern PAGE_FOOT = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
-    private static final int LONGEST_NAME = 3;
     private static final int LONGEST_TITLE = 4;
 
     private final Text text;
@@ -95,22 +88,11 @@ final class Assembly {
                             .equals("--"));
             return;
         }
-        if (lines.figures() > 0
-                && VERY_RESPECTFULLY
-                        .matcher(text.folded()
-                                .substring(sentence.start(), sentence.end())
-                                .strip())
-                        .matches()) {
+        String said = text.folded().substring(sentence.start(), sentence.end()).strip();
+        boolean takesLeave = lines.figures() > 0 && Foot.takesLeave(said);
+        if (takesLeave || Foot.isOfAPage(said)) {
             addNote(sentence.start(), sentence.end());
-            asides.part(true);
-            return;
-        }
-        if (PAGE_FOOT
-                .matcher(text.folded()
-                        .substring(sentence.start(), sentence.end())
-                        .strip())
-                .matches()) {
-            addNote(sentence.start(), sentence.end());
+            asides.part(takesLeave);
             return;
         }
         if (sentence.line() == lastFigureLine && !lines.isEmpty() && Denial.saysNo(pieces.get(0))) {
@@ -133,13 +115,21 @@ final class Assembly {
         if (rest.isEmpty()) {
             return;
         }
-        if (isSignedByAnInitial(rest) || (asides.isParted() && isSomebody(rest))) {
+        boolean isSigned =
+                isAfterAll && style.figureEachLine() && lines.figures() > 0 && Foot.isSignature(sentence, rest, text);
+        if ((isMail && isAfterAll && Foot.isAnInitial(rest))
+                || ((asides.isParted() || isSigned) && Foot.isSomebody(rest, text))) {
             addNote(sentence.start(), sentence.end());
             return;
         }
         boolean isElsewhere = style.isElsewhere(sentence)
                 && (sentence.numbered() || (!rest.get(0).isDetail() && !Tone.isTimed(sentence, rest, text)));
         if (rest.stream().noneMatch(Heard::isFigure) && (isElsewhere || Facts.isOne(rest.get(0), lines.isEmpty()))) {
+            addAside(sentence, rest);
+            return;
+        }
+        if (pieces.stream().noneMatch(piece -> piece.isFigure() && !piece.isWeak())
+                && Overlong.saysHowLongTheActIs(text.folded().substring(sentence.start(), sentence.end()))) {
             addAside(sentence, rest);
             return;
         }
@@ -153,6 +143,17 @@ final class Assembly {
         boolean isTimed = Tone.isTimed(sentence, rest, text)
                 && !(isAhead() && rest.stream().noneMatch(Heard::isFigure) && !sentence.numbered());
         isProse = false;
+        boolean isUnknown = rest.stream()
+                .noneMatch(piece -> piece.isFigure() || piece.drafts().get(0).saysAnything());
+        if (lines.isEmpty()
+                && isUnknown
+                && !isTimed
+                && !sentence.numbered()
+                && style.figureEachLine()
+                && rest.stream().noneMatch(piece -> Manner.FLOWN.hasAny(piece.words()))) {
+            addAside(sentence, rest);
+            return;
+        }
         if (!isTimed && isAside(sentence, rest)) {
             addAside(sentence, rest);
             return;
@@ -183,6 +184,7 @@ final class Assembly {
     /** Ends the list. */
     void finish() {
         lines.finish();
+        lines.all().forEach(draft -> Arriving.turn(draft, text));
         Rotor.read(lines.all());
         ShowNames.give(lines.all(), text);
         Overlong.leaveOut(lines.all(), text).forEach(asides::ask);
@@ -285,26 +287,6 @@ final class Assembly {
         boolean isOnTheLine = sentence.line() == lastFigureLine;
         return pieces.stream()
                 .anyMatch(piece -> piece.isDetail() || (piece.isFigure() && (isOnTheLine || !Beside.isGuess(piece))));
-    }
-
-    /** "Ring me. R": one letter behind a mail's list is somebody's name. */
-    private boolean isSignedByAnInitial(List<Heard> rest) {
-        List<Word> words = rest.get(0).words();
-        return isMail
-                && isAfterAll
-                && rest.size() == 1
-                && words.size() == 1
-                && words.get(0).number() == null
-                && words.get(0).end() - words.get(0).start() == 1;
-    }
-
-    /** "Arthur Pike" below a letter is nobody's aileron roll. */
-    private boolean isSomebody(List<Heard> rest) {
-        List<Word> words = rest.get(0).words();
-        return rest.size() == 1
-                && words.size() <= LONGEST_NAME
-                && words.stream()
-                        .allMatch(word -> Character.isUpperCase(text.written().charAt(word.start())));
     }
 
     /** "Loop. Gate 1200." */

@@ -17,13 +17,15 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes two of a figure that is flown twice, once at each end or to each side: "stall turn at both ends", "barrel roll left, then right". */
 final class BothEnds {
-    private static final String SIDE = "(?:(?:one|1|first|once) )?(?:(?:to|at|on|from|towards?) )?(?:the )?";
+    private static final String SIDE =
+            "(?:(?:one|1|first|once)(?: (?:turn|full turn|time|all the way))?(?: round)? )?(?:(?:to|at|on|from|towards?) )?(?:the )?";
 
     private static final Pattern TWICE =
             Pattern.compile("\\b(?<ends>(?:one |1 |once )?(?:at |on |from )?(?:each|both) (?:ends?|sides?)\\b(?! of))"
                     + "|\\b(?<ways>(?:one |1 |once )?(?:in )?(?:each|both) (?:ways?|directions?)\\b)"
                     + "|\\b" + SIDE + "(?<first>left|right)(?: hand)?(?<end>(?: end| side)?),?\\s?"
-                    + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?<=, ?)(?:one|another) )" + SIDE
+                    + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?<=, ?)(?=(?:one|once|another|1)\\b)(?:another )?)"
+                    + SIDE
                     + "(?<second>left|right)(?: hand)?(?: end| side)?)\\b(?! (?:end|side) (?:of|to)\\b)");
 
     private static final Pattern SEVERAL = Pattern.compile(

@@ -34,6 +34,8 @@ final class Days {
             + "[ -]weather\\b|tomorrow\\b|\\d{1,2}(?:st|nd|rd|th) (?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december)\\b)"
             + "(?<rest>[^\\n:]{0,48}?)\\s*(?<end>:|\\s[-–—]\\s|\\*{2}|[=\\-_]{2,}|$)");
 
+    private static final Pattern DAYS = Pattern.compile(DAY);
+
     /** What is more tells something. */
     private static final int MOST_WORDS = 9;
     /** A list has as many figures. */
@@ -59,7 +61,10 @@ final class Days {
         for (int i = 0; i < sentences.size(); i++) {
             boolean isFirst = sentences.get(i).line() != line;
             line = sentences.get(i).line();
-            String head = isFirst ? head(text, sentences.get(i)) : "";
+            boolean isLast =
+                    text.piece(sentences.get(i).start(), sentences.get(i).end()).endsWith(":")
+                            && text.folded().startsWith("\n", sentences.get(i).end());
+            String head = isFirst || isLast ? head(text, sentences.get(i)) : "";
             if (!head.isEmpty()) {
                 begins.add(i);
                 heads.add(head);
@@ -95,7 +100,10 @@ final class Days {
         end = end < 0 ? text.folded().length() : end;
         Matcher head = HEAD.matcher(text.folded()).region(begin, end);
         List<Word> words = head.lookingAt() ? text.words(begin, head.end()) : List.of();
-        boolean isOne = !words.isEmpty() && words.size() <= MOST_WORDS && !Manner.SENTENCE.hasAny(words);
+        boolean isOfADay = head.lookingAt()
+                && DAYS.matcher(head.group()).find()
+                && head.group("end").startsWith(":");
+        boolean isOne = !words.isEmpty() && words.size() <= MOST_WORDS && (isOfADay || !Manner.SENTENCE.hasAny(words));
         return isOne ? text.piece(begin, head.end()).replaceAll("^[#*=_\\s-]+|[#*=_:\\s–—-]+$", "") : "";
     }
 

@@ -60,7 +60,8 @@ final class Facts {
             "lunch");
 
     /** Of a figure as well, behind its name. */
-    private static final Set<String> OF_ALL = Set.of("base", "floor", "minimum", "min", "height", "altitude");
+    private static final Set<String> OF_ALL =
+            Set.of("duration", "length", "base", "floor", "minimum", "min", "height", "altitude");
 
     /** "Top speed" is a number of the aircraft. */
     private static final Set<String> EXTREMES =

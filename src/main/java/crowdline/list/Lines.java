@@ -132,7 +132,8 @@ final class Lines {
             return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
         Draft draft = heard.drafts().get(0);
-        if (Denial.takesBack(heard, isFigureNext) && isOnTheLastLine(piece)) {
+        if (Denial.takesBack(heard, isFigureNext) && isOnTheLastLine(piece) && slipAt != piece.start()) {
+            slipAt = piece.end();
             return takeBack(last(), piece);
         }
         if (Denial.isSlip(heard)) {

@@ -117,7 +117,9 @@ public final class ListReader {
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
             assembly.stand(i > last, apart[i]);
-            boolean isSaid = !days.isOther(i) && (replies.takes(i, assembly) || interview.takes(i, assembly));
+            boolean isSaid = !days.isOther(i)
+                    && !replies.isOlder(i)
+                    && (replies.takes(i, assembly) || interview.takes(i, assembly));
             if (isSaid) {
                 continue;
             }
@@ -135,6 +137,7 @@ public final class ListReader {
             boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
             if (sentence.aside()
                     || days.isOther(i)
+                    || replies.isOlder(i)
                     || exchanges.takes(i)
                     || isHead
                     || isQuoted

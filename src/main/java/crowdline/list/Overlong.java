@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Times that no figure takes: of "roll, 6 mins" the minutes are those of something else. */
 final class Overlong {
@@ -42,11 +43,21 @@ final class Overlong {
     /** Seconds: an act takes as long, by judgement. */
     private static final double ACT = 180;
 
+    private static final Pattern LENGTH = Pattern.compile(
+            "(?s)\\W*(?:(?:the|my|our|your|it|that|all|whole|total|in|about|so|and|entire|this|they say) )*"
+                    + "(?:routine|display|show|act|thing|lot|programme|program|sequence|flight|duration|time|length|total|it|that|all in|all up|altogether|in all|all|everything)\\b"
+                    + "[^.\\n]{0,30}?\\b(?:minutes?|mins?)\\b[^.\\n]{0,40}\\W*");
+
     private Overlong() {}
 
     /** "Seven and a half minutes", with nothing else: so long takes all of it. */
     static boolean isOfTheAct(Draft draft) {
         return draft.saysOnly(Detail.SECONDS) && draft.said(Detail.SECONDS) instanceof Double time && time >= ACT;
+    }
+
+    /** "All in, six and a half minutes", "the whole routine runs nine minutes". */
+    static boolean saysHowLongTheActIs(String sentence) {
+        return LENGTH.matcher(sentence.strip()).matches();
     }
 
     /** Takes such a time from the figures that have one; what to ask of each. */

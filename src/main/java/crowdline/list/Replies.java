@@ -19,24 +19,40 @@ final class Replies {
 
     /** As many lines of the list are quoted. */
     private static final int LEAST_QUOTED = 3;
+    /** As many lines of one's own begin with a figure: then they are the list, and what is quoted is not. */
+    private static final int LEAST_OWN = 4;
+    /** From one's own to what is quoted, or back; more often one answers line by line. */
+    private static final int MOST_CHANGES = 2;
 
     private final Text text;
     private final List<Sentence> sentences;
     private final List<List<Heard>> heard;
     private final Set<Integer> answers = new HashSet<>();
+    private final boolean isWithoutTheQuoted;
 
     Replies(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
         this.text = text;
         this.sentences = sentences;
         this.heard = heard;
         int quoted = 0;
+        int own = 0;
+        int changes = 0;
+        boolean isQuotedBefore = false;
         boolean isBehind = false;
         for (int i = 0; i < sentences.size(); i++) {
             boolean isQuoted = isQuoted(sentences.get(i));
             boolean isFigure = heard.get(i).stream().anyMatch(Heard::isFigure)
                     && !text.piece(sentences.get(i).start(), sentences.get(i).end())
                             .endsWith("?");
+            boolean leads = isFigure
+                    && heard.get(i).stream()
+                            .limit(1)
+                            .flatMap(piece -> piece.drafts().stream())
+                            .allMatch(Draft::leads);
             quoted += isQuoted && isFigure ? 1 : 0;
+            own += !isQuoted && leads ? 1 : 0;
+            changes += isFigure && isQuoted != isQuotedBefore ? 1 : 0;
+            isQuotedBefore = isFigure ? isQuoted : isQuotedBefore;
             if (!isQuoted
                     && isBehind
                     && !sentences.get(i).followsGap(text)
@@ -48,6 +64,8 @@ final class Replies {
         if (quoted < LEAST_QUOTED) {
             answers.clear();
         }
+        boolean isAnew = own >= LEAST_OWN && changes <= MOST_CHANGES && quoted > 0;
+        isWithoutTheQuoted = isAnew;
     }
 
     private boolean isQuoted(Sentence sentence) {
@@ -65,6 +83,11 @@ final class Replies {
                 .substring(begin, Math.min(at + 1, text.written().length()))
                 .stripLeading()
                 .startsWith(">");
+    }
+
+    /** Whether a sentence belongs to an older list, quoted ahead of the list or behind it. */
+    boolean isOlder(int sentence) {
+        return isWithoutTheQuoted && isQuoted(sentences.get(sentence));
     }
 
     /** Whether a sentence answers a quoted line; then the line becomes what it says. */

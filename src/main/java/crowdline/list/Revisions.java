@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -91,14 +92,19 @@ final class Revisions {
             "\\W*" + NO + "?\\s?\\d{1,3}\\s(?:is|are|was|were|comes?|goes|falls?|now|becomes|changes|has|have)\\b");
 
     private static final Pattern MARK = Pattern.compile("(\\d{1,3})\\D*$");
+    private static final Pattern SMALL = Pattern.compile("(?:^|[\\s(>*])[a-z]\\W*$");
     private static final Pattern LETTER = Pattern.compile("(?:^|[\\s(>*])([a-z])\\W*$");
     /** No list has as many numbers. */
     private static final int LETTERS = 1000;
+
+    /** Letters that are words too. */
+    private static final Set<String> WORDS = Set.of("a", "i");
 
     /** Where a line's number is found. */
     private final Map<Integer, Sentence> numbered;
 
     private final Text text;
+    private final boolean isInSmallLetters;
     private final Reading reading;
     private final List<Consumer<Assembly>> changes = new ArrayList<>();
 
@@ -111,6 +117,10 @@ final class Revisions {
         this.text = text;
         this.numbered = numbered;
         this.reading = reading;
+        isInSmallLetters = numbered.values().stream()
+                .anyMatch(line -> SMALL.matcher(text.written()
+                                .substring(line.start(), line.pieces().get(0).from()))
+                        .find());
     }
 
     static Revisions of(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
@@ -205,7 +215,8 @@ final class Revisions {
             return null;
         }
         boolean isLetter = Character.isLetter(number.charAt(0));
-        if (isLetter && !Character.isUpperCase(text.written().charAt(found.start(group)))) {
+        boolean isSmall = isLetter && !Character.isUpperCase(text.written().charAt(found.start(group)));
+        if (isSmall && (!isInSmallLetters || WORDS.contains(number))) {
             return null;
         }
         return numbered.get(isLetter ? Integer.valueOf(LETTERS + number.charAt(0)) : Integer.valueOf(number));

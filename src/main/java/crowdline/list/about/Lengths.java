@@ -48,6 +48,10 @@ final class Lengths {
 
     private static final Pattern SAYS = Pattern.compile("\\b(?:in|me|you|us|ring|see|by|is|are|will)\\b");
 
+    /** "Duration 8." */
+    private static final Pattern BARE = Pattern.compile(
+            "\\b(?:duration|length|display time)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|kt|hour|h)\\b)");
+
     /** Of a heading. */
     private static final int MOST_WORDS = 7;
 
@@ -60,6 +64,10 @@ final class Lengths {
         for (String note : notes) {
             for (String sentence :
                     ENDS.splitAsStream(note.toLowerCase(Locale.UK)).toList()) {
+                Matcher bare = BARE.matcher(sentence);
+                if (bare.find() && Double.parseDouble(bare.group(1)) >= LEAST) {
+                    return Double.valueOf(bare.group(1));
+                }
                 Matcher found = MINUTES.matcher(sentence);
                 if (found.find() && isOfTheWhole(sentence, found)) {
                     double minutes = number(found.group(1)) + (found.group(2) == null ? 0 : 0.5);

@@ -16,10 +16,11 @@ final class Pilots {
     private static final String NAME =
             "(" + WORD + "(?:[ \\t]+(?:(?:de|van|von|der|den|la|le|du|ten)[ \\t]+)*" + WORD + "){1,3})";
     private static final String RANK =
-            "(?:(?i:mr|mrs|ms|miss|dr|sir|dame|capt(?:ain)?|flt lt|sqn ldr|wg cdr|lt|sgt|maj(?:or)?)\\.?[ \\t]+)?";
+            "(?:(?i:mr|mrs|ms|miss|dr|herr|frau|monsieur|madame|m\\.|signor|senor|sir|dame|capt(?:ain)?|flt lt|sqn ldr|wg cdr|lt|sgt|maj(?:or)?)\\.?[ \\t]+)?";
     private static final Pattern NAMED =
             Pattern.compile("(?:\\b(?i:(?:display )?pilot(?:['’]s)?(?: name)?|flown by|led by|"
-                    + "leader|performer|team lead(?:er)?)\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?[ \\t]*"
+                    + "leader|performer|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls|in the (?:front|back|left|right|hot) seat)\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?[ \\t]*"
+                    + RANK
                     + "|\\b(?i:(?<!your )name:?)[ \\t]{2,}|\\b(?i:programme|program|sequence|list|display|routine|figures|flying) (?i:of|for|by)[ \\t]+"
                     + "|\\(me,? )" + RANK + NAME);
     /** Somebody who is spoken of: no letter's writer. */
@@ -38,8 +39,9 @@ final class Pilots {
     /** A line that is nothing but a name, behind a letter. */
     private static final Pattern ALONE = Pattern.compile("^[ \\t]*[-–—~]{0,2}[ \\t]*" + NAME + "[ \\t]*[.]?$");
     /** "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE". */
-    private static final Pattern HEADED = Pattern.compile("(?:,|[-–—:])[ \\t]+" + RANK + "(?<!\\p{L})"
-            + "((?:\\p{Lu}\\.[ \\t]?){1,3}\\p{Lu}[\\p{L}'’-]+)(?=[ \\t]*(?:$|\\n|[-–—(]))");
+    private static final Pattern HEADED = Pattern.compile(
+            "(?:,|[-–—:]|\\b(?i:programme|program|sequence|seq|list|solo|display))[ \\t]+" + RANK + "(?<!\\p{L})"
+                    + "((?:\\p{Lu}\\.[ \\t]?){1,3}(?:(?:de|van|von|der|den|la|le|du|ten)[ \\t]+)*\\p{Lu}[\\p{L}'’-]+)(?=[ \\t]*(?:$|\\n|[-–—(,]))");
 
     private static final Pattern FROM = Pattern.compile("^(?i:from)[ \\t]*:[ \\t]*" + NAME + "[ \\t]*(?:$|<|\\(|,)");
     private static final Pattern THIRD = Pattern.compile(
@@ -166,7 +168,8 @@ final class Pilots {
     private static Stream<String> found(Pattern pattern, String note) {
         return pattern.matcher(note)
                 .results()
-                .map(result -> result.group(1).strip())
+                .map(result -> result.group(result.groupCount() > 1 && result.group(1) == null ? 2 : 1))
+                .map(String::strip)
                 .map(name -> name.replaceAll("\\s+", " ").replaceAll("(?<=\\p{L}{2})\\.$", ""))
                 .map(Pilots::inSmallLetters)
                 .filter(Pilots::isName);

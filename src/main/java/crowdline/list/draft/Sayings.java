@@ -23,7 +23,8 @@ public final class Sayings {
             "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum"
                     + "|like|maybe|probably|call it|call|just|nearly|almost|exactly|some|only|good|best part|least|most|or so|i guess|i think|perhaps";
     private static final String FOR =
-            "(?:(?:for|last|lasting|take|taking|time|timed|duration|it|me|him|her|us|" + ABOUT + ") )*";
+            "(?:(?:for|last|lasting|take|taking|time|timed|duration|it|that|there|hold|holding|held|stay|staying|me|him|her|us|"
+                    + ABOUT + ") )*";
     private static final String HIGH =
             "(?:(?:at|from|base|based|height is|height|alt|altitude|level|down|in|" + ABOUT + ") )*";
     private static final String FAST =
@@ -91,7 +92,7 @@ public final class Sayings {
                 arriving + "(?:in )?from (?:the )?" + WHOSE + "right" + HAND + "(?: side| end)?",
                 heading(Heading.LEFT));
         add(" from ", arriving + "from (?:over and )?(?:behind|over) " + CROWD, heading(Heading.AWAY));
-        add(" from ", arriving + "from behind(?= $)", heading(Heading.AWAY));
+        add(" from ", arriving + "from (?:behind|(?:the )?(?:crowd |display )?rear)(?= $)", heading(Heading.AWAY));
         addOfFigure(
                 " away ",
                 "away(?= $)",
@@ -197,6 +198,10 @@ public final class Sayings {
                 FOR + NUM + " (?:min|m) (?:and )?" + NUM + "(?: s)?",
                 (draft, found) -> Measured.number(
                         draft, Detail.SECONDS, Measured.group(found, 1) * 60 + Measured.group(found, 2)));
+        add(
+                " m ",
+                HIGH + RANGE + " m (?:high|height|agl|above ground|above the ground)",
+                Measured.measured(Detail.HEIGHT_FT, v -> Math.rint(Units.ftFromM(v))));
         add(" min | m ", FOR + RANGE + " (?:min|m)", (draft, found) -> {
             double last = Measured.group(found, 2);
             boolean isMetres = found.group().endsWith(" m") && last >= 10;

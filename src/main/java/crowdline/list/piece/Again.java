@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 public final class Again {
     /** Ahead of a side. */
     private static final Set<String> ALIKE =
-            Set.of("same", "ditto", "likewise", "again", "repeat", "repeated", "repeating", "once");
+            Set.of("same", "ditto", "likewise", "again", "repeat", "repeated", "repeating");
 
     private static final Pattern FROM_IT =
             Pattern.compile("(?:and |then |straight |directly )*from (?:the|that|thi|my)");

@@ -79,6 +79,9 @@ public final class GoingOn {
 
     private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
 
+    private static final Set<String> ABOUT =
+            Set.of("about", "around", "roughly", "circas", "approximately", "approx", "say", "at");
+
     /** What a comma stands for. */
     private static final Word AND = new Word("and", 0, 0, null);
 
@@ -316,8 +319,9 @@ public final class GoingOn {
     }
 
     /** A number alone says how often the figure before it turns, or how fast or how high it begins. */
-    private static boolean isNumberOf(Draft previous, Names.Sense before, List<Word> words) {
-        Double number = words.get(0).number();
+    private static boolean isNumberOf(Draft previous, Names.Sense before, List<Word> said) {
+        List<Word> words = ABOUT.contains(said.get(0).plain()) ? said.subList(1, said.size()) : said;
+        Double number = words.isEmpty() ? null : words.get(0).number();
         if (number == null || !isNumber(words) || number > ListLine.MOST_FT) {
             return false;
         }

@@ -107,7 +107,19 @@ final class Naming {
                 int begin = GoingOn.isWayBack(found, named.sense(), words, i)
                         ? found.remove(found.size() - 1).from()
                         : i;
-                found.add(new Found(named.sense(), begin, i + named.words()));
+                boolean isOnceMore = weakToo
+                        && named.sense().weak()
+                        && !found.isEmpty()
+                        && found.get(found.size() - 1).sense().weak()
+                        && found.get(found.size() - 1)
+                                .sense()
+                                .figure()
+                                .equals(named.sense().figure())
+                        && words.subList(found.get(found.size() - 1).to(), i).stream()
+                                .noneMatch(word -> word.plain().equals("and"));
+                if (!isOnceMore) {
+                    found.add(new Found(named.sense(), begin, i + named.words()));
+                }
                 i += named.words();
             } else {
                 i++;

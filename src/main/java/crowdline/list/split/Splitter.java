@@ -24,7 +24,7 @@ public final class Splitter {
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
-            + "|(?<word>\\b(?:and then|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
+            + "|(?<word>\\b(?:and then|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"

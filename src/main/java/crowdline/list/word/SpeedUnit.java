@@ -33,7 +33,7 @@ record SpeedUnit(@Nullable String plain, boolean isSaid, double most) {
 
     private static final Pattern BARE = Pattern.compile(
             "(?<=[a-z)] |[a-z], |[a-z]\\t|[a-z]; )(?<!(?:turn|roll|circle|orbit|runway|rwy|through|height|base|qnh|no|row|page|is) )[1-5]\\d\\d"
-                    + "(?=[ \\t]*(?:$|\\n|[,;)]|l ?-?>? ?r\\b|r ?-?>? ?l\\b|left|right|from|gear|smoke))(?!, ?\\d)");
+                    + "(?=[ \\t]*(?:$|\\n|[,;)]|l ?(?:-?>?|to|2) ?r\\b|r ?(?:-?>?|to|2) ?l\\b|left|right|from|gear|smoke))(?!, ?\\d)");
 
     private static final double LEAST = 60;
     private static final double MOST = 500;
