@@ -67,10 +67,16 @@ final class RemarkRule implements ShowRule {
                     "figure-without-remarks",
                     begun(name) + " has no remarks; Live has only the catalogue's sentence for it",
                     path));
-        } else if (!needsNoCall && figure.remarks().stream().noneMatch(r -> r.kind() == RemarkKind.CALL)) {
+        } else if (!needsNoCall && figure.remarks().stream().noneMatch(r -> names(r, name))) {
             findings.accept(
                     new Finding(Severity.NOTE, "figure-without-call", begun(name) + " has no call", path + ".remarks"));
         }
+    }
+
+    /** A call does; and so does what is said as the figure begins, where something else had to be watched before it. */
+    private static boolean names(Remark remark, String figure) {
+        return remark.kind() == RemarkKind.CALL
+                || remark.text().toLowerCase(Locale.ROOT).contains(figure.toLowerCase(Locale.ROOT));
     }
 
     /** In quotes, as it begins a sentence. */

@@ -317,6 +317,16 @@ public class ShowRulesTest {
                         "NOTE unused-say-as sayAs: \"Zed\" has a way to say it but occurs nowhere in the show");
     }
 
+    @Test
+    void whatIsNamedAsItBeginsNeedsNoCall() {
+        Remark named = Remark.of("named", RemarkKind.EXPLANATION, "This is another loop.");
+        Figure loop = new Figure("one", "loop", null, null, null, null, null, null, List.of(), List.of(named));
+        Show show = show(
+                List.of(act(List.of(loop), FULL)), List.of(DUTY), List.of(), Map.of(), LIMITS, INCIDENT);
+        assertThat(ShowRules.check(show, CatalogueFile.shipped()))
+                .noneMatch(finding -> finding.code().equals("figure-without-call"));
+    }
+
     /** A landing is seen by everybody, and on the way to the next figure there is nothing to look for. */
     @Test
     void whatComesGoesOrIsOnTheWayNeedsNoCall() {
