@@ -29,7 +29,7 @@ final class FindScore {
             "negative flick roll",
             "wing rock");
 
-    private static final Set<String> LEFT_OUT = Set.of("way", "take-off", "landing");
+    private static final Set<String> LEFT_OUT = Set.of("way", "take-off", "run-in", "landing");
 
     private int shapes;
     private int first;

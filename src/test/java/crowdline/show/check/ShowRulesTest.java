@@ -321,8 +321,7 @@ public class ShowRulesTest {
     void whatIsNamedAsItBeginsNeedsNoCall() {
         Remark named = Remark.of("named", RemarkKind.EXPLANATION, "This is another loop.");
         Figure loop = new Figure("one", "loop", null, null, null, null, null, null, List.of(), List.of(named));
-        Show show = show(
-                List.of(act(List.of(loop), FULL)), List.of(DUTY), List.of(), Map.of(), LIMITS, INCIDENT);
+        Show show = show(List.of(act(List.of(loop), FULL)), List.of(DUTY), List.of(), Map.of(), LIMITS, INCIDENT);
         assertThat(ShowRules.check(show, CatalogueFile.shipped()))
                 .noneMatch(finding -> finding.code().equals("figure-without-call"));
     }
