@@ -47,7 +47,11 @@ class DraftWordsTest {
                 new Case(
                         "large biplane",
                         "Isa Brandt",
-                        "loop, stall turn, wing over, loop, low pass, stall turn, low pass"));
+                        "loop, stall turn, wing over, loop, low pass, stall turn, low pass"),
+                new Case(
+                        "piston fighter",
+                        "Mara Voss",
+                        "low pass\nloop\nhalf Cuban\nbarrel roll\nCuban eight\nwing over\nlow pass"));
     }
 
     /** Made once: each flies an act and plans its words. */
