@@ -218,6 +218,8 @@ public final class ConsolePane extends JPanel {
     public void go(Place next) {
         if (place == Place.PREPARE && next == Place.WORDS) {
             words.comeFrom(prepare.chosenPlace());
+        } else if (place == Place.PREPARE && next == Place.WALK) {
+            walk.comeFrom(prepare.chosenPlace().actId());
         }
         place = next;
         keysShown = false;

@@ -62,6 +62,17 @@ final class Route {
         }
     }
 
+    /** Goes to the first variant of an act; false if it is not there, or is the one that is walked through. */
+    boolean choose(String actId) {
+        Optional<Tour> first =
+                tours.stream().filter(each -> each.act().id().equals(actId)).findFirst();
+        if (first.isEmpty() || tour().act().id().equals(actId)) {
+            return false;
+        }
+        choose(actId, first.get().variant().name());
+        return true;
+    }
+
     void nextAct() {
         int next = tour;
         while (next < tours.size() && isSameAct(next)) {

@@ -66,6 +66,13 @@ public final class Walk {
         player.load(route.fromS(), route.toS());
     }
 
+    /** Begins with an act, if the show has it and nothing else is walked through just now: no pass, no practice run. */
+    void chooseAct(String actId) {
+        if (timing == null && reading == null && route.choose(actId)) {
+            player.load(route.fromS(), route.toS());
+        }
+    }
+
     /** Carries out a command of this place. */
     public void command(Command command, double nowS) {
         settle(nowS);

@@ -26,6 +26,11 @@ public final class WalkPlace implements PlaceScreen {
     private boolean writing;
     private Appearance worn;
 
+    /** The act that was chosen in the place that was left for this one. */
+    private @Nullable String came;
+    /** The same until somebody walks on from it: the walk through a changed show begins there too. */
+    private @Nullable String wanted;
+
     /** @param keysBack gives the keys to the window again, when what had them is hidden */
     public WalkPlace(Appearance appearance, Ways ways, Runnable keysBack) {
         worn = appearance;
@@ -54,6 +59,24 @@ public final class WalkPlace implements PlaceScreen {
     /** From now on this is walked through, or nothing. */
     public void walk(@Nullable Walk next) {
         walk = next;
+        begin();
+    }
+
+    /** Begins with the act that is chosen in another place, unless it was that one already when this was gone to before. */
+    public void comeFrom(@Nullable String actId) {
+        if (actId != null && !actId.equals(came)) {
+            came = actId;
+            wanted = actId;
+            begin();
+        }
+    }
+
+    private void begin() {
+        Walk now = walk;
+        String act = wanted;
+        if (now != null && act != null) {
+            now.chooseAct(act);
+        }
     }
 
     @Override
@@ -67,6 +90,7 @@ public final class WalkPlace implements PlaceScreen {
     }
 
     private void give(Command command) {
+        wanted = null;
         Walk now = walk;
         if (now != null) {
             now.command(command, nowS.getAsDouble());

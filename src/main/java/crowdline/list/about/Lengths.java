@@ -36,7 +36,7 @@ final class Lengths {
     /** What is said of a whole act. */
     private static final Pattern WHOLE = Pattern.compile(
             "\\b(?:slot|solo|routine|display|demo|act|show|whole|total|altogether|in all|"
-                    + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up)\\b");
+                    + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up|on at)\\b");
 
     /** Minutes of something else. */
     private static final Pattern OTHER =

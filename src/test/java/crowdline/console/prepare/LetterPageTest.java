@@ -14,6 +14,7 @@ import java.util.Arrays;
 import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JTextArea;
+import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 
 /** What the page of the list makes of a letter, and where the keys come to in it. */
@@ -56,5 +57,18 @@ class LetterPageTest {
                 new FocusEvent(read(), FocusEvent.FOCUS_GAINED, false, null, FocusEvent.Cause.TRAVERSAL_FORWARD);
         Arrays.stream(read().getFocusListeners()).forEach(listener -> listener.focusGained(comes));
         assertThat(read().getSelectedIndex()).isEqualTo(2);
+    }
+
+    @Test
+    void theMinutesStandThereOnlyWhereTheLetterSaysThemOrNothingIsListed() {
+        JTextField minutes = find(panel.listPage(), JTextField.class, "How many minutes");
+        paste("loop\nslow roll");
+        assertThat(minutes.getText()).as("they follow from the figures").isEmpty();
+        assertThat(minutes.isEnabled()).isFalse();
+        paste("We are on at 15:30 for 12 minutes.\nloop\nslow roll");
+        assertThat(minutes.getText()).isEqualTo("12");
+        paste("");
+        assertThat(minutes.isEnabled()).isTrue();
+        assertThat(minutes.getText()).isEqualTo("12");
     }
 }

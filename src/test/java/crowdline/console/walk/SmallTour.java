@@ -24,6 +24,7 @@ import crowdline.timing.FigureTime;
 import crowdline.timing.Pass;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -38,9 +39,13 @@ public final class SmallTour implements Passes, Notes {
 
     /** A walk through it. */
     public Walk walk() {
-        Act act = SmallShow.show().acts().get(0);
-        List<Tour> tours = act.variants().stream()
-                .map(v -> {
+        return walk(SmallShow.show().acts().get(0));
+    }
+
+    /** A walk through acts of the same figures. */
+    Walk walk(Act... acts) {
+        List<Tour> tours = Arrays.stream(acts)
+                .flatMap(act -> act.variants().stream().map(v -> {
                     Flight flight = flight(v.order());
                     return new Tour(
                             act,
@@ -49,7 +54,7 @@ public final class SmallTour implements Passes, Notes {
                             times(v.order()),
                             () -> ActSheet.of(flight, 150.0, Outline.BIPLANE),
                             taught);
-                })
+                }))
                 .toList();
         ShowLookup words = new ShowLookup(
                 SmallShow.show(), new Catalogue(List.of()), t -> new SpokenTime(4, 3.5, 4.5), (a, v) -> ActSheet.NONE);

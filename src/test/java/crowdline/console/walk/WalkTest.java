@@ -10,6 +10,7 @@ import crowdline.console.path.SkyView;
 import crowdline.console.walk.WalkView.ScoreLine;
 import crowdline.console.walk.WalkView.Value;
 import crowdline.measure.Measures;
+import crowdline.show.Act;
 import crowdline.show.aircraft.Outline;
 import crowdline.timing.Pass;
 import java.util.List;
@@ -55,6 +56,41 @@ class WalkTest {
         } else {
             assertThatThrownBy(() -> walk.command(command, 1)).hasMessageContaining("no command of the walk");
         }
+    }
+
+    @Test
+    void anotherActIsBegunWithUnlessAPassIsBeingTimed() {
+        Act one = walk.tour().act();
+        Act two = new Act(
+                "a2",
+                "Another",
+                one.performer(),
+                one.airframe(),
+                one.slotStart(),
+                one.slotMinutes(),
+                one.entry(),
+                one.figures(),
+                one.variants(),
+                one.remarks());
+        Walk both = tour.walk(one, two);
+        both.command(Command.TIME_PASS, 0);
+        both.chooseAct("a2");
+        assertThat(both.tour().act()).isEqualTo(one);
+        both.command(Command.TIME_PASS, 1);
+        both.chooseAct("a2");
+        assertThat(both.tour().act()).isEqualTo(two);
+        assertThat(both.view(2).top().clock()).isEqualTo("\u22120:08 of 0:30");
+    }
+
+    /** The show of this walk has one act, "a1". */
+    @Test
+    void anActThatIsNotThereOrChosenAlreadyChangesNothing() {
+        walk.command(Command.WALK_NEXT, 0);
+        String before = at(0).top().clock();
+        walk.chooseAct("another");
+        walk.chooseAct("a1");
+        assertThat(at(0).top().clock()).isEqualTo(before);
+        assertThat(walk.tour().act().id()).isEqualTo("a1");
     }
 
     @Test

@@ -57,6 +57,7 @@ class AboutActTest {
                 "about 8½ minutes|8.5",
                 "9 min.|9",
                 "we have 5 minutes,|5",
+                "on at 15:30 for 10 minutes:|10",
                 "briefing takes 20 minutes|",
                 "I need 5 minutes before the slot|",
                 "ring me in 5 minutes|",

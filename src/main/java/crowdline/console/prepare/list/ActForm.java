@@ -61,11 +61,13 @@ final class ActForm extends JPanel {
     }
 
     /**
-     * Puts what the list says where nobody has typed or chosen anything else; the minutes are those of the list, if it says any.
+     * Puts what the list says where nobody has typed or chosen anything else. The minutes follow from a list: they stand there
+     * only if it says them.
      *
      * @param flies what the list says that flies
+     * @param isListed whether there is a list
      */
-    void offer(AboutAct said, Optional<Kind> flies) {
+    void offer(AboutAct said, Optional<Kind> flies, boolean isListed) {
         if (kind.getSelectedIndex() < 1 || kind.getSelectedItem().equals(flown)) {
             flown = flies.map(Kind::name).orElse("");
             if (flown.isEmpty()) {
@@ -79,9 +81,9 @@ final class ActForm extends JPanel {
             named = Objects.requireNonNullElse(said.pilot(), "");
             performer.setText(named);
         }
-        if (said.minutes() != null) {
-            minutes.setText(Numbers.text(said.minutes()));
-        }
+        String now = minutes.getText();
+        String told = said.minutes() == null ? "" : Numbers.text(said.minutes());
+        minutes.setText(isListed ? told : now.isEmpty() ? MINUTES : now);
     }
 
     private void begins(String at) {

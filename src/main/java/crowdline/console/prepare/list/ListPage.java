@@ -159,7 +159,10 @@ public final class ListPage extends JPanel {
         // What was chosen for a line that reads otherwise now was chosen for another.
         chosen.keySet().removeIf(key -> before == null || !written(before, key).equals(written(found, key)));
         last = found;
-        form.offer(AboutAct.of(found), new WhatFlies(host.get().kinds()).in(found));
+        form.offer(
+                AboutAct.of(found),
+                new WhatFlies(host.get().kinds()).in(found),
+                !list.getText().isBlank());
         say();
     }
 
