@@ -57,11 +57,12 @@ final class AskPage extends Painted<AskPage.View> {
     protected void paint(Pen pen, View v, Box box) {
         Box inner = box.inset(pen.px(28), pen.px(20));
         Box top = inner.top(pen.sizePx(TextRole.NEXT) * 1.4);
+        double leftPx = pen.widthPx(v.left(), false, pen.sizePx(TextRole.SMALL)) + pen.px(2);
+        Box left = top.right(Math.min(leftPx, inner.w() * 0.4));
         pen.midway(
-                pen.line(v.question(), TextRole.NEXT, true, top.left(inner.w() * 0.72)),
+                pen.line(v.question(), TextRole.NEXT, true, top.left(inner.w() - left.w() - pen.px(24))),
                 top,
                 pen.palette().text());
-        Box left = top.right(inner.w() * 0.26);
         pen.atRight(
                 pen.lines(v.left(), TextRole.SMALL, false, left, 3),
                 left,

@@ -34,8 +34,10 @@ final class DrillPage extends Painted<Drill.View> {
     protected void paint(Pen pen, Drill.View v, Box box) {
         Box inner = box.inset(pen.px(28), pen.px(14));
         Box top = inner.top(inner.h() * 0.2);
-        Box score = top.right(inner.w() * 0.28);
-        Box question = top.left(inner.w() * 0.7);
+        // The score in one line, if that leaves the question its half.
+        double scorePx = pen.widthPx(v.score(), false, pen.sizePx(TextRole.LABEL)) + pen.px(2);
+        Box score = top.right(Math.min(scorePx, inner.w() * 0.45));
+        Box question = top.left(inner.w() - score.w() - pen.px(24));
         pen.midway(
                 pen.lines(v.asks(), TextRole.VALUE, true, question, 2),
                 question,
@@ -49,7 +51,7 @@ final class DrillPage extends Painted<Drill.View> {
         if (verdict != null) {
             pen.mark(verdict, TextRole.SMALL, foot.left(foot.w() * 0.62));
         }
-        Box how = foot.right(foot.w() * 0.36);
+        Box how = verdict == null ? foot : foot.right(foot.w() * 0.36);
         pen.atRight(
                 pen.lines(v.keys(), TextRole.LABEL, false, how, 2),
                 how,

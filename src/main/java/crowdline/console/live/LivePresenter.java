@@ -21,13 +21,19 @@ import crowdline.live.state.Course;
 import crowdline.live.state.Talk;
 import crowdline.live.state.WhoseTurn;
 import crowdline.loaded.ShowLookup;
+import crowdline.patter.Placed;
+import crowdline.patter.Unplaced;
 import crowdline.show.Act;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Decides what the Live screen shows. Pure: the same moment gives the same view. */
@@ -43,8 +49,7 @@ public final class LivePresenter {
     public LiveView view(LiveMoment moment) {
         Act act = words.act(moment.state().actId()).orElse(null);
         SayPresenter.Saying saying = SayPresenter.of(moment, words);
-        List<Remark> facts = Takeable.of(moment, words, act, RemarkKind.FACT, saying.remarkId());
-        facts = facts.subList(0, Math.min(FACTS, facts.size()));
+        List<Remark> facts = facts(moment, act, saying.remarkId());
         List<Remark> fillers = Takeable.of(moment, words, act, RemarkKind.FILLER, saying.remarkId());
         List<Upcoming> upcoming = moment.now().upcoming();
         Integer nextIndex = upcoming.isEmpty() ? null : upcoming.get(0).index();
@@ -64,6 +69,18 @@ public final class LivePresenter {
                 marks(moment),
                 handles.withTurn(new Turns(moment, handles, words).others().isPresent()),
                 null);
+    }
+
+    /** What the plan still has comes first: the rest stood on the screen at its time, and would be told twice. */
+    private List<Remark> facts(LiveMoment moment, @Nullable Act act, @Nullable String shownId) {
+        Set<String> ahead = Stream.concat(
+                        moment.plan().placed().stream().map(Placed::remarkId),
+                        moment.plan().unplaced().stream().map(Unplaced::remarkId))
+                .collect(Collectors.toSet());
+        return Takeable.of(moment, words, act, RemarkKind.FACT, shownId).stream()
+                .sorted(Comparator.comparing(fact -> !ahead.contains(fact.id())))
+                .limit(FACTS)
+                .toList();
     }
 
     private List<Mark> marks(LiveMoment moment) {

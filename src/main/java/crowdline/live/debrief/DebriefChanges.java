@@ -23,6 +23,9 @@ import java.util.stream.Stream;
 
 /** Says what to change before the next time, each in one sentence with its numbers. */
 final class DebriefChanges {
+    /** Nobody counts further in seconds. */
+    private static final long MINUTES_FROM_S = 120;
+
     /** A figure is worth a sentence from this difference on, in seconds and as a share; design choices. */
     private static final double DIFFERENT_S = 2;
 
@@ -205,7 +208,12 @@ final class DebriefChanges {
         return "\"" + (text.length() > 60 ? text.substring(0, 57).strip() + "..." : text) + "\"";
     }
 
+    /** "45 s", from two minutes on "12 min" or "2:05 min". */
     private static String seconds(double seconds) {
-        return String.format(Locale.UK, "%.0f s", seconds);
+        long whole = Math.round(seconds);
+        if (whole < MINUTES_FROM_S) {
+            return whole + " s";
+        }
+        return whole % 60 == 0 ? whole / 60 + " min" : String.format(Locale.UK, "%d:%02d min", whole / 60, whole % 60);
     }
 }

@@ -57,6 +57,16 @@ class NoLabelIsCutTest {
         assertThat(cut()).isEmpty();
     }
 
+    /** In a panel of its own: without a window nothing is laid out again for a longer word. */
+    @Test
+    void labelsOfAnActAndWhatItsFiguresTakeTogetherFit() {
+        PreparePanel own = new PreparePanel(LARGEST, sample.tools);
+        own.setSize(1280, 700);
+        own.turn(Page.ACTS);
+        own.show(new ActsFixture() {}.view());
+        assertThat(cut(own)).isEmpty();
+    }
+
     @Test
     void labelsOfTheListOfANewActFit() {
         panel.pasteList();
@@ -88,11 +98,15 @@ class NoLabelIsCutTest {
     }
 
     private List<String> cut() {
+        return cut(panel);
+    }
+
+    private static List<String> cut(PreparePanel in) {
         for (int i = 0; i < 3; i++) {
-            layOut(panel);
+            layOut(in);
         }
         List<String> cut = new ArrayList<>();
-        look(panel, cut);
+        look(in, cut);
         return cut;
     }
 

@@ -140,7 +140,11 @@ class DebriefChangesTest {
     @Test
     void actLongerThanItsSlotSaysByHowMuch() {
         assertThat(changes(lasted(12 * 60 + 2))).isEmpty();
-        assertThat(changes(lasted(12 * 60 + 3))).containsExactly(TITLE + " took 3 s longer than its slot of 720 s");
+        assertThat(changes(lasted(12 * 60 + 3))).containsExactly(TITLE + " took 3 s longer than its slot of 12 min");
+        assertThat(changes(lasted(15 * 60 + 7)))
+                .containsExactly(TITLE + " took 3:07 min longer than its slot of 12 min");
+        assertThat(changes(lasted(12 * 60 + 119)))
+                .containsExactly(TITLE + " took 119 s longer than its slot of 12 min");
     }
 
     @Test

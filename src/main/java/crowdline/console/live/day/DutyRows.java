@@ -49,7 +49,7 @@ public final class DutyRows {
         Box count = rest.left(Math.min(rest.w() * 0.2, countPx));
         pen.midway(pen.line(row.count(), TextRole.VALUE, true, count), count, text);
         Box when = rest.right(rest.w() * 0.34);
-        pen.atRight(pen.line(row.when(), TextRole.BODY, false, when), when, soft);
+        pen.atRight(pen.lineOrLines(row.when(), TextRole.BODY, when, 2, ONE_LINE), when, soft);
         Box words = rest.right(rest.w() - count.w()).left(rest.w() * 0.64 - count.w());
         pen.midway(pen.lineOrLines(row.text(), TextRole.VALUE, words, 2, ONE_LINE), words, text);
     }

@@ -164,7 +164,7 @@ public final class ActsPage extends JPanel {
         next.findings().forEach(findings::addElement);
         findingsTitle.setText(
                 next.findings().isEmpty()
-                        ? "The check found nothing wrong"
+                        ? "The check found nothing"
                         : "The check found " + next.findings().size());
         if (!acts.isEmpty()) {
             int found = next.acts().stream().map(ActView::id).toList().indexOf(chosen);

@@ -144,10 +144,14 @@ final class VariantBar extends JPanel {
         fields.wear(worn);
         boolean roomy = Roomy.in(worn);
         String near = ", gapright " + worn.room(4);
-        add(fields.over(name, "Variant"), (roomy ? "split 8, growx 0" : "split 4, growx 0") + near);
+        add(fields.over(name, "Variant"), (roomy ? "split 8, growx 0" : "split 5, growx 0") + near);
         add(name, "growx 0, w " + worn.room(96) + "!");
         add(fields.over(base, "from, ft"), "growx 0" + near);
-        add(base, "growx 0, w " + worn.room(70) + "!" + (roomy ? "" : ", pushx, wrap"));
+        add(base, "growx 0, w " + worn.room(70) + "!");
+        if (!roomy) {
+            // What is left of the line; or it would part the fields.
+            add(new JLabel(), "wmin 0, growx, wrap");
+        }
         add(label, (roomy ? "gapleft " + worn.room(16) : "split 3") + ", growx 0");
         add(cloudBase, "growx 0, w " + worn.room(70) + "!");
         add(choice, "wmin 0, growx" + (roomy ? "" : ", wrap"));

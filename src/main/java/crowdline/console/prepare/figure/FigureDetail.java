@@ -19,9 +19,9 @@ import crowdline.sight.SideView;
 import java.awt.CardLayout;
 import java.util.function.Consumer;
 import javax.swing.DefaultListModel;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
@@ -36,7 +36,7 @@ public final class FigureDetail extends JPanel {
 
     private final DefaultListModel<RemarkView> remarks = new DefaultListModel<>();
     private final JList<RemarkView> remarkList = new NamedList<>(remarks, RemarkView::text);
-    private final JLabel title = PlainText.plain(new JLabel(" "));
+    private final JTextArea title = PlainText.wrapped("The chosen figure", " ");
     private final PathPicture path;
     private final CurvePicture curves;
     private final JToggleButton passesButton = PlainText.plain(new JToggleButton(PassesView.NONE.summary()));
@@ -177,7 +177,7 @@ public final class FigureDetail extends JPanel {
         setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(4),
                 roomy ? "[0:0:,grow 56,fill][0:0:,grow 44,fill]" : "[0:0:,grow,fill]",
-                "[][0:0:,grow,fill]"));
+                (roomy ? "" : "[]") + "[][0:0:,grow,fill]"));
         title.setFont(worn.strong(TextRole.BODY));
         passesButton.setFont(worn.plain(TextRole.BODY));
         remarkList.setCellRenderer(FigureCells.remarks(worn));
@@ -188,8 +188,10 @@ public final class FigureDetail extends JPanel {
         finder.wear(worn);
         shape.wear(worn);
         shapeButton.setFont(worn.plain(TextRole.BODY));
-        add(title, "spanx, split 3, wmin 0, growx");
-        add(shapeButton, "growx 0");
+        title.setFocusable(false);
+        // Where type is large it has lines of its own, or it would be cut.
+        add(title, "spanx, wmin 0, growx" + (roomy ? ", split 3" : ", wrap"));
+        add(shapeButton, "growx 0" + (roomy ? "" : ", split 2"));
         add(passesButton, "growx 0, wrap");
         below.removeAll();
         below.add(Scrolling.down(remarkList), REMARKS);
