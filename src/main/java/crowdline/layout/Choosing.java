@@ -281,7 +281,7 @@ final class Choosing {
     private static Entry entry(double alongM, double heightM, Measured m) {
         return new Entry(
                 alongM,
-                m.nearM() < -NEAR_M ? -m.nearM() : 0,
+                m.overM() < -NEAR_M ? -m.overM() : 0,
                 heightM,
                 m.mps(),
                 m.slowestMps(),
@@ -297,7 +297,7 @@ final class Choosing {
         double left = entry.alongM() + m.leftM();
         double right = entry.alongM() + m.rightM();
         double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);
-        double farOut = entry.awayM() - Math.max(-m.nearM(), 0) - 0.15 * ground.area.spreadM();
+        double farOut = entry.awayM() - Math.max(-m.overM(), 0) - 0.15 * ground.area.spreadM();
         double outsideS = ground.area.halfGiven() ? OUTSIDE_S_PER_M : OFF_S_PER_M;
         double open = m.isWell() ? 0 : OPEN_S;
         double offS = wish.isPass() ? PASS_OFF_S_PER_M * from : OFF_S_PER_M * Math.max(from - free, 0);

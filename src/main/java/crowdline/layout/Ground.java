@@ -27,6 +27,8 @@ final class Ground {
     private static final double AIRBORNE_M = 20;
 
     private static final double AIRBORNE_STALLS = 1.35;
+    /** A pass begins so long before the middle, seconds. */
+    private static final double PASS_S = 5;
     /** A wind along the line that decides which way to take off, m/s; about 2 kt. */
     private static final double FELT_MPS = 1;
     /** Where the wheels leave the ground, as a share of how far figures are spread. */
@@ -120,12 +122,14 @@ final class Ground {
 
     /**
      * How far along its way a figure begins that turns round: at the end of the line, and so far out that it is back on the
-     * display line by the middle, where there is room for that.
+     * display line for a pass past the middle, where there is room for that.
      */
     private double turnsAtM(Measured m) {
         double reachM = m.toRight() ? m.rightM() : -m.leftM();
         double endM = m.way() * m.end().place().x();
-        double backM = joining.straight.asideM(m.end(), m.end().place().y()) - endM;
+        double backM = joining.straight.asideM(m.end(), m.end().place().y())
+                + PASS_S * m.end().speedMps()
+                - endM;
         double mostM = area.halfGiven() ? area.halfM() - reachM : farthestM();
         return Math.max(AT_END * area.spreadM() - reachM, Math.min(backM, mostM));
     }

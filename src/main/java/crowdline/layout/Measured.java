@@ -59,7 +59,11 @@ record Measured(
     /** As much faster than usual as this may be what rolls or only passes; by judgement. */
     private static final double FASTER_ROLL = 1.35;
 
-    private static final double SHARE_OF_NEVER_EXCEED = 0.9;
+    private static final double SHARE_OF_NEVER_EXCEED = 0.92;
+    /** How steeply it turns back along the line from a few degrees off it, as a tangent, and how soon; as runs are flown. */
+    private static final double GENTLE_TAN = Math.tan(Math.toRadians(40));
+
+    private static final double BANKS_S = 1.5;
     /** Less wind along the line than this makes no difference, m/s. */
     private static final double STILL_MPS = 0.05;
 
@@ -270,6 +274,20 @@ record Measured(
     /** Whether it leaves the other way than it came. */
     boolean turnsRound() {
         return end.toRight() != toRight;
+    }
+
+    /** How far towards the crowd of its beginning it comes before it is along the line again, metres; below 0 if nearer. */
+    double overM() {
+        return overM(nearM, end);
+    }
+
+    /** The nearest a figure comes to the crowd and what leads on from it, metres beyond the line. */
+    static double overM(double nearM, FlightState end) {
+        double towards = Math.max(-end.direction().y(), 0);
+        double v = end.speedMps();
+        double radiusM = v * v / (Units.G_MPS2 * GENTLE_TAN);
+        double turnsM = radiusM * (1 - Math.sqrt(1 - towards * towards)) + v * BANKS_S * towards;
+        return Math.min(nearM, end.place().y() - turnsM);
     }
 
     /** Where its middle is if it begins at a place, metres. */

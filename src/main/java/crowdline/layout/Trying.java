@@ -24,6 +24,8 @@ final class Trying {
     private static final double FURTHER_S = 20;
     /** The same of one whose place was told, as a share of how far figures are spread. */
     private static final double TOLD = 0.15;
+    /** What comes over the display line is begun no further out for it than this, metres. */
+    private static final double MOST_OUT_M = 400;
     /** Off its middle by less than this a pass is flown past it, metres. */
     private static final double ASIDE_M = 50;
     /** The same of a pass, which goes past the middle, metres. */
@@ -83,7 +85,14 @@ final class Trying {
     /** Whether what is begun again, as it did not come out as people expect to see it, is worth the time it takes longer. */
     private boolean isBetter(Wish wish, Tried tried, Tried again) {
         double longer = Estimating.worthS(again.way()) - Estimating.worthS(tried.way());
-        return !tried.out().flown() || belowM(wish, tried) > 0 || longer < Weighing.unwellS(tried.out());
+        return !tried.out().flown()
+                || belowM(wish, tried) > 0
+                || overM(tried) < -Fit.CLOSE_M
+                || longer < Weighing.unwellS(tried.out());
+    }
+
+    private static double overM(Tried tried) {
+        return Measured.overM(tried.out().box().nearestM(), tried.out().end());
     }
 
     /** How far it comes below where it may, metres; 0 or below if it does not. */
@@ -183,6 +192,10 @@ final class Trying {
         double low = belowM(wish, tried);
         if (out.flown() && low > 0 && !ground.joining.sinks()) {
             better = better.raised(low + Ground.MARGIN_M);
+        }
+        double over = to.awayM() - overM(tried);
+        if (overM(tried) < -Fit.CLOSE_M && over > better.awayM() && over < MOST_OUT_M) {
+            better = better.away(over);
         }
         return better.equals(to) ? null : better;
     }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.TestInstance;
 class RandomListsTest {
     private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.lists", 8);
     /** Nearer to the crowd than the display line by less than this is the roughness of a wind, metres. */
-    private static final double OVER_LINE_M = 10;
+    private static final double OVER_LINE_M = 9;
 
     /** How far from the middle the middle of a pass may be, metres; by judgement. */
     private static final double NEAR_MIDDLE_M = 150;
