@@ -59,6 +59,7 @@ public final class LoadedShow {
         private final FlownContents flown = new FlownContents();
         private final LastBands bands = new LastBands();
         private volatile List<Pass> passes = List.of();
+        private final Sketched sketched = new Sketched();
     }
 
     /** A variant of an act. */
@@ -252,7 +253,18 @@ public final class LoadedShow {
                 (actId, variant, figureId) ->
                         prediction(actId, variant).map(p -> p.where(figureId)).orElse(""),
                 (actId, variant, figureId) ->
-                        prediction(actId, variant).map(p -> p.moments(figureId)).orElse(FigureMoments.timed(0)));
+                        prediction(actId, variant).map(p -> p.moments(figureId)).orElse(FigureMoments.timed(0)),
+                shared.sketched);
+    }
+
+    /** Draws what is only timed, so that whoever shows it need not wait for it. */
+    public void sketch() {
+        ShowLookup words = words();
+        for (Act act : show.acts()) {
+            act.figures().stream()
+                    .filter(figure -> figure.durationS() != null)
+                    .forEach(figure -> words.sketch(act, figure.id()));
+        }
     }
 
     public PlanAhead planAhead() {

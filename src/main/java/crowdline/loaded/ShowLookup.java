@@ -15,7 +15,6 @@ import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import crowdline.sight.ActSheet;
-import crowdline.sight.FigureAlone;
 import crowdline.sight.picture.Flown;
 import crowdline.speech.pace.Interpreted;
 import crowdline.speech.pace.SpokenTime;
@@ -25,7 +24,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import org.jspecify.annotations.Nullable;
 
@@ -40,8 +38,7 @@ public final class ShowLookup {
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
     private final Seen seen;
-    /** By the figure's name in the catalogue; Live and paper may ask at once. */
-    private final Map<String, Flown> sketches = new ConcurrentHashMap<>();
+    private final Sketched sketched;
 
     /** A part of a longer piece: how it is called, and how long its answer takes, seconds. */
     private record PieceOf(String named, double answerS) {}
@@ -75,6 +72,19 @@ public final class ShowLookup {
             BiFunction<Act, Variant, ActSheet> flights,
             Sights sights,
             Seen seen) {
+        this(show, catalogue, voices, flights, sights, seen, new Sketched());
+    }
+
+    /** The same, with sketches that were drawn before. */
+    ShowLookup(
+            Show show,
+            Catalogue catalogue,
+            Voices voices,
+            BiFunction<Act, Variant, ActSheet> flights,
+            Sights sights,
+            Seen seen,
+            Sketched sketched) {
+        this.sketched = sketched;
         this.sights = sights;
         this.seen = seen;
         this.show = show;
@@ -172,9 +182,7 @@ public final class ShowLookup {
         return figure(act, figureId)
                 .flatMap(f -> catalogue.find(f.figure()))
                 .filter(entry -> isAeroplane || entry.elements().isEmpty())
-                .map(entry -> sketches.computeIfAbsent(
-                        entry.name(),
-                        name -> new FigureAlone(catalogue).fly(entry).flown()))
+                .map(entry -> sketched.of(catalogue, entry))
                 .orElse(Flown.NONE);
     }
 

@@ -161,6 +161,7 @@ public final class RunningShow implements AutoCloseable {
 
     private void lookThrough(LoadedShow of) {
         planning.execute(() -> finder = Finder.of(of.show(), of.catalogue(), TermsFile.shipped()));
+        planning.execute(of::sketch);
     }
 
     public LiveDesk desk() {

@@ -151,7 +151,12 @@ final class WalkPresenter {
                 track.isPresent()
                         ? route.tour().sheet().at(place, share, null)
                         : route.tour().sheet().path(-1),
-                sky(place, share));
+                track.isPresent() ? sky(place, share) : sketch(figure.figureId()));
+    }
+
+    /** How a figure that is only timed usually looks; it stands still, for nobody knows where the aircraft is. */
+    private SkyView sketch(String figureId) {
+        return SkyView.whole(words.sketch(act, figureId), route.tour().sheet().outline());
     }
 
     /** A whole figure as the crowd sees it. */

@@ -44,20 +44,30 @@ public final class SmallTour implements Passes, Notes {
 
     /** A walk through acts of the same figures. */
     Walk walk(Act... acts) {
+        return walk(new Catalogue(List.of()), false, acts);
+    }
+
+    /** The same where the figures are those of a catalogue, and are only timed. */
+    Walk timed(Catalogue catalogue) {
+        return walk(catalogue, true, SmallShow.show().acts().get(0));
+    }
+
+    private Walk walk(Catalogue catalogue, boolean timed, Act... acts) {
         List<Tour> tours = Arrays.stream(acts)
                 .flatMap(act -> act.variants().stream().map(v -> {
-                    Flight flight = flight(v.order());
+                    Flight flown = flight(v.order());
+                    Flight flight = timed ? new Flight("a1", "full", flown.figures(), List.of(), List.of()) : flown;
                     return new Tour(
                             act,
                             v,
                             () -> flight,
                             times(v.order()),
-                            () -> ActSheet.of(flight, 150.0, Outline.BIPLANE),
+                            () -> timed ? ActSheet.NONE : ActSheet.of(flight, 150.0, Outline.BIPLANE),
                             taught);
                 }))
                 .toList();
-        ShowLookup words = new ShowLookup(
-                SmallShow.show(), new Catalogue(List.of()), t -> new SpokenTime(4, 3.5, 4.5), (a, v) -> ActSheet.NONE);
+        ShowLookup words =
+                new ShowLookup(SmallShow.show(), catalogue, t -> new SpokenTime(4, 3.5, 4.5), (a, v) -> ActSheet.NONE);
         return new Walk(tours, words, SmallTour::plan, this, this, () -> Instant.parse("2026-06-06T12:00:00Z"));
     }
 

@@ -12,6 +12,7 @@ import crowdline.console.walk.WalkView.Value;
 import crowdline.measure.Measures;
 import crowdline.show.Act;
 import crowdline.show.aircraft.Outline;
+import crowdline.storage.show.CatalogueFile;
 import crowdline.timing.Pass;
 import java.util.List;
 import java.util.stream.Stream;
@@ -132,6 +133,15 @@ class WalkTest {
         assertThat(inIt.flown().at(12).place().x()).isCloseTo(100, within(1e-6));
         assertThat(inIt.eye().crowdM()).isEqualTo(150);
         assertThat(inIt.outline()).isEqualTo(Outline.BIPLANE);
+    }
+
+    @Test
+    void aFigureThatIsOnlyTimedStandsStillAsASketch() {
+        Walk timed = tour.timed(CatalogueFile.shipped());
+        timed.command(Command.PLAY, 100);
+        SkyView sketch = timed.view(100 + LEAD_S + 2).flying().sky();
+        assertThat(sketch.isEmpty()).isFalse();
+        assertThat(sketch.atS()).isEmpty();
     }
 
     @Test

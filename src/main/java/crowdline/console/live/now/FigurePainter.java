@@ -7,7 +7,6 @@ import crowdline.console.path.ActPainter;
 import crowdline.console.path.CraftPainter;
 import crowdline.console.path.PathStroke;
 import crowdline.console.path.SidePainter;
-import crowdline.console.path.SkyPainter;
 import crowdline.console.path.SkyView;
 import crowdline.console.theme.TextRole;
 import crowdline.measure.Units;
@@ -52,12 +51,15 @@ final class FigurePainter {
     /** Where things go. */
     private record Places(Box figure, Box heights, Box overview) {}
 
-    /** @param sketch how it usually looks where it has no path */
-    static void paint(Pen pen, SideView view, SkyView sketch, Box box) {
+    /**
+     * @param sketch how it usually looks where it has no path
+     * @param sketches what keeps that painted
+     */
+    static void paint(Pen pen, SideView view, SkyView sketch, SketchImage sketches, Box box) {
         int shown = view.current() >= 0 ? view.current() : view.next();
         List<Spot> spots = view.spots(shown);
         if (spots.size() < 2) {
-            withoutPath(pen, view, sketch, box);
+            withoutPath(pen, view, sketch, sketches, box);
             return;
         }
         Box head = box.top(pen.px(HEAD_PX));
@@ -97,7 +99,7 @@ final class FigurePainter {
     }
 
     /** A figure that is only timed has no path: it is sketched; but an aircraft that is read is shown where it is. */
-    private static void withoutPath(Pen pen, SideView view, SkyView sketch, Box box) {
+    private static void withoutPath(Pen pen, SideView view, SkyView sketch, SketchImage sketches, Box box) {
         Craft craft = view.craft();
         if (craft != null) {
             ActPainter.paint(pen, new SideView(List.of(), -1, craft, view.crowdM()), box);
@@ -108,7 +110,7 @@ final class FigurePainter {
                     pen.line(word, TextRole.LABEL, false, head),
                     head,
                     pen.palette().soft());
-            SkyPainter.paint(pen, sketch, box.belowTop(head.h()));
+            sketches.paint(pen, sketch, box.belowTop(head.h()));
         } else if (!view.isEmpty()) {
             TextBlock words = pen.lines("No drawing: only its time is known", TextRole.SMALL, false, box, 2);
             words.draw(

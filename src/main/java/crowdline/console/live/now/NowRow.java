@@ -33,6 +33,7 @@ public final class NowRow extends LiveRow<NowView> {
     private static final int CAPTION = 3;
 
     private final transient Settled settled = new Settled();
+    private final transient SketchImage sketches = new SketchImage();
 
     public NowRow(Appearance appearance) {
         super("Flying now", appearance);
@@ -56,7 +57,7 @@ public final class NowRow extends LiveRow<NowView> {
         Box inner = within(box).inset(pen.px(20), pen.px(8));
         double side = inner.w() * SIDE_SHARE;
         words(pen, v, inner.leftOf(side + pen.px(24)));
-        FigurePainter.paint(pen, v.side(), v.sketch(), inner.right(side));
+        FigurePainter.paint(pen, v.side(), v.sketch(), sketches, inner.right(side));
     }
 
     /** What the sizes depend on; the digits of a countdown change nothing. */

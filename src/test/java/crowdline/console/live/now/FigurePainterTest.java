@@ -49,7 +49,7 @@ class FigurePainterTest {
         Pen pen = new Pen(g, DAY, 1, new TextFit());
         Box box = new Box(0, 0, WIDE, TALL);
         pen.fill(box, DAY.palette().ground());
-        FigurePainter.paint(pen, view, SkyView.NONE, box);
+        FigurePainter.paint(pen, view, SkyView.NONE, new SketchImage(), box);
         g.dispose();
         return image;
     }
