@@ -30,8 +30,7 @@ class FirstEveningOnScreenTest {
 
             screen.give("F3");
             screen.await("the words are there", () -> screen.isIn(Place.WORDS) && screen.focusIs("Where remarks"));
-            screen.give("DOWN");
-            screen.give("DOWN");
+            // It opens at the figure that is chosen in Prepare: the first.
             screen.give("ENTER");
             screen.await("the remarks have the keys", () -> screen.focusIs("Remarks"));
             screen.give("ENTER");
