@@ -112,15 +112,21 @@ final class Display {
             double share,
             double untoldWindMps,
             double beforeS,
-            boolean hard,
+            Scenario.World world,
             long seed) {
         SplittableRandom random = new SplittableRandom(seed);
-        Sky sky = hard ? Sky.hard(new SplittableRandom(seed + 7)) : Sky.gentle(share);
+        Sky sky = switch (world) {
+            case GENTLE, ELSEWHERE -> Sky.gentle(share);
+            case HARD -> Sky.hard(new SplittableRandom(seed + 7));
+            case OTHER -> Sky.other(new SplittableRandom(seed + 7));
+        };
+        Manner manner =
+                world == Scenario.World.OTHER ? Manner.drawn(new SplittableRandom(seed + 17)) : Manner.AS_PLANNED;
         Truth truth = new Truth();
         Variety variety = Variety.drawn(share, random);
         V3 wind = toldWind.plus(new V3(untoldWindMps * Variety.bell(random), untoldWindMps * Variety.bell(random), 0));
         Aircraft a = new Aircraft(airframe, variety, wind, sky, truth, random);
-        Pilot pilot = new Pilot(a, share, sky, random);
+        Pilot pilot = new Pilot(a, share, sky, manner, random);
         enter(a, share, random);
         wait(a, truth, beforeS, random);
         for (int f : order) {

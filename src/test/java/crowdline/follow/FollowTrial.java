@@ -30,9 +30,10 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--hard|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--more] [--said] [SEEDS...]
+            trial [--hard|--others|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--more] [--said] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
               --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
+              --others        the same acts by a pilot further off, in other circles, and received late
               --elsewhere     the same acts, drawn by a dynamics that shares nothing with ours, and received otherwise
               --act ID        the act of the show of a biplane and a glider, jackanapes-solo unless told, or all the hard ones
               --only WORDS    scenarios with these words in their name
@@ -63,6 +64,7 @@ public final class FollowTrial {
 
     private @Nullable String act;
     private boolean hard;
+    private boolean others;
     private boolean elsewhere;
     private String only = "";
     private @Nullable Path save;
@@ -93,6 +95,7 @@ public final class FollowTrial {
             switch (word) {
                 case "--act" -> act = words.next();
                 case "--hard" -> hard = true;
+                case "--others" -> others = true;
                 case "--elsewhere" -> elsewhere = true;
                 case "--only" -> only = words.next();
                 case "--save" -> save = Path.of(words.next());
@@ -121,7 +124,8 @@ public final class FollowTrial {
             // Before an hour is spent on what cannot be kept.
             TrialFlight.write(save, flights);
         }
-        List<String> acts = act != null ? List.of(act) : hard || elsewhere ? HARD_ACTS : List.of("jackanapes-solo");
+        List<String> acts =
+                act != null ? List.of(act) : hard || others || elsewhere ? HARD_ACTS : List.of("jackanapes-solo");
         Map<String, Score> together = new LinkedHashMap<>();
         Map<String, Score> byAct = new LinkedHashMap<>();
         Map<String, Causes> why = new LinkedHashMap<>();
@@ -174,6 +178,9 @@ public final class FollowTrial {
     }
 
     private List<Scenario> scenarios() {
+        if (others) {
+            return Scenario.byOthers();
+        }
         return elsewhere ? Scenario.elsewhere() : hard ? Scenario.inAHardSky() : Scenario.all();
     }
 

@@ -8,11 +8,14 @@ final class Habit {
 
     private final double share;
     private final SplittableRandom random;
+    private final double usual;
     private final double flight;
     private double figure;
 
-    Habit(double share, SplittableRandom random) {
+    /** @param usual the factor of a pilot who does it just as planned is 1 */
+    Habit(double share, double usual, SplittableRandom random) {
         this.share = share;
+        this.usual = usual;
         this.random = random;
         flight = Variety.bell(random);
         nextFigure();
@@ -24,6 +27,6 @@ final class Habit {
 
     /** A factor for the next element. */
     double factor() {
-        return Math.max(0.4, 1 + share * PART * (flight + figure + Variety.bell(random)));
+        return Math.max(0.4, usual + share * PART * (flight + figure + Variety.bell(random)));
     }
 }

@@ -1,7 +1,6 @@
 package crowdline.follow;
 
 import crowdline.show.figure.Element;
-import java.util.Objects;
 import java.util.SplittableRandom;
 
 /** Flies elements with an {@link Aircraft}, never quite as planned, and brings it back to the display line. */
@@ -16,19 +15,21 @@ final class Pilot {
     private final Habit pauses;
     private final Habit speeds;
     private final Sky sky;
+    private final Circles circles;
     /** The height to which level lines are flown back, metres, where they are. */
     double heightM;
     /** Whether the figure is flown the other way along the A-axis than planned. */
     boolean mirrored;
 
-    Pilot(Aircraft aircraft, double share, Sky sky, SplittableRandom random) {
+    Pilot(Aircraft aircraft, double share, Sky sky, Manner manner, SplittableRandom random) {
         a = aircraft;
         this.random = random;
         this.sky = sky;
-        pull = new Habit(share, random);
-        rolls = new Habit(share, random);
-        pauses = new Habit(1.5 * share, random);
-        speeds = new Habit(0.5 * share, random);
+        pull = new Habit(share, manner.pull(), random);
+        circles = new Circles(a, pull, manner.otherCircles());
+        rolls = new Habit(share, manner.rolls(), random);
+        pauses = new Habit(1.5 * share, manner.pauses(), random);
+        speeds = new Habit(0.5 * share, 1, random);
     }
 
     void nextFigure() {
@@ -42,7 +43,7 @@ final class Pilot {
         if (e instanceof Element.Line line) {
             line(line);
         } else if (e instanceof Element.Arc arc) {
-            arc(arc);
+            circles.fly(arc);
         } else if (e instanceof Element.Roll roll) {
             roll(roll);
         } else if (e instanceof Element.Flick flick) {
@@ -145,75 +146,6 @@ final class Pilot {
         double end = a.tS + seconds;
         while (a.tS < end && !a.mustPullOut()) {
             a.straight(power, 0);
-        }
-    }
-
-    /** The load that holds a radius where the aircraft is now, g. */
-    private double held(Element.Arc arc, int sign, double factor) {
-        double radius = arc.value() / factor * (1 - (1 - arc.topShare()) * (1 - sign * a.up.z()) / 2);
-        return a.up.z() + sign * a.speedMps * a.speedMps / radius / Aircraft.G;
-    }
-
-    private void arc(Element.Arc arc) {
-        int sign = arc.way() == Element.Way.PULL ? 1 : -1;
-        double factor = pull.factor();
-        double still = a.up.z();
-        double asked = switch (arc.size()) {
-            case LOAD_G, ROUND_FROM_G -> still + (arc.value() - still) * factor;
-            case RADIUS_M -> held(arc, sign, factor);
-            case TIGHTEST -> 99 * sign;
-            case USUAL, CORNER, OVER -> throw new IllegalArgumentException("not drawn");
-        };
-        double wanted = angle(arc, sign);
-        double tightness = 0.8 + 0.2 * Math.min(factor, 1);
-        double turned = 0;
-        double end = a.tS + 60;
-        while (turned < wanted && a.tS < end) {
-            V3 before = a.direction;
-            double g = switch (arc.size()) {
-                case TIGHTEST -> sign * a.tightest() * tightness;
-                case RADIUS_M -> a.limited(held(arc, sign, factor));
-                default -> a.limited(asked);
-            };
-            if (a.speedMps < 14) {
-                g = sign * 0.6 + a.up.z();
-            }
-            a.curve(g, arc.power());
-            double step = Math.acos(Math.min(1, before.dot(a.direction)));
-            turned += Math.signum(sign * before.cross(a.direction).dot(before.cross(a.up))) * step;
-        }
-        Double path = arc.toPathDeg();
-        if (path != null) {
-            settle(path);
-        }
-    }
-
-    private static double ahead(double angle) {
-        double x = angle % (2 * Math.PI);
-        x = x < -0.01 ? x + 2 * Math.PI : x;
-        return x < 0.01 || 2 * Math.PI - x < 0.01 ? 0 : x;
-    }
-
-    private double angle(Element.Arc arc, int sign) {
-        Double degrees = arc.degrees();
-        if (degrees != null) {
-            return Math.toRadians(degrees);
-        }
-        double target = Math.toRadians(Objects.requireNonNull(arc.toPathDeg()));
-        V3 side = a.up.times(sign);
-        double now = Math.atan2(a.direction.z(), side.z());
-        // Along the arc, height rate = d_z cos θ + s_z sin θ = R sin(θ + now).
-        double reach = Math.hypot(a.direction.z(), side.z());
-        double arcsine = Math.asin(Math.max(-1, Math.min(1, Math.sin(target) / Math.max(reach, 1e-9))));
-        return Math.min(ahead(arcsine - now), ahead(Math.PI - arcsine - now));
-    }
-
-    private void settle(double pathDeg) {
-        double g = Math.toRadians(pathDeg);
-        V3 level = new V3(a.direction.x(), a.direction.y(), 0);
-        if (Math.abs(pathDeg) < 80 && level.length() > 0.1) {
-            V3 d = level.unit().times(Math.cos(g)).plus(V3.UP.times(Math.sin(g)));
-            a.point(d, a.up);
         }
     }
 

@@ -18,6 +18,7 @@ import java.util.SplittableRandom;
  * @param tempo factor on all times
  * @param waitS seconds before the act, of which the follower is not told; 0 to tell it of the start
  * @param world who flies it
+ * @param late whether the receiver is late, and its heights come by pressure, see {@link LateHeights}
  */
 record Scenario(
         String name,
@@ -27,10 +28,11 @@ record Scenario(
         Change change,
         double tempo,
         double waitS,
-        World world) {
+        World world,
+        boolean late) {
 
     Scenario(String name, double share, double untoldWindMps, Radio radio, Change change, double tempo, double waitS) {
-        this(name, share, untoldWindMps, radio, change, tempo, waitS, World.GENTLE);
+        this(name, share, untoldWindMps, radio, change, tempo, waitS, World.GENTLE, false);
     }
 
     enum World {
@@ -38,6 +40,8 @@ record Scenario(
         GENTLE,
         /** The same in one that makes it hard. */
         HARD,
+        /** A pilot with ways of his own, in such a sky. */
+        OTHER,
         /** Somebody else, see {@link Elsewhere}. */
         ELSEWHERE
     }
@@ -80,7 +84,7 @@ record Scenario(
     }
 
     Scenario with(Change other) {
-        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS, world);
+        return new Scenario(name, share, untoldWindMps, radio, other, tempo, waitS, world, late);
     }
 
     static List<Scenario> all() {
@@ -112,7 +116,12 @@ record Scenario(
     }
 
     private Scenario in(World other) {
-        return new Scenario(name, share, untoldWindMps, radio, change, tempo, waitS, other);
+        return new Scenario(name, share, untoldWindMps, radio, change, tempo, waitS, other, late);
+    }
+
+    /** The same, received late. */
+    private Scenario received() {
+        return new Scenario(name, share, untoldWindMps, radio, change, tempo, waitS, world, true);
     }
 
     private static Scenario changed(String name, Change change) {
@@ -143,6 +152,27 @@ record Scenario(
                 .toList();
     }
 
+    /** The same acts as another pilot flies them, further off its places and in other circles, and received late. */
+    static List<Scenario> byOthers() {
+        return List.of(
+                        changed("received late, heights in steps", Change.NONE)
+                                .in(World.HARD)
+                                .received(),
+                        changed("another pilot", Change.NONE),
+                        changed("another pilot, received late", Change.NONE).received(),
+                        changed("another pilot, received late, one dropped", Change.DROPPED)
+                                .received(),
+                        changed("another pilot, received late, two swapped", Change.SWAPPED)
+                                .received(),
+                        changed("another pilot, received late, an unknown one", Change.STRANGE)
+                                .received(),
+                        changed("another pilot, received late, broken off", Change.BROKEN_OFF)
+                                .received())
+                .stream()
+                .map(s -> s.world == World.HARD ? s : s.in(World.OTHER))
+                .toList();
+    }
+
     /** The same acts flown by a dynamics that has nothing in common with these, and received otherwise. */
     static List<Scenario> elsewhere() {
         return List.of(
@@ -161,7 +191,11 @@ record Scenario(
     /** What a receiver makes of a flight of this seed. */
     List<Reading> receive(Truth truth, long seed) {
         SplittableRandom random = new SplittableRandom(seed + 99);
-        return world == World.ELSEWHERE ? Elsewhere.receive(truth, random) : radio.receive(truth, random);
+        if (world == World.ELSEWHERE) {
+            return Elsewhere.receive(truth, random);
+        }
+        List<Reading> log = radio.receive(truth, random);
+        return late ? LateHeights.drawn(new SplittableRandom(seed + 999)).receive(log) : log;
     }
 
     /** True if the follower is told of the change, as the commentator's key does. */
@@ -184,7 +218,7 @@ record Scenario(
                 || change == Change.DROPPED_BY_HAND
                 || change == Change.REPEATED
                 || change.swaps()) {
-            changeFigure(display.ways(), order, at);
+            changeFigure(display, order, at);
         } else if (change == Change.STRANGE || change == Change.REPOSITION) {
             order.add(at, Truth.UNKNOWN);
         } else if (change == Change.BROKEN_OFF) {
@@ -193,19 +227,24 @@ record Scenario(
         List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
         Truth truth = world == World.ELSEWHERE
                 ? display.flyElsewhere(order, strange, seed)
-                : display.fly(order, strange, share, untoldWindMps, waitS, world == World.HARD, seed);
+                : display.fly(order, strange, share, untoldWindMps, waitS, world, seed);
         return tempo == 1 ? truth : truth.stretched(tempo);
     }
 
-    /** What is dropped, flown again or swapped is a figure with the way that leads to it: no pilot flies a way for itself. */
-    private void changeFigure(Set<Integer> ways, List<Integer> order, int nearAt) {
+    /**
+     * What is dropped, flown again or swapped is a figure with the way that leads to it: no pilot flies a way for itself, nor
+     * anything once the aircraft has landed.
+     */
+    private void changeFigure(Display display, List<Integer> order, int nearAt) {
+        Set<Integer> ways = display.ways();
         int last = order.size() - 1;
+        boolean swapsLanding = change.swaps() && display.timed(order.get(last));
         int end = nearAt;
         while (ways.contains(order.get(end))) {
             end++;
         }
-        if (end >= last) {
-            end = nearAt;
+        if (end >= last || (swapsLanding && figureFrom(ways, order, end + 1) == last)) {
+            end = nearAt - 1;
             while (ways.contains(order.get(end))) {
                 end--;
             }
@@ -216,13 +255,18 @@ record Scenario(
             return;
         }
         if (change.swaps()) {
-            int second = end + 1;
-            while (second < last && ways.contains(order.get(second))) {
-                second++;
-            }
-            order.addAll(second + 1, one);
+            order.addAll(figureFrom(ways, order, end + 1) + 1, one);
         }
         order.subList(end + 1 - one.size(), end + 1).clear();
+    }
+
+    /** The first from a place on that is no way; the last if there is none. */
+    private static int figureFrom(Set<Integer> ways, List<Integer> order, int from) {
+        int at = from;
+        while (at < order.size() - 1 && ways.contains(order.get(at))) {
+            at++;
+        }
+        return at;
     }
 
     /** Where the way begins that leads to a figure. */

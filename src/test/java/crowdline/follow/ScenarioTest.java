@@ -66,4 +66,15 @@ class ScenarioTest {
             }
         }
     }
+
+    /** A glider's farewell pass came after its landing. */
+    @Test
+    void nothingIsFlownOnceTheAircraftHasLanded() throws ShowFileException {
+        Display glider = FollowTrial.display("thistledown-glider");
+        Scenario swapped = Scenario.inAHardSky().get(0).with(Scenario.Change.SWAPPED);
+        for (long seed = 385; seed < 395; seed++) {
+            List<Truth.Flown> flown = swapped.fly(glider, seed).flown;
+            assertThat(flown.get(flown.size() - 1).figure()).isEqualTo(glider.size() - 1);
+        }
+    }
 }

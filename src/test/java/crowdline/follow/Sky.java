@@ -18,6 +18,12 @@ record Sky(double placeM, double heightM, double pullLagS, double gustMps, boole
         return new Sky(250 * share, 150 * share, 0.3, 0.8, false);
     }
 
+    /** Somebody who is less exact, in the same air. */
+    static Sky other(SplittableRandom random) {
+        Sky hard = hard(random);
+        return new Sky(50 + 40 * random.nextDouble(), 20 + 20 * random.nextDouble(), hard.pullLagS, hard.gustMps, true);
+    }
+
     /** Harder than the air over an aerodrome mostly is. */
     static Sky hard(SplittableRandom random) {
         return new Sky(
