@@ -1,6 +1,7 @@
 package crowdline.list;
 
 import crowdline.list.draft.Draft;
+import crowdline.list.draft.Formations;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
@@ -112,6 +113,9 @@ final class Assembly {
             addNote(piece.piece().start(), piece.piece().end());
         }
         List<Heard> rest = pieces.subList(first, pieces.size());
+        if (pieces.subList(0, first).stream().anyMatch(Prelude::isTogether)) {
+            rest.stream().flatMap(piece -> piece.drafts().stream()).forEach(Formations::flyTogether);
+        }
         if (rest.isEmpty()) {
             return;
         }
@@ -293,6 +297,7 @@ final class Assembly {
     private boolean isOfTheSameLine(List<Heard> pieces, Sentence sentence) {
         return sentence.line() == lastFigureLine
                 && !pieces.get(0).isFigure()
+                && !Manner.FLOWN.hasAny(pieces.get(0).words())
                 && pieces.get(0).beginsWith(Manner.QUALIFYING);
     }
 

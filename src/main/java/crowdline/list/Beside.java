@@ -30,10 +30,12 @@ final class Beside {
 
     private static final Set<String> ENDS = Set.of("take-off", "landing");
 
-    private static final Set<String> LEADING = Set.of("the", "nb", "note", "ps", "and", "also", "please", "that");
+    private static final Set<String> LEADING = Set.of("speed", "entry", "for", "of", "height", "time", "the", "nb", "note", "ps", "and", "also", "please", "that");
 
     private static final Set<String> IS =
             Set.of("is", "are", "will", "should", "has", "goes", "must", "take", "last", "start", "begin", "turn");
+
+    private static final Set<String> LASTS = Set.of("take", "last", "taking", "lasting");
 
     private Beside() {}
 
@@ -185,5 +187,14 @@ final class Beside {
                 || draft.says(Detail.TOP_FT)
                 || draft.says(Detail.HEIGHT_FT)
                 || draft.says(Detail.SECONDS);
+    }
+
+    /** "Which he says to count because it takes ten seconds": how long the figure before it lasts. */
+    static boolean isTimeOf(Draft previous, Heard heard) {
+        return previous.isFigure()
+                && !previous.says(Detail.SECONDS)
+                && heard.drafts().get(0).saysOnly(Detail.SECONDS)
+                && !Overlong.isOfTheAct(heard.drafts().get(0))
+                && heard.words().stream().anyMatch(word -> LASTS.contains(word.plain()));
     }
 }

@@ -118,7 +118,7 @@ final class Denial {
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
-            "(?:no|sorry|no sorry|oops?|(?:scratch|strike) that|hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
+            "(?:no|sorry|no sorry|oops?|(?:scratch|strike) that|(?:no )?hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
 
     /** Ahead of what corrects a thing said before. */
     private static final Pattern CORRECTS = Pattern.compile(

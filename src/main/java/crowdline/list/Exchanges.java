@@ -41,6 +41,9 @@ final class Exchanges {
             "\\b(?:there's|there is|there will be|with|but|and|except|i do|we do|i have|this time|today|now) no (?<old>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|in it)\\b)"
                     + "|\\b(?:without|minus|leaving out|leave out|except for|apart from|not doing) (?:the|my|any) (?<gone>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but)\\b)");
 
+    /** "Each 12 seconds, apart from the spin": nothing is left out. */
+    private static final Pattern TIMES = Pattern.compile("\\b(?:secs?|seconds?|apart from the \\w+ which)\\b");
+
     private final Text text;
     private final List<Sentence> sentences;
     private final Map<String, Set<Integer>> flownIn;
@@ -62,7 +65,8 @@ final class Exchanges {
         }
         int before = changes.size();
         Matcher out = OUT.matcher(text.folded()).region(sentence.start(), sentence.end());
-        while (out.find()) {
+        boolean isOfTimes = TIMES.matcher(text.folded()).region(sentence.start(), sentence.end()).find();
+        while (!isOfTimes && out.find()) {
             String group = out.group("old") == null ? "gone" : "old";
             Draft old = only(reading.read(out.start(group), out.end(group)));
             if (old != null && isFlown(old, at) && !Revisions.isPerhaps(text, sentence)) {

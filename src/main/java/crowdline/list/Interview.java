@@ -21,7 +21,7 @@ final class Interview {
     private static final Pattern WHERE = Pattern.compile("\\b(?:which (?:end|side)|where)\\b");
 
     private static final Pattern ASKED =
-            Pattern.compile("(?:\\W|q:|question:)*(?:which|what|how|where|when|who|any|is|are|do|does|and)\\b");
+            Pattern.compile("(?:\\W|q:|question:)*(?:q\\d{1,2}|anything|next|which|what|how|where|when|who|any|is|are|do|does|and)\\b");
 
     private final Text text;
     private final List<Sentence> sentences;

@@ -95,6 +95,9 @@ final class Lines {
         if (text.isRemark(piece.from()) && !lines.isEmpty() && !heard.isDetail() && !heard.isSilent()) {
             return Denial.strikes(heard) && isOnTheLastLine(piece) ? takeBack(last(), piece) : said(last(), heard);
         }
+        if (previous != null && (heard.isWeak() || !heard.isFigure()) && Again.isHeldInverted(previous, heard)) {
+            return addAs(INVERTED, heard);
+        }
         if (heard.isFigure()) {
             if (previous != null && goingOn.isRestOf(previous, heard)) {
                 return previous;
@@ -156,9 +159,6 @@ final class Lines {
             }
             return addAs(Objects.requireNonNull(last().sense()), heard);
         }
-        if (previous != null && GoingOn.isHeldInverted(previous, heard)) {
-            return addAs(INVERTED, heard);
-        }
         if (heard.isSilent()) {
             return addSilent(piece, previous);
         }
@@ -200,6 +200,9 @@ final class Lines {
             return taken(previous, draft, piece);
         }
         boolean isOnlySaid = told.isOfAParagraph() && !told.isTimed() && !Manner.FLOWN.hasAny(heard.words());
+        if (previous != null && Beside.isTimeOf(previous, heard)) {
+            return taken(previous, draft, piece);
+        }
         if (asides.isParted() || isOnlySaid || (told.isProse() && !(sentence.numbered() && previous == null))) {
             asides.add(piece.start(), piece.end());
             return previous;
@@ -324,7 +327,8 @@ final class Lines {
     }
 
     private @Nullable Draft addDetail(Draft draft, Piece piece, Told told, @Nullable Draft previous) {
-        if (previous == null && !isFigureNext && Overlong.isOfTheAct(draft) && piece.parting() == Parting.LINE) {
+        boolean isBehindAll = previous == null ? piece.parting() == Parting.LINE : Overlong.isLanding(previous);
+        if (isBehindAll && !isFigureNext && Overlong.isOfTheAct(draft)) {
             asides.add(piece.start(), piece.end());
             return null;
         }

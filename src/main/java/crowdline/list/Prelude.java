@@ -214,6 +214,12 @@ final class Prelude {
                 && endsWithAColon(piece, text);
     }
 
+    /** "Together: loop": all of them fly it. */
+    static boolean isTogether(Heard piece) {
+        return piece.words().size() <= 2
+                && piece.words().stream().anyMatch(word -> word.plain().equals("together"));
+    }
+
     /** Whether a word says how something is, not what. */
     static boolean describes(Word word) {
         return Manner.DESCRIBING.has(word) || Manner.FILLER.has(word) || word.number() != null;

@@ -30,7 +30,8 @@ final class Rotor {
             drafts.stream()
                     .filter(draft -> is(draft, Set.of("reposition"))
                             && draft.name().stream()
-                                    .anyMatch(word -> word.plain().startsWith("back")))
+                                    .anyMatch(word -> word.plain().startsWith("back")
+                                            || word.plain().startsWith("return")))
                     .forEach(draft -> draft.mean(TURN_BACK));
         }
     }

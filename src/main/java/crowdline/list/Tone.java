@@ -67,7 +67,7 @@ final class Tone {
 
     private static final Pattern OWN_TIME =
             Pattern.compile("(?s).*(?:[(\\[,:;=\\t|]|\\s[-–—])\\s*(?:for |about |approx\\.? |ca\\.? |~ ?)?"
-                    + "(?:\\d{1,2}:\\d{2}|\\d{1,3}(?:\\.\\d)? ?(?:s|secs?|seconds?|m|mins?|minutes?))[.)\\]\\s]*");
+                    + "(?:0?[0-6]:\\d{2}|\\d{1,3}(?:\\.\\d)? ?(?:s|secs?|seconds?|m|mins?|minutes?))[.)\\]\\s]*");
 
     private static final Set<String> WHOSE = Set.of("my", "our", "your", "his", "her", "their", "the");
 

@@ -222,4 +222,52 @@ class AsPeopleChangeTest {
             assertThat(text.split("\\W+")).allSatisfy(word -> assertThat(kept).contains(word));
         }
     }
+
+    @Test
+    void anOlderListThatIsQuotedIsNotFlown() {
+        assertThat(said("""
+                On Tue, somebody wrote:
+                > loop
+                > stall turn L
+                > slow roll
+
+                Not quite!
+                loop
+                barrel roll
+                half Cuban
+                spin
+                Sylvie
+                """)).isEqualTo("loop ; barrel roll ; half Cuban ; spin");
+    }
+
+    @Test
+    void smallLettersNameLinesWhereTheListHasThem() {
+        assertThat(said("a. take off\nb. loop\nc. stall turn R end\nd. slow roll\ne. land\n\nchanges: c becomes a humpty bump\n"))
+                .isEqualTo("take-off ; loop ; humpty bump ; slow roll ; landing");
+    }
+
+    @Test
+    void whatIsSpokenIsReadWithoutItsSounds() {
+        assertThat(said("Right, um, so, I take off, yeah, and, er, I climb for, I dunno, a minute. Then, um, a loop."))
+                .isEqualTo("take-off ; climb, seconds 60 ; loop");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "dive in L 160kt | dive, flies right, entry 160",
+                "dive at the far left | dive, place left end",
+                "spin, three turns if I am high enough | spin, count 3, note \"if I am high enough\", unsure",
+                "1 x spin (3) | spin, count 3",
+                "loop. All in, six and a half minutes. | loop, list note \"All in, six and a half minutes.\"",
+                "half roll, stays upside down for around 12 seconds, half roll | half roll ; inverted pass, seconds 12 ; half roll",
+                "loop, then slow roll, no, sorry, barrel roll | loop ; barrel roll"
+            })
+    void asItIsMeant(String text, String lines) {
+        FigureList list = READER.read(text);
+
+        assertThat(Spelt.said(list).replaceAll(", choices [^;]*", "")).startsWith(lines);
+        assertThat(list.lines()).hasSize(lines.split(" ; ").length);
+    }
 }

@@ -36,7 +36,7 @@ final class Lengths {
     /** What is said of a whole act. */
     private static final Pattern WHOLE = Pattern.compile(
             "\\b(?:slot|solo|routine|display|demo|act|show|whole|total|altogether|in all|"
-                    + "lasts?|long|takes?|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up|on at)\\b");
+                    + "lasts?|long|takes?|all in|all told|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up|on at)\\b");
 
     /** Minutes of something else. */
     private static final Pattern OTHER =
@@ -51,6 +51,9 @@ final class Lengths {
     /** "Duration 8." */
     private static final Pattern BARE = Pattern.compile(
             "\\b(?:duration|length|display time)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|kt|hour|h)\\b)");
+
+    /** "Saturday at 11:20, ten minutes". */
+    private static final Pattern TIME = Pattern.compile("\\d{1,2}[:.]\\d{2}[^\\d\\n]{0,16}$");
 
     /** Of a heading. */
     private static final int MOST_WORDS = 7;
@@ -85,7 +88,9 @@ final class Lengths {
         String rest = sentence.substring(0, found.start()) + sentence.substring(found.end());
         boolean isAlone = rest.chars().noneMatch(Character::isLetterOrDigit);
         boolean isHeading = BETWEEN.splitAsStream(rest.strip()).count() <= MOST_WORDS;
+        boolean isBehindATime = TIME.matcher(sentence.substring(0, found.start())).find();
         return isAlone
+                || (isBehindATime && !OTHER.matcher(sentence).find())
                 || (isHeading
                         && !OTHER.matcher(sentence).find()
                         && !SAYS.matcher(sentence).find())

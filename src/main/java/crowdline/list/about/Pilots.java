@@ -31,13 +31,15 @@ final class Pilots {
                     + ",? (?i:will fly|flies|is flying|will be flying|who (?:flies|will fly|will be flying|is flying)|is the pilot|is our pilot)\\b)");
 
     private static final Pattern SELF = Pattern.compile(
-            "(?:\\b(?i:my name is|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
+            "(?:\\b(?i:my name(?: is|['’]s)|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
     private static final Pattern SIGNED = Pattern.compile(
             "(?:^|\\n|[.!,][ \\t]*)(?i:(?:many |kind |best |warm |all the |all |very |with )?(?:cheers|good wishes|"
                     + "thanks|regards|wishes|best|rgds)|thank you|cordialement|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|yours(?: \\w+)?|all the best|atb|see (?:you|ya)(?: \\w+){0,3})[ \\t]*[,.!–-]?\\s+(?:[-–—][ \\t]*)?"
                     + NAME + "\\s*(?:$|\\n|[,(])");
     /** A line that is nothing but a name, behind a letter. */
     private static final Pattern ALONE = Pattern.compile("^[ \\t]*[-–—~]{0,2}[ \\t]*" + NAME + "[ \\t]*[.]?$");
+    /** "Night night, Tobias Crake", and nothing behind it. */
+    private static final Pattern BEHIND = Pattern.compile("^[^\\n]{0,40}[,.!–-][ \\t]*" + NAME + "[ \\t]*\\.?$");
     /** "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE". */
     private static final Pattern HEADED = Pattern.compile(
             "(?:,|[-–—:]|\\b(?i:programme|program|sequence|seq|list|solo|display))[ \\t]+" + RANK + "(?<!\\p{L})"
@@ -89,6 +91,13 @@ final class Pilots {
             "we",
             "with",
             "your",
+            "grandma",
+            "grandpa",
+            "grandad",
+            "auntie",
+            "uncle",
+            "mum",
+            "dad",
             "monday",
             "tuesday",
             "wednesday",
@@ -161,6 +170,10 @@ final class Pilots {
                         .flatMap(String::lines)
                         .flatMap(line -> found(ALONE, line))
                         .reduce((first, last) -> last))
+                .or(() -> notes.stream()
+                        .skip(Math.max(0, notes.size() - 1))
+                        .flatMap(note -> found(BEHIND, note))
+                        .findFirst())
                 .or(() -> notes.stream().flatMap(note -> found(FROM, note)).findFirst())
                 .orElse(null);
     }

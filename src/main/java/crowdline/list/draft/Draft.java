@@ -39,6 +39,9 @@ public final class Draft {
     private List<String> alternatives = List.of();
     private @Nullable String called;
 
+    /** "1 x spin (3)" has three turns. */
+    private static final Double ONE = 1.0;
+
     public Draft(int start, int end) {
         spans.add(new int[] {start, end});
     }
@@ -176,6 +179,9 @@ public final class Draft {
 
     /** Says a thing; where another was said before, that one stays, and the two contradict each other. */
     public void say(Detail detail, Object value) {
+        if (detail == Detail.COUNT && ONE.equals(said.get(detail))) {
+            said.remove(detail);
+        }
         Object before = said.putIfAbsent(detail, value);
         if (before != null && !before.equals(value)) {
             contradicted.add(detail);

@@ -4,6 +4,7 @@ import crowdline.list.name.Names;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.stream.Collectors;
 
@@ -28,6 +29,10 @@ public final class Formations {
                     + ")(?: \\d+)?(?: formation)?",
             Formations::fly);
 
+    /** Shapes, of a pass that is flown in one. */
+    private static final Set<String> ALONE =
+            Set.of("vic", "arrow", "arrowhead", "delta", "echelon", "line abreast", "line astern", "diamond nine", "card", "swan", "in formation");
+
     private Formations() {}
 
     /** Makes a figure that several fly of one that names the shape they fly it in; the shape is noted. */
@@ -39,7 +44,25 @@ public final class Formations {
     public static boolean isShape(Draft figure, List<Word> words) {
         Matcher found =
                 SHAPE.pattern().matcher(words.stream().map(Word::plain).collect(Collectors.joining(" ", " ", " ")));
+        String shape = words.stream().map(Word::plain).collect(Collectors.joining(" "));
+        Names.Sense sense = figure.sense();
+        boolean isPass = sense != null && sense.figure().equals("low pass");
+        if ((ALONE.contains(shape) || (isPass && shape.equals("diamond"))) && flyTogether(figure)) {
+            figure.note(shape);
+            return true;
+        }
         return found.find() && found.start() == 1 && found.end() >= found.regionEnd() - 1 && fly(figure, found);
+    }
+
+    /** Makes the figure that several fly of one that is flown alone; false if there is none. */
+    public static boolean flyTogether(Draft figure) {
+        Names.Sense alone = figure.sense();
+        String together = alone == null ? null : TOGETHER.get(alone.figure());
+        if (together == null) {
+            return false;
+        }
+        figure.mean(new Names.Sense(together, together, false, List.of()));
+        return true;
     }
 
     private static boolean fly(Draft figure, Matcher shape) {

@@ -8,6 +8,7 @@ import crowdline.measure.Units;
 import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 
 /**
@@ -38,6 +39,9 @@ public final class Sayings {
 
     private static final String ONE_WAY = "(?<!left and )(?<!right and )";
     private static final String ONLY = "(?! and (?:left|right) )";
+    /** Nothing lasts as many minutes: it is an hour of the day. */
+    private static final double FIRST_HOUR = 7;
+
     private static final String LEFT_OR_RIGHT = "(left|right)";
 
     private final List<Saying> anywhere = new ArrayList<>(Tops.sayings());
@@ -92,6 +96,8 @@ public final class Sayings {
                 arriving + "(?:in )?from (?:the )?" + WHOSE + "right" + HAND + "(?: side| end)?",
                 heading(Heading.LEFT));
         add(" from ", arriving + "from (?:over and )?(?:behind|over) " + CROWD, heading(Heading.AWAY));
+        add("left", "back (?:toward|to) the left(?! end)", heading(Heading.LEFT));
+        add("right", "back (?:toward|to) the right(?! end)", heading(Heading.RIGHT));
         add(" from ", arriving + "from (?:behind|(?:the )?(?:crowd |display )?rear)(?= $)", heading(Heading.AWAY));
         addOfFigure(
                 " away ",
@@ -191,8 +197,11 @@ public final class Sayings {
         add(
                 ":",
                 "(?<!at )" + FOR + "(\\d{1,2}):(\\d{2})(?: (?:min|m))?",
-                (draft, found) -> Measured.number(
-                        draft, Detail.SECONDS, Measured.group(found, 1) * 60 + Measured.group(found, 2)));
+                (draft, found) -> Measured.group(found, 1) < FIRST_HOUR
+                        && Measured.number(
+                                draft,
+                                Detail.SECONDS,
+                                Measured.group(found, 1) * 60 + Measured.group(found, 2)));
         add(
                 " min | m ",
                 FOR + NUM + " (?:min|m) (?:and )?" + NUM + "(?: s)?",
@@ -243,7 +252,7 @@ public final class Sayings {
                         && Measured.bareSpeed().say(draft, found));
         addOfFigure(
                 " at | from ",
-                "(?:at|from) " + NUM + end,
+                "(?:at|from) (?:(?:about|around|roughly|approximately|nearly|just|over|under) )*" + NUM + end,
                 (draft, found) -> (!Measured.isPass(draft) || Measured.isNoPassHeight(Measured.group(found, 1)))
                         && Measured.bareSpeed().say(draft, found));
     }
@@ -293,6 +302,12 @@ public final class Sayings {
         addOfFigure("thrice", "thrice", said(Detail.COUNT, 3.0));
     }
 
+    /** "3 and 4 mirror": who flies it. */
+    private static boolean isOfTwo(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null && Set.of("mirror pass", "opposition pass", "synchro split").contains(sense.figure());
+    }
+
     private static boolean hasRolls(Draft draft) {
         Names.Sense sense = draft.sense();
         return sense != null
@@ -305,6 +320,7 @@ public final class Sayings {
 
     private static Saying.Meaning count(int group) {
         return (draft, found) -> Measured.group(found, group) <= 20
+                && !isOfTwo(draft)
                 && Measured.number(draft, Detail.COUNT, Measured.group(found, group));
     }
 

@@ -112,4 +112,14 @@ public final class Again {
             drafts.get(0).eachSpan(last::takeIn);
         }
     }
+
+    /** "Half roll, hold it for five seconds": so long it flies on its back. */
+    public static boolean isHeldInverted(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        return before != null
+                && before.figure().equals("half roll")
+                && heard.drafts().get(0).says(Detail.SECONDS)
+                && Set.of("hold", "holding", "held", "stay", "staying")
+                        .contains(heard.words().get(0).plain());
+    }
 }

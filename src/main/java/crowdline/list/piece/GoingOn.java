@@ -217,16 +217,6 @@ public final class GoingOn {
         return false;
     }
 
-    /** "Half roll, hold it for five seconds": so long it flies on its back. */
-    public static boolean isHeldInverted(Draft previous, Heard heard) {
-        Names.Sense before = previous.sense();
-        return before != null
-                && before.figure().equals("half roll")
-                && heard.drafts().get(0).says(Detail.SECONDS)
-                && Set.of("hold", "holding", "held", "stay", "staying")
-                        .contains(heard.words().get(0).plain());
-    }
-
     /** "Wing-over - reposition to the right": what it is flown for. */
     private static boolean isWhatFor(Names.Sense before, Heard heard) {
         Names.Sense again = heard.drafts().get(0).sense();

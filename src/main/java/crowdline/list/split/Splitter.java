@@ -26,7 +26,7 @@ public final class Splitter {
             + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
             + "|(?<word>\\b(?:and then|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
-            + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? with)\\b)"
+            + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? (?:with|by(?= (?:a|an|the|my|doing|flying)\\b)))\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
@@ -114,8 +114,8 @@ public final class Splitter {
             boolean numbered = words > message
                     && !DECORATION.matcher(folded).region(message, words).matches();
             Matcher count = COUNTED.matcher(folded).region(message, end);
-            if (!numbered && count.lookingAt() && count(count.group(1)) == counted + 1 && isCountedOn(end, counted)) {
-                counted++;
+            if (!numbered && count.lookingAt() && isNext(count.group(1), counted) && isCountedOn(end, counted)) {
+                counted = count(count.group(1));
                 words = count.end();
                 numbered = true;
             }
@@ -126,6 +126,13 @@ public final class Splitter {
             start = end + 1;
         }
         return lines;
+    }
+
+    /** Some leave out I and J. */
+    private static boolean isNext(String mark, int counted) {
+        int skipped = Character.isLetter(mark.charAt(0)) && (counted == 8 || counted == 9) ? 1 : 0;
+        int number = count(mark);
+        return number > counted && number <= counted + 1 + skipped;
     }
 
     /** The second of two lines shows that numbers count the lines; the first alone might count the figures. */

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 public record Called(String name, int from, int to, int meantFrom, int meantTo, boolean isQuoted) {
     private static final Pattern QUOTED = Pattern.compile(
-            "[\"“”](?<name>\\p{L}[^\"“”\\n]{1,28})[\"“”],?\\s{0,3}(?:(?<bracket>\\()|(?:=|:|[-–—](?=\\s)|,? ?(?:which|that) is|,? ?is|,? ?meaning|,? ?i\\.?e\\.?,?)\\s)");
+            "[\"“”](?<name>\\p{L}[^\"“”\\n]{1,28})[\"“”],?\\s{0,3}(?:(?<bracket>\\()|(?:=|:|[-–—](?=\\s)|,? ?(?:(?:which|that) is|that['’]s|it['’]s)|,? ?is|,? ?meaning|,? ?i\\.?e\\.?,?)\\s)");
     private static final Pattern WRITTEN = Pattern.compile(
             "(?<![\\p{L}\\d])(?<name>(?:(?:[Tt]he|[Oo]ur|[Mm]y|[Hh]is|[Hh]er) )?\\p{Lu}[\\p{Ll}']+(?: (?:of |the )?\\p{Lu}[\\p{Ll}']+){0,2})\\s?(?:(?<bracket>\\()|=\\s?)");
     private static final Pattern OURS = Pattern.compile(

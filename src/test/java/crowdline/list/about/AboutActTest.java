@@ -36,7 +36,11 @@ class AboutActTest {
                 "on at 2.15|14:15|",
                 "Display time 16:40|16:40|",
                 "slot 3|| ",
+                "Sunday 15:40|15:40|",
+                "DISPLAY ITEM 6 - 1510 TO 1518|15:10|8",
+                "3.20 pm would suit|15:20|",
                 "briefing is at 10:30||",
+                "briefing 10:00 to 10:20||",
                 "take-off 15:12||",
                 "slot 27:80||",
             })
@@ -58,6 +62,9 @@ class AboutActTest {
                 "9 min.|9",
                 "we have 5 minutes,|5",
                 "on at 15:30 for 10 minutes:|10",
+                "All in, six and a half minutes|6.5",
+                "on Saturday at 11:20, ten minutes|10",
+                "Duration 8.|8",
                 "briefing takes 20 minutes|",
                 "I need 5 minutes before the slot|",
                 "ring me in 5 minutes|",
@@ -80,6 +87,11 @@ class AboutActTest {
                 "PILOT - J SELLICK|J Sellick",
                 "Flown by Tom van der Hoeve|Tom van der Hoeve",
                 "Hi, I'm Nell O'Grady and this is my list|Nell O'Grady",
+                "I write on behalf of our member Miss Cordelia Vance, who will be flying it|Cordelia Vance",
+                "Captain Alaric Boothroyd will be flying it|Alaric Boothroyd",
+                "my name is Posy and his name is Wilf Garrity|Wilf Garrity",
+                "Programme P. van Aalst, biplane|P. van Aalst",
+                "Lead = Rook (me, Tamsin Yeo)|Tamsin Yeo",
                 "Pilot notes and Display Figures|",
                 "Pilot Licence Number 123|",
                 "the pilot will talk to you|",
@@ -98,6 +110,22 @@ class AboutActTest {
         assertThat(of("Hi Joan, thanks for having me, I fly at four", "Kind regards,\nDes Farrow")
                         .pilot())
                 .isEqualTo("Des Farrow");
+    }
+
+    @Test
+    void aLineWithNothingButANameSignsToo() {
+        assertThat(of("I'd like to do this", "All good wishes, and save me a scone,\nBarnaby Thripp").pilot())
+                .isEqualTo("Barnaby Thripp");
+        assertThat(of("Here is my routine", "See ya there - Boone Tackett").pilot()).isEqualTo("Boone Tackett");
+    }
+
+    @Test
+    void aSecretaryWhoSaysIDoesNotFly() {
+        assertThat(of("I enclose her programme as she gave it to me", "Yours faithfully,\nEdmund Prewett")
+                        .pilot())
+                .isNull();
+        assertThat(of("I send you what he flies", "he takes off and loops", "Regards, Ute Ammann").pilot())
+                .isNull();
     }
 
     @Test
