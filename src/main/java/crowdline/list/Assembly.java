@@ -227,8 +227,12 @@ final class Assembly {
         lines.all().addAll(at, drafts);
     }
 
-    /** Puts drafts at the end of the list. */
-    void put(List<Draft> drafts) {
+    /** Puts the figures of a piece at the end of the list, with all its words. */
+    void put(Heard piece) {
+        List<Draft> drafts = piece.drafts();
+        drafts.get(0).beginAt(piece.piece().start());
+        Draft last = drafts.get(drafts.size() - 1);
+        last.takeIn(last.end(), piece.piece().end());
         lines.all().addAll(drafts);
     }
 

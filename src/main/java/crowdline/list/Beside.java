@@ -30,7 +30,9 @@ final class Beside {
 
     private static final Set<String> ENDS = Set.of("take-off", "landing");
 
-    private static final Set<String> LEADING = Set.of("speed", "entry", "for", "of", "height", "time", "the", "nb", "note", "ps", "and", "also", "please", "that");
+    private static final Set<String> LEADING = Set.of(
+            "speed", "entry", "for", "of", "height", "time", "the", "nb", "note", "ps", "and", "also", "please",
+            "that");
 
     private static final Set<String> IS =
             Set.of("is", "are", "will", "should", "has", "goes", "must", "take", "last", "start", "begin", "turn");

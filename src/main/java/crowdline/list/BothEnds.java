@@ -20,8 +20,8 @@ final class BothEnds {
     private static final String SIDE =
             "(?:(?:one|1|first|once)(?: (?:turn|full turn|time|all the way))?(?: round)? )?(?:(?:to|at|on|from|towards?) )?(?:the )?";
 
-    private static final Pattern TWICE =
-            Pattern.compile("\\b(?<ends>(?:one |1 |once )?(?:at |on |from )?(?:each|both|opposite) (?:ends?|sides?)\\b(?! of))"
+    private static final Pattern TWICE = Pattern.compile(
+            "\\b(?<ends>(?:one |1 |once )?(?:at |on |from )?(?:each|both|opposite) (?:ends?|sides?)\\b(?! of))"
                     + "|\\b(?<ways>(?:one |1 |once )?(?:in )?(?:each|both) (?:ways?|directions?)\\b)"
                     + "|\\b" + SIDE + "(?<first>left|right)(?: hand)?(?<end>(?: end| side)?),?\\s?"
                     + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?<=, ?)(?=(?:one|once|another|1)\\b)(?:another )?)"

@@ -65,7 +65,9 @@ final class Exchanges {
         }
         int before = changes.size();
         Matcher out = OUT.matcher(text.folded()).region(sentence.start(), sentence.end());
-        boolean isOfTimes = TIMES.matcher(text.folded()).region(sentence.start(), sentence.end()).find();
+        boolean isOfTimes = TIMES.matcher(text.folded())
+                .region(sentence.start(), sentence.end())
+                .find();
         while (!isOfTimes && out.find()) {
             String group = out.group("old") == null ? "gone" : "old";
             Draft old = only(reading.read(out.start(group), out.end(group)));

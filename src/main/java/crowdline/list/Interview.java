@@ -20,8 +20,8 @@ final class Interview {
 
     private static final Pattern WHERE = Pattern.compile("\\b(?:which (?:end|side)|where)\\b");
 
-    private static final Pattern ASKED =
-            Pattern.compile("(?:\\W|q:|question:)*(?:q\\d{1,2}|anything|next|which|what|how|where|when|who|any|is|are|do|does|and)\\b");
+    private static final Pattern ASKED = Pattern.compile(
+            "(?:\\W|q:|question:)*(?:q\\d{1,2}|anything|next|which|what|how|where|when|who|any|is|are|do|does|and)\\b");
 
     private final Text text;
     private final List<Sentence> sentences;
@@ -108,7 +108,7 @@ final class Interview {
     /** Lets the last figure say what an answer says of it; false if it says nothing of one. */
     boolean takes(int at, Assembly assembly) {
         if (isOne && !sentences.get(at).numbered() && isConfirmed(at)) {
-            heard.get(at).stream().filter(Heard::isFigure).forEach(piece -> assembly.put(piece.drafts()));
+            heard.get(at).stream().filter(Heard::isFigure).forEach(assembly::put);
             heard.get(at).stream()
                     .filter(piece -> !piece.isFigure())
                     .forEach(piece -> assembly.addNote(

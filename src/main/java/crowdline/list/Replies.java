@@ -107,7 +107,7 @@ final class Replies {
         if (isFigure) {
             for (Heard piece : pieces) {
                 if (piece.isFigure()) {
-                    assembly.put(piece.drafts());
+                    assembly.put(piece);
                 } else {
                     assembly.addNote(piece.piece().start(), piece.piece().end());
                 }

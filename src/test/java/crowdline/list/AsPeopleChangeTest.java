@@ -7,6 +7,7 @@ import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -155,6 +156,14 @@ class AsPeopleChangeTest {
         });
     }
 
+    /** Each would be looked at again by each other. */
+    @Timeout(10)
+    @ParameterizedTest
+    @ValueSource(strings = {"the Aa (", "\"Aa\" = ", "left then right ", "swap A and B. ", "um, "})
+    void longTextsAreReadSoon(String again) {
+        assertThat(READER.read(again.repeat(4_000)).lines()).isEmpty();
+    }
+
     @Test
     void whoFliesAheadOfAColonIsNoName() {
         assertThat(READER.read("Anna: stall turn\nThe Lead: loop").lines())
@@ -214,8 +223,11 @@ class AsPeopleChangeTest {
 
     @Test
     void allOfThemKeepTheirWords() {
-        for (String text :
-                List.of(LETTERED + "drop C\nfor E do two turns", "loop left then right\n\"Lift\" = vertical roll")) {
+        for (String text : List.of(
+                LETTERED + "drop C\nfor E do two turns",
+                "loop left then right\n\"Lift\" = vertical roll",
+                "> 1. Take off\n> 2. Loop\n> 3. Spin\nand a) a roll\nNo, b) a stall turn",
+                "Q: How?\nLoop\nQ: What?\nSpin\nQ: And then a) the roll?\nYes\n")) {
             FigureList list = READER.read(text);
             String kept = list.lines().stream().map(line -> line.text()).collect(Collectors.joining(" "))
                     + String.join(" ", list.notes());
@@ -242,7 +254,9 @@ class AsPeopleChangeTest {
 
     @Test
     void smallLettersNameLinesWhereTheListHasThem() {
-        assertThat(said("a. take off\nb. loop\nc. stall turn R end\nd. slow roll\ne. land\n\nchanges: c becomes a humpty bump\n"))
+        assertThat(
+                        said(
+                                "a. take off\nb. loop\nc. stall turn R end\nd. slow roll\ne. land\n\nchanges: c becomes a humpty bump\n"))
                 .isEqualTo("take-off ; loop ; humpty bump ; slow roll ; landing");
     }
 

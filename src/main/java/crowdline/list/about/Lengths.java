@@ -88,7 +88,8 @@ final class Lengths {
         String rest = sentence.substring(0, found.start()) + sentence.substring(found.end());
         boolean isAlone = rest.chars().noneMatch(Character::isLetterOrDigit);
         boolean isHeading = BETWEEN.splitAsStream(rest.strip()).count() <= MOST_WORDS;
-        boolean isBehindATime = TIME.matcher(sentence.substring(0, found.start())).find();
+        boolean isBehindATime =
+                TIME.matcher(sentence.substring(0, found.start())).find();
         return isAlone
                 || (isBehindATime && !OTHER.matcher(sentence).find())
                 || (isHeading

@@ -30,8 +30,18 @@ public final class Formations {
             Formations::fly);
 
     /** Shapes, of a pass that is flown in one. */
-    private static final Set<String> ALONE =
-            Set.of("vic", "arrow", "arrowhead", "delta", "echelon", "line abreast", "line astern", "diamond nine", "card", "swan", "in formation");
+    private static final Set<String> ALONE = Set.of(
+            "vic",
+            "arrow",
+            "arrowhead",
+            "delta",
+            "echelon",
+            "line abreast",
+            "line astern",
+            "diamond nine",
+            "card",
+            "swan",
+            "in formation");
 
     private Formations() {}
 

@@ -199,9 +199,7 @@ public final class Sayings {
                 "(?<!at )" + FOR + "(\\d{1,2}):(\\d{2})(?: (?:min|m))?",
                 (draft, found) -> Measured.group(found, 1) < FIRST_HOUR
                         && Measured.number(
-                                draft,
-                                Detail.SECONDS,
-                                Measured.group(found, 1) * 60 + Measured.group(found, 2)));
+                                draft, Detail.SECONDS, Measured.group(found, 1) * 60 + Measured.group(found, 2)));
         add(
                 " min | m ",
                 FOR + NUM + " (?:min|m) (?:and )?" + NUM + "(?: s)?",
@@ -305,7 +303,8 @@ public final class Sayings {
     /** "3 and 4 mirror": who flies it. */
     private static boolean isOfTwo(Draft draft) {
         Names.Sense sense = draft.sense();
-        return sense != null && Set.of("mirror pass", "opposition pass", "synchro split").contains(sense.figure());
+        return sense != null
+                && Set.of("mirror pass", "opposition pass", "synchro split").contains(sense.figure());
     }
 
     private static boolean hasRolls(Draft draft) {

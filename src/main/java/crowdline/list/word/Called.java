@@ -25,13 +25,15 @@ public record Called(String name, int from, int to, int meantFrom, int meantTo, 
 
     private static final int MOST_WORDS = 4;
     private static final int LONGEST = 160;
+    /** No show names more: further ones are read as words. */
+    private static final int MOST = 40;
 
     /** What may be such names in a text; whether they are is told by what stands behind. */
     static List<Called> in(String written) {
         List<Called> all = new ArrayList<>();
         for (Pattern pattern : List.of(QUOTED, WRITTEN, OURS)) {
             Matcher found = pattern.matcher(written);
-            while (found.find()) {
+            while (all.size() < MOST && found.find()) {
                 String name = found.group("name").strip();
                 boolean isKnown =
                         all.stream().anyMatch(other -> found.start() < other.to() && other.from() < found.end());

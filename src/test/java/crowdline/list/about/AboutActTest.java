@@ -114,9 +114,11 @@ class AboutActTest {
 
     @Test
     void aLineWithNothingButANameSignsToo() {
-        assertThat(of("I'd like to do this", "All good wishes, and save me a scone,\nBarnaby Thripp").pilot())
+        assertThat(of("I'd like to do this", "All good wishes, and save me a scone,\nBarnaby Thripp")
+                        .pilot())
                 .isEqualTo("Barnaby Thripp");
-        assertThat(of("Here is my routine", "See ya there - Boone Tackett").pilot()).isEqualTo("Boone Tackett");
+        assertThat(of("Here is my routine", "See ya there - Boone Tackett").pilot())
+                .isEqualTo("Boone Tackett");
     }
 
     @Test
@@ -124,7 +126,8 @@ class AboutActTest {
         assertThat(of("I enclose her programme as she gave it to me", "Yours faithfully,\nEdmund Prewett")
                         .pilot())
                 .isNull();
-        assertThat(of("I send you what he flies", "he takes off and loops", "Regards, Ute Ammann").pilot())
+        assertThat(of("I send you what he flies", "he takes off and loops", "Regards, Ute Ammann")
+                        .pilot())
                 .isNull();
     }
 
