@@ -13,7 +13,7 @@ final class Estimating {
     private static final double IN = 1.1;
 
     /** What coming round twice takes beyond its turns, or is worth not to be watched, seconds; tuned. */
-    private static final double TWICE_S = 30;
+    private static final double TWICE_S = 60;
 
     /** What is longer than this between two figures is looked at as nothing flown; each second beyond counts three times. Tuned. */
     private static final double LONG_S = 45;

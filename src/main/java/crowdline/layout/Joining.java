@@ -29,6 +29,8 @@ final class Joining {
     private static final double IN_M = 150;
     /** Too low by less than this it does not come round once more, metres. */
     private static final double SHORT_M = 40;
+    /** Too high by less than this neither, metres; by judgement. */
+    private static final double SPARE_M = 80;
     /** How far before a place a second turn begins that leads there, in radii of it. */
     static final double BACK_RADII = 3.7;
 
@@ -259,10 +261,13 @@ final class Joining {
         return Math.abs(at.place().x() - to.alongM()) < nearM && fit.isGood(at, to);
     }
 
-    /** Whether only a few metres of height are missing, for which nobody comes round again: it is aimed higher instead. */
+    /**
+     * Whether only a few metres of height are missing or too much, for which nobody comes round again: it is aimed higher
+     * instead, or begun from there.
+     */
     private boolean isNearlyGood(FlightState at, Entry to) {
         double low = Fit.lowM(at, to);
-        return low > 0 && low < SHORT_M && fit.isGood(at, to.raised(-low));
+        return low < SHORT_M && low > -SPARE_M && fit.isGood(at, to.raised(-low));
     }
 
     /** Straight on; null if the place lies behind. */

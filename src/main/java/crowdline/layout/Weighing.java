@@ -16,6 +16,8 @@ final class Weighing {
     private static final double NEARLY_S = 5;
     /** How many ways to go on are flown at most. */
     private static final int MOST_FLOWN = 5;
+    /** The same without an engine, whose act is flown several times to find how high it begins. */
+    private static final int MOST_GLIDED = 2;
     /** What a figure is worth that is flown at all, seconds. */
     private static final double LACKING_S = 500;
     /** What a loop is worth that ends where it began, seconds; tuned. */
@@ -52,7 +54,8 @@ final class Weighing {
         Wish wish = next.get(0);
         List<Entry> tried = new ArrayList<>();
         Weighed best = null;
-        for (int i = 0; i < (others ? MOST_FLOWN : 1); i++) {
+        int most = !others ? 1 : ground.joining.sinks() ? MOST_GLIDED : MOST_FLOWN;
+        for (int i = 0; i < most; i++) {
             Choosing.Option option = choosing.option(next, at, turnedBack, entry -> !tried.contains(entry));
             if (option == null || (best != null && option.cost() + NEARLY_S >= best.cost())) {
                 break;

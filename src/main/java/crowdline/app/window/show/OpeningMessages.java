@@ -100,9 +100,9 @@ public final class OpeningMessages {
         return new Mark(
                 Form.DISC,
                 Tone.GOOD,
-                "Predicted again in this air"
+                "Predicted again in this air, the acts as they were laid out"
                         + (toBeSaved
-                                ? "; Ctrl+S writes it into the show, Ctrl+Z takes it back"
+                                ? "; Ctrl+Shift+L in Prepare lays one out anew, Ctrl+S saves the air, Ctrl+Z takes it back"
                                 : ", for this session; the file is as it was"));
     }
 
