@@ -143,7 +143,8 @@ record PaperAct(
         String name =
                 act().figure(times.get(figure).figureId()).map(Figure::figure).orElse("");
         Flown flown = flight.figures().get(figure).simulated() ? sheet.flown(figure) : Flown.NONE;
-        Flown seen = flown.isEmpty() ? Sketches.of(name).orElse(Flown.NONE) : Sketches.inCompany(name, flown);
+        Flown seen =
+                flown.isEmpty() ? lookup.sketch(act(), times.get(figure).figureId()) : Sketches.inCompany(name, flown);
         return new PaperStill(seen, sheet.outline());
     }
 
