@@ -62,6 +62,7 @@ class AsPeopleChangeTest {
             delimiter = '|',
             value = {
                 "All speeds are in mph.\\nloop 140\\nslow roll, 120\\nstall turn left | 122 104 null",
+                "ok here goes (all mph)\\ndive 160 from left\\nloop 150 | 139 130",
                 "dive to 230 km/h\\nloop with 200\\nslow roll 180 | 124 108 97",
                 "run-in 160 kts\\npass 420 L-R\\nloop | 160 420 null",
                 "pass 420 L-R\\nknife edge 350 L-R\\ninverted pass 300 R-L | 420 350 300",

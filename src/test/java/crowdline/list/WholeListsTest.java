@@ -67,7 +67,8 @@ class WholeListsTest {
         "fourteenth-mailbox.txt, 196, 6, 5",
         "fifteenth-mailbox.txt, 325, 9, 8",
         "sixteenth-mailbox.txt, 232, 4, 2",
-        "seventeenth-mailbox.txt, 229, 10, 9"
+        "seventeenth-mailbox.txt, 229, 10, 9",
+        "eighteenth-mailbox.txt, 115, 6, 4"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(mails(file), figures, missed, tooMany);
@@ -93,7 +94,8 @@ class WholeListsTest {
                 "fourteenth-mailbox.txt",
                 "fifteenth-mailbox.txt",
                 "sixteenth-mailbox.txt",
-                "seventeenth-mailbox.txt"
+                "seventeenth-mailbox.txt",
+                "eighteenth-mailbox.txt"
             })
     void noWordOfAMailIsLost(String file) {
         for (Sent mail : mails(file)) {

@@ -28,7 +28,7 @@ final class Pilots {
             "(?:\\b(?i:(?:his|her) name(?: is|'s)|our (?:member|pilot|friend|chairman|treasurer|instructor)|on behalf of"
                     + "|my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague))\\b,?[ \\t]+"
                     + RANK + NAME + "|" + RANK + NAME
-                    + ",? (?i:will fly|flies|is flying|will be flying|who (?:flies|will fly|will be flying|is flying)|is the pilot|is our pilot)\\b)");
+                    + ",? (?i:will fly|intends to fly|is to fly|wants to fly|would like to fly|flies|is flying|will be flying|who (?:flies|will fly|will be flying|is flying)|is the pilot|is our pilot)\\b)");
 
     private static final Pattern SELF = Pattern.compile(
             "(?:\\b(?i:my name(?: is|['’]s)|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);

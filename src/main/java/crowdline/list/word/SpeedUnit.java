@@ -25,7 +25,7 @@ record SpeedUnit(@Nullable String plain, boolean isSaid, double most) {
             "(?<unit>mph|miles?(?: per| an|/)? ?hour|km ?/? ?h|kph|kmh|kilomet(?:er|re)s?(?: per hour)?|knots?|kts?|kn)(?![a-z])";
     private static final Pattern SAID =
             Pattern.compile("\\b(?:speeds?|everything|airspeeds?|ias)\\b[^.\\n\\d;]{0,25}?\\b" + UNIT
-                    + "|(?:\\ball(?: are| is)? in |\\((?:in )?)" + UNIT.replace("unit", "all"));
+                    + "|(?:\\ball(?: are| is)? in |\\((?:all )?(?:in )?)" + UNIT.replace("unit", "all"));
     private static final Pattern ONE = Pattern.compile("\\d ?" + UNIT);
 
     /** As many numbers behind figures are speeds, though no unit stands with any. */
