@@ -15,6 +15,8 @@ import java.util.List;
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
     private static final int LONGEST_TITLE = 4;
+    /** Words that say where it takes off to, at most. */
+    private static final int MOST_WHERE = 3;
 
     private final Text text;
     private final Style style;
@@ -285,12 +287,15 @@ final class Assembly {
     /** Whether a sentence without a mark is flown, or says anything of a figure: ahead of the list only if it is nothing else. */
     private boolean belongsToTheMarked(Sentence sentence, List<Heard> pieces) {
         if (lines.isEmpty()) {
+            // "Take off towards the church" stands ahead of the numbers as well.
+            boolean takesOff = Prelude.isTakeOff(pieces.get(0));
             return pieces.stream().noneMatch(piece -> Manner.SENTENCE.hasAny(piece.words()))
                     && pieces.stream()
                             .allMatch(piece -> piece.isSilent()
                                     || piece.isDetail()
                                     || (piece.isFigure()
-                                            && piece.drafts().get(0).notes().isEmpty()));
+                                            && (piece.drafts().get(0).notes().isEmpty()
+                                                    || (takesOff && piece.notUnderstood() <= MOST_WHERE))));
         }
         boolean isOnTheLine = sentence.line() == lastFigureLine;
         return pieces.stream()

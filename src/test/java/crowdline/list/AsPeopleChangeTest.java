@@ -285,4 +285,24 @@ class AsPeopleChangeTest {
         assertThat(Spelt.said(list).replaceAll(", choices [^;]*", "")).startsWith(lines);
         assertThat(list.lines()).hasSize(lines.split(" ; ").length);
     }
+
+    @Test
+    void aTakeOffAheadOfTheNumbersIsFlownAndWingOversAwayAndBackAreNoWay() {
+        assertThat(said("""
+                Take off towards the church, climb out
+                1. Loop
+                2. Wingovers away and back
+                3. Stall turn
+                """))
+                .isEqualTo("take-off, note \"towards the church\" ; climb ; loop ; wing-over ; stall turn");
+    }
+
+    @Test
+    void whoseActItIsIsNoMisspeltFigure() {
+        FigureList list = READER.read("Helicopter solo, 6 mins, Bryony Lund\nhover\nbow\nquick stop\n");
+
+        assertThat(Spelt.said(list)).startsWith("hover ; bow ; quick stop");
+        assertThat(list.notes()).contains("Helicopter solo, 6 mins, Bryony Lund");
+        assertThat(said("hover\nClosing Lading\n")).isEqualTo("hover ; landing");
+    }
 }

@@ -320,7 +320,7 @@ public final class ArrangeCommand implements Callable<Integer> {
     private List<String> told(AboutAct said) {
         List<String> told = new ArrayList<>();
         if (said.pilot() != null && performer == null) {
-            told.add(said.pilot() + " flies it");
+            told.add("it is flown by " + said.pilot());
         }
         if (said.begins() != null && slot == null) {
             told.add("it begins at " + Hour.toTheMinute(said.begins()));

@@ -32,6 +32,14 @@ final class Pilots {
 
     private static final Pattern SELF = Pattern.compile(
             "(?:\\b(?i:my name(?: is|['’]s)|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)" + NAME);
+    /** One name alone: "I'm Gethin, flying the old trainer". */
+    private static final Pattern FIRST_NAME = Pattern.compile(
+            "(?:\\b(?i:my name is)|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am))[ \\t]+(\\p{Lu}[\\p{Ll}'’-]{2,})"
+                    + "(?=[ \\t]*(?:$|[.!\\n]|,? (?i:and i|flying|who flies|from|the pilot|your pilot)\\b))");
+    /** "The Sandpipers - 4 ship". */
+    private static final Pattern TEAM = Pattern.compile(
+            "^[ \\t]*([Tt]he(?:[ \\t]+\\p{Lu}[\\p{L}'’-]+){1,3})(?=[ \\t]*[-–—,:(].*(?i:ship|formation|team|pair|synchro|display)\\b)");
+
     private static final Pattern SIGNED = Pattern.compile(
             "(?:^|\\n|[.!,][ \\t]*)(?i:(?:many |kind |best |warm |all the |all |very |with )?(?:cheers|good wishes|"
                     + "thanks|regards|wishes|best|rgds)|thank you|cordialement|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|yours(?: \\w+)?|all the best|atb|see (?:you|ya)(?: \\w+){0,3})[ \\t]*[,.!–-]?\\s+(?:[-–—][ \\t]*)?"
@@ -44,6 +52,10 @@ final class Pilots {
     private static final Pattern HEADED = Pattern.compile(
             "(?:,|[-–—:]|\\b(?i:programme|program|sequence|seq|list|solo|display))[ \\t]+" + RANK + "(?<!\\p{L})"
                     + "((?:\\p{Lu}\\.[ \\t]?){1,3}(?:(?:de|van|von|der|den|la|le|du|ten)[ \\t]+)*\\p{Lu}[\\p{L}'’-]+)(?=[ \\t]*(?:$|\\n|[-–—(,]))");
+
+    /** "Helicopter solo, 6 mins, Ada Quillan". */
+    private static final Pattern OF_AN_ACT =
+            Pattern.compile("\\b(?i:solo|demo|min(?:ute)?s?)\\b.*,[ \\t]*" + NAME + "[ \\t]*$");
 
     private static final Pattern FROM = Pattern.compile("^(?i:from)[ \\t]*:[ \\t]*" + NAME + "[ \\t]*(?:$|<|\\(|,)");
     private static final Pattern THIRD = Pattern.compile(
@@ -71,6 +83,8 @@ final class Pilots {
             "for",
             "height",
             "i",
+            "i'm",
+            "i’m",
             "in",
             "licence",
             "list",
@@ -147,7 +161,7 @@ final class Pilots {
                 .findFirst()
                 .or(() -> notes.stream()
                         .limit(HEADINGS)
-                        .flatMap(note -> found(HEADED, note))
+                        .flatMap(note -> Stream.of(HEADED, OF_AN_ACT).flatMap(pattern -> found(pattern, note)))
                         .findFirst())
                 .orElse(null);
         boolean isOfAnother = Stream.concat(notes.stream(), lines.stream())
@@ -160,7 +174,7 @@ final class Pilots {
         boolean isMine = Stream.concat(notes.stream(), lines.stream())
                 .anyMatch(said -> MYSELF.matcher(said).find());
         if (self != null || !isMine) {
-            return self;
+            return self != null ? self : team(notes);
         }
         String all = String.join("\n", notes);
         return found(SIGNED, all)
@@ -175,6 +189,16 @@ final class Pilots {
                         .flatMap(note -> found(BEHIND, note))
                         .findFirst())
                 .or(() -> notes.stream().flatMap(note -> found(FROM, note)).findFirst())
+                .or(() ->
+                        notes.stream().flatMap(note -> found(FIRST_NAME, note)).findFirst())
+                .orElseGet(() -> team(notes));
+    }
+
+    private static @Nullable String team(List<String> notes) {
+        return notes.stream()
+                .limit(HEADINGS)
+                .flatMap(note -> TEAM.matcher(note).results().map(result -> result.group(1)))
+                .findFirst()
                 .orElse(null);
     }
 

@@ -28,17 +28,12 @@ public final class PieceReader {
 
     private static final Set<String> DOWN = Set.of("down", "descend", "descending", "descent", "downward");
 
-    private static final Set<String> TITLES =
-            Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Herr", "Frau");
-
-    /** A name with as many letters is near to some figure's by chance. */
-    private static final int SHORTEST_SPELT = 4;
-
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
 
     private final Names names;
     private final Spelling spelling;
+    private final Somebody somebody;
     private final Initials initials;
     private final Sayings sayings = new Sayings();
     private final Naming naming;
@@ -47,6 +42,7 @@ public final class PieceReader {
         this.names = names;
         this.initials = initials;
         this.spelling = spelling;
+        somebody = new Somebody(spelling);
         this.naming = new Naming(names, sayings);
     }
 
@@ -60,7 +56,7 @@ public final class PieceReader {
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = countsAhead(IntStream.range(0, words.size())
-                .mapToObj(i -> isSomebody(text, words.get(i)) || (i > 0 && Manner.GREETING.has(words.get(i - 1)))
+                .mapToObj(i -> somebody.is(text, words, i) || (i > 0 && Manner.GREETING.has(words.get(i - 1)))
                         ? words.get(i)
                         : surelySpelt(words.get(i)))
                 .toList());
@@ -154,33 +150,6 @@ public final class PieceReader {
             }
         }
         return moved;
-    }
-
-    /** "Rolf" within a line is no misspelt roll. */
-    private static boolean isSomebody(Text text, Word word) {
-        String written = text.written();
-        int before = word.start() - 1;
-        while (before >= 0 && written.charAt(before) == ' ') {
-            before--;
-        }
-        boolean isWithin = before >= 0
-                && (Character.isLetter(written.charAt(before)) || written.charAt(before) == '.')
-                && before < word.start() - 1;
-        return isWithin
-                && word.end() - word.start() <= SHORTEST_SPELT
-                && Character.isUpperCase(written.charAt(word.start()))
-                && written.substring(word.start() + 1, word.end()).chars().allMatch(Character::isLowerCase)
-                && (!Character.isUpperCase(written.charAt(begin(written, before)))
-                        || TITLES.contains(written.substring(begin(written, before), before + 1)));
-    }
-
-    /** Where the word begins that ends at a place. */
-    private static int begin(String written, int at) {
-        int begin = at;
-        while (begin > 0 && Character.isLetter(written.charAt(begin - 1))) {
-            begin--;
-        }
-        return begin;
     }
 
     private Word surelySpelt(Word word) {

@@ -94,7 +94,7 @@ class ArrangeCommandTest {
                 .contains("\"slotMinutes\": 9");
         run("arrange", list(letter), "--aircraft", "old trainer");
         assertThat(caught.out())
-                .contains("the list says: Ada Quillan flies it")
+                .contains("the list says: it is flown by Ada Quillan")
                 .contains("the list says: it begins at 15:20")
                 .contains("the list says: all of it takes 9 minutes");
         run("arrange", list(letter), "--aircraft", "old trainer", "--slot", "9:05", "--performer", "Bo", "--json");

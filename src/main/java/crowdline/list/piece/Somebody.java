@@ -1,0 +1,71 @@
+package crowdline.list.piece;
+
+import crowdline.list.name.Spelling;
+import crowdline.list.word.Text;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+
+/** Names of people, which are no misspelt figures. */
+final class Somebody {
+    private static final Set<String> TITLES =
+            Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Herr", "Frau");
+
+    /** A name with as many letters is near to some figure's by chance. */
+    private static final int SHORTEST_SPELT = 4;
+
+    private final Spelling spelling;
+
+    Somebody(Spelling spelling) {
+        this.spelling = spelling;
+    }
+
+    /** Whether a word of a piece is the name of somebody. */
+    boolean is(Text text, List<Word> piece, int at) {
+        return isWithinALine(text, piece.get(at)) || isSurname(text, piece, at);
+    }
+
+    /** The second of two names that are all of a piece: "Bryony Lund" is no landing. */
+    private boolean isSurname(Text text, List<Word> piece, int at) {
+        if (piece.size() != 2 || at != 1 || !text.hasSmallLetters()) {
+            return false;
+        }
+        Word first = piece.get(0);
+        return isCapital(text, first)
+                && isCapital(text, piece.get(1))
+                && !spelling.isKnown(first)
+                && !spelling.isEveryday(first)
+                && spelling.nearest(first).isEmpty();
+    }
+
+    private static boolean isCapital(Text text, Word word) {
+        return Character.isUpperCase(text.written().charAt(word.start()));
+    }
+
+    /** "Rolf" within a line is no misspelt roll. */
+    private static boolean isWithinALine(Text text, Word word) {
+        String written = text.written();
+        int before = word.start() - 1;
+        while (before >= 0 && written.charAt(before) == ' ') {
+            before--;
+        }
+        boolean isWithin = before >= 0
+                && (Character.isLetter(written.charAt(before)) || written.charAt(before) == '.')
+                && before < word.start() - 1;
+        return isWithin
+                && word.end() - word.start() <= SHORTEST_SPELT
+                && Character.isUpperCase(written.charAt(word.start()))
+                && written.substring(word.start() + 1, word.end()).chars().allMatch(Character::isLowerCase)
+                && (!Character.isUpperCase(written.charAt(begin(written, before)))
+                        || TITLES.contains(written.substring(begin(written, before), before + 1)));
+    }
+
+    /** Where the word begins that ends at a place. */
+    private static int begin(String written, int at) {
+        int begin = at;
+        while (begin > 0 && Character.isLetter(written.charAt(begin - 1))) {
+            begin--;
+        }
+        return begin;
+    }
+}
