@@ -48,6 +48,8 @@ final class Joining {
     private static final double LITTLE_DEG = 5;
 
     private static final double SLOWING = 0.85;
+    /** Feet: higher than that no element can be told to lead. */
+    private static final double HIGHEST_FT = 60_000;
     /** A glider is told to stay as high as it can. */
     private static final double AS_HIGH_AS_IT_CAN_M = 400;
     /** So far past where a figure would have begun best it is begun all the same, rather than flying round, seconds. */
@@ -287,7 +289,7 @@ final class Joining {
 
     private double feet(FlightState at, Entry to) {
         double wanted = climbing.sinks() ? Math.max(at.place().z(), to.heightM()) + AS_HIGH_AS_IT_CAN_M : to.heightM();
-        return Math.rint(Units.ftFromM(wanted));
+        return Math.min(Math.rint(Units.ftFromM(wanted)), HIGHEST_FT);
     }
 
     private static double knots(Entry to) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
 import crowdline.show.figure.Asked;
+import crowdline.show.figure.Figure;
 import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
@@ -175,21 +176,30 @@ class DraftFitsTest {
         assertThat(calls).contains("a fan break").contains("a diamond loop").contains("another fan break");
     }
 
-    /** A glider rolls as it comes out of its spin: until then there is something to watch. */
+    /** It passes low as it comes out of its spin: until then there is something to watch. */
     @Test
     void aFigureThatNoCallCanComeBeforeIsNamedAsItBegins() {
-        Drafted drafted = Drafted.of(
-                Drafted.empty(),
-                "aerobatic glider",
-                "Ada Quillan",
-                "loop, stall turn, humpty bump, half cuban, chandelle, lazy eight, spin, slow roll, loop");
+        var made = Drafted.arranged(
+                Drafted.empty(), "light aerobatic biplane", "Ada Quillan", "loop, spin 2 turns, low pass, slow roll");
+        Act close = made.act()
+                .withFigures(
+                        made.act().figures().stream()
+                                .filter(f -> !f.transit() || !isBehindASpin(made.act(), f))
+                                .toList(),
+                        List.of());
+        Drafted drafted = Drafted.of(made.show().withActs(List.of(close), List.of()), close, DraftWords.SHARE);
 
-        assertThat(drafted.of("slow-roll")).first().isEqualTo("This is a slow roll.");
+        assertThat(drafted.of("low-pass")).first().isEqualTo("This is a low pass.");
         assertThat(drafted.plan().placed())
-                .filteredOn(p -> p.remarkId().equals("slow-roll-name"))
+                .filteredOn(p -> p.remarkId().equals("low-pass-name"))
                 .singleElement()
-                .satisfies(p ->
-                        assertThat(p.startS() - drafted.startS("slow-roll")).isBetween(0.0, 3.0));
+                .satisfies(
+                        p -> assertThat(p.startS() - drafted.startS("low-pass")).isBetween(0.0, 3.0));
+    }
+
+    private static boolean isBehindASpin(Act act, Figure transit) {
+        List<String> ids = act.figures().stream().map(Figure::id).toList();
+        return ids.indexOf(transit.id()) > ids.indexOf("spin") && ids.indexOf(transit.id()) < ids.indexOf("low-pass");
     }
 
     @Test

@@ -283,13 +283,16 @@ public final class Sayings {
         addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
         addOfFigure(
                 "¤",
-                "(?<!last )(?<!next )(?<!first )(?:x )?" + NUM
+                "(?<!last )(?<!next )(?<!first )(?<!\\d and )(?:x )?" + NUM
                         + " (?!ship|aircraft|aeroplane|plane|man |g )(?:x |time |consecutive |successive |more"
                         + " )?(?=(?:[a-z]+ ){0,3}¤)",
                 count(1));
         addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
         addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));
-        addOfFigure("¤", "(?<=¤[·/ ]{0,40} )" + NUM + "(?= $| left| right| to | ·)", count(1));
+        addOfFigure(
+                "¤",
+                "(?<=¤[·/ ]{0,40} )" + NUM + "(?= $| left| right| to | ·)",
+                (draft, found) -> !isOfTwo(draft) && count(1).say(draft, found));
         addOfFigure(
                 "half|quarter|three-quarter",
                 "(half|quarter|three-quarter)(?= ¤| $)",
@@ -319,7 +322,6 @@ public final class Sayings {
 
     private static Saying.Meaning count(int group) {
         return (draft, found) -> Measured.group(found, group) <= 20
-                && !isOfTwo(draft)
                 && Measured.number(draft, Detail.COUNT, Measured.group(found, group));
     }
 
