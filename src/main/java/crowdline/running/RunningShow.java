@@ -308,7 +308,8 @@ public final class RunningShow implements AutoCloseable {
     public void close() {
         source.to(fix -> {}, "");
         aircraft.close();
-        planning.shutdownNow();
+        // What the desk still sees to asks for plans until it has closed.
         desk.close();
+        planning.shutdownNow();
     }
 }

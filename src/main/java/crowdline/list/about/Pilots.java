@@ -140,6 +140,8 @@ final class Pilots {
 
     /** Of a letter, the first notes. */
     private static final int HEADINGS = 3;
+    /** Letters. */
+    private static final int LONGEST_HEADING = 120;
     /** And the last, where somebody signs. */
     private static final int LAST = 3;
 
@@ -161,7 +163,9 @@ final class Pilots {
                 .findFirst()
                 .or(() -> notes.stream()
                         .limit(HEADINGS)
-                        .flatMap(note -> Stream.of(HEADED, OF_AN_ACT).flatMap(pattern -> found(pattern, note)))
+                        .flatMap(note -> Stream.concat(
+                                found(HEADED, note),
+                                note.length() <= LONGEST_HEADING ? found(OF_AN_ACT, note) : Stream.empty()))
                         .findFirst())
                 .orElse(null);
         boolean isOfAnother = Stream.concat(notes.stream(), lines.stream())
@@ -197,6 +201,7 @@ final class Pilots {
     private static @Nullable String team(List<String> notes) {
         return notes.stream()
                 .limit(HEADINGS)
+                .filter(note -> note.length() <= LONGEST_HEADING)
                 .flatMap(note -> TEAM.matcher(note).results().map(result -> result.group(1)))
                 .findFirst()
                 .orElse(null);

@@ -149,7 +149,20 @@ class AboutActTest {
     /** The longest that is read: looked at again from each of its letters it would take half a minute, and at every key. */
     @Timeout(10)
     @ParameterizedTest
-    @ValueSource(strings = {"\n", " ", ".\n", "slot ", "Pilot Aa ", "thanks ", "9 min ", "Aa de "})
+    @ValueSource(
+            strings = {
+                "\n",
+                " ",
+                ".\n",
+                "slot ",
+                "Pilot Aa ",
+                "thanks ",
+                "9 min ",
+                "Aa de ",
+                "solo, Aa ",
+                "The Aa (",
+                "I'm Aa, "
+            })
     void aLongLetterIsReadAtOnce(String again) {
         assertThat(of("x" + again.repeat(49_000 / again.length())).begins()).isNull();
     }
