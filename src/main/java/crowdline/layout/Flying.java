@@ -52,7 +52,7 @@ final class Flying {
     Flying(Ground ground, @Nullable Entry first, double raisedM, boolean highest) {
         this.ground = ground;
         trying = new Trying(ground);
-        room = new Room(ground.area);
+        room = new Room(ground.area, ground.joining.sinks());
         this.first = first;
         this.raisedM = raisedM;
         this.highest = highest;

@@ -10,13 +10,16 @@ import org.jspecify.annotations.Nullable;
 /** How much room the figures of an act take, and one sentence each where the area as a whole does not give it. */
 final class Room {
     private final Area area;
+    private final boolean sinks;
     private @Nullable Wish widest;
     private @Nullable Wish highest;
     private double reachM;
     private double topM;
 
-    Room(Area area) {
+    /** @param sinks whether what flies has no engine, so that it begins as high as all of its figures take */
+    Room(Area area, boolean sinks) {
         this.area = area;
+        this.sinks = sinks;
     }
 
     void takes(Wish wish, FigureTrial.Box box) {
@@ -50,6 +53,17 @@ final class Room {
                             Units.ftFromM(ceiling),
                             Units.ftFromM(area.baseM()),
                             Shortfalls.tens(Units.ftFromM(topM))),
+                    true));
+        }
+        if (top != null && ceiling != null && sinks && !isCrossed(area) && topM > ceiling + 1) {
+            said.add(new LaidOut.Finding(
+                    top.id(),
+                    String.format(
+                            Locale.UK,
+                            "without an engine this act takes %,.0f ft, and the ceiling is %,.0f ft: it needs a ceiling that"
+                                    + " high, or fewer figures",
+                            Shortfalls.tens(Units.ftFromM(topM)),
+                            Units.ftFromM(ceiling)),
                     true));
         }
         Wish wide = widest;

@@ -147,7 +147,8 @@ final class Shortfalls {
         if (low > NOTICED_M && !ground.joining.sinks()) {
             finding("%s comes %.0f ft below the " + floor() + "; it needs %.0f ft more before it", low, low);
         }
-        if (ceiling != null && !Room.isCrossed(ground.area) && out.box().highestM() > ceiling + 1) {
+        boolean isSaidOfAll = Room.isCrossed(ground.area) || ground.joining.sinks();
+        if (ceiling != null && !isSaidOfAll && out.box().highestM() > ceiling + 1) {
             finding(
                     "%s tops %.0f ft above the ceiling; it needs a ceiling %.0f ft higher, or to be left out",
                     out.box().highestM() - ceiling, out.box().highestM() - ceiling);

@@ -9,6 +9,7 @@ import crowdline.flight.air.Wind;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
+import crowdline.show.Venue;
 import crowdline.show.aircraft.Airframe;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.storage.show.CatalogueFile;
@@ -16,6 +17,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,6 +48,25 @@ class GliderFlowTest {
         assertThat(turns(laid)).isLessThan(2);
         assertThat(laid.seconds()).isLessThan(180);
         assertThat(laid.pieces().get(0).transit()).isEqualTo(Transit.RUNS_IN);
+    }
+
+    /** It was said of each figure by itself that it tops the ceiling, even of a low pass. */
+    @Test
+    void aCeilingThatTheWholeActTopsIsSaidOnce() {
+        LaidOut laid = LayoutTest.laid(
+                "aerobatic glider",
+                new Venue.Limits(null, 1500.0, null, null),
+                Stream.of("loop", "stall turn", "loop", "half Cuban", "spin", "loop", "low pass")
+                        .map(LayoutTest::a)
+                        .toArray(LayoutTest.Wanted[]::new));
+
+        assertThat(laid.findings())
+                .extracting(LaidOut.Finding::message)
+                .filteredOn(said -> said.contains("ceiling"))
+                .singleElement()
+                .asString()
+                .matches("without an engine this act takes [\\d,]+ ft, and the ceiling is 1,500 ft: it needs a ceiling"
+                        + " that high, or fewer figures");
     }
 
     /** Going with the wind over the top, or against it, it was said to have too little speed whatever it began with. */
