@@ -288,7 +288,7 @@ final class Assembly {
     private boolean belongsToTheMarked(Sentence sentence, List<Heard> pieces) {
         if (lines.isEmpty()) {
             // "Take off towards the church" stands ahead of the numbers as well.
-            boolean takesOff = Prelude.isTakeOff(pieces.get(0));
+            boolean takesOff = pieces.get(0).drafts().get(0).means("take-off");
             return pieces.stream().noneMatch(piece -> Manner.SENTENCE.hasAny(piece.words()))
                     && pieces.stream()
                             .allMatch(piece -> piece.isSilent()

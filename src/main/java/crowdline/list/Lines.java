@@ -327,7 +327,7 @@ final class Lines {
     }
 
     private @Nullable Draft addDetail(Draft draft, Piece piece, Told told, @Nullable Draft previous) {
-        boolean isBehindAll = previous == null ? piece.parting() == Parting.LINE : Overlong.isLanding(previous);
+        boolean isBehindAll = previous == null ? piece.parting() == Parting.LINE : previous.means("landing");
         if (isBehindAll && !isFigureNext && Overlong.isOfTheAct(draft)) {
             asides.add(piece.start(), piece.end());
             return null;

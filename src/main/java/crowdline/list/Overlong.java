@@ -60,11 +60,6 @@ final class Overlong {
         return LENGTH.matcher(sentence.strip()).matches();
     }
 
-    static boolean isLanding(Draft draft) {
-        Names.Sense sense = draft.sense();
-        return sense != null && sense.figure().equals("landing");
-    }
-
     /** Takes such a time from the figures that have one; what to ask of each. */
     static List<String> leaveOut(List<Draft> drafts, Text text) {
         List<String> asked = new ArrayList<>();

@@ -1,7 +1,6 @@
 package crowdline.list;
 
 import crowdline.list.draft.Detail;
-import crowdline.list.name.Names;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
@@ -95,12 +94,6 @@ final class Prelude {
         return words.size() <= LONGEST_CRAFT
                 && pieces.stream().noneMatch(Heard::isFigure)
                 && words.stream().anyMatch(word -> CRAFT.contains(word.plain()));
-    }
-
-    /** Whether a piece is the beginning of every flight. */
-    static boolean isTakeOff(Heard piece) {
-        Names.Sense sense = piece.drafts().get(0).sense();
-        return sense != null && sense.figure().equals("take-off");
     }
 
     /** Whether a line ahead of the list is its title, though it names a figure: "Parachute display, club day". */

@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
 import crowdline.list.piece.LeftOver;
 import crowdline.list.split.Piece.Parting;
@@ -69,13 +68,8 @@ final class Telling {
                 || ahead.stream().anyMatch(word -> FLIES.contains(word.plain()));
         return ahead.stream().allMatch(Telling::leads)
                 || (says
-                        && (!piece.isWeak() || isLanding(piece))
+                        && (!piece.isWeak() || piece.drafts().get(0).means("landing"))
                         && ahead.stream().noneMatch(word -> Denial.isIn(word)));
-    }
-
-    private static boolean isLanding(Heard piece) {
-        Names.Sense sense = piece.drafts().get(0).sense();
-        return sense != null && sense.figure().equals("landing");
     }
 
     private static boolean leads(Word word) {

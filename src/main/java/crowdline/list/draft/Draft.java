@@ -131,6 +131,11 @@ public final class Draft {
         return sense != null;
     }
 
+    /** Whether it is one figure of the catalogue, by its name. */
+    public boolean means(String figure) {
+        return sense != null && sense.figure().equals(figure);
+    }
+
     public boolean isSpin() {
         return sense != null && sense.figure().endsWith("spin");
     }

@@ -55,9 +55,7 @@ public final class Formations {
         Matcher found =
                 SHAPE.pattern().matcher(words.stream().map(Word::plain).collect(Collectors.joining(" ", " ", " ")));
         String shape = words.stream().map(Word::plain).collect(Collectors.joining(" "));
-        Names.Sense sense = figure.sense();
-        boolean isPass = sense != null && sense.figure().equals("low pass");
-        if ((ALONE.contains(shape) || (isPass && shape.equals("diamond"))) && flyTogether(figure)) {
+        if ((ALONE.contains(shape) || (figure.means("low pass") && shape.equals("diamond"))) && flyTogether(figure)) {
             figure.note(shape);
             return true;
         }
@@ -76,15 +74,10 @@ public final class Formations {
     }
 
     private static boolean fly(Draft figure, Matcher shape) {
-        Names.Sense alone = figure.sense();
-        String together = alone == null ? null : TOGETHER.get(alone.figure());
-        boolean isOutline = figure.isFigure()
-                && shape.group().equals("diamond")
-                && "loop".equals(alone == null ? null : alone.figure());
-        if (together == null || isOutline) {
+        boolean isOutline = shape.group().equals("diamond") && figure.means("loop");
+        if (isOutline || !flyTogether(figure)) {
             return false;
         }
-        figure.mean(new Names.Sense(together, together, false, List.of()));
         figure.note(shape.group());
         return true;
     }
