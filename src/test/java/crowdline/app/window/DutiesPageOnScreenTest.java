@@ -53,6 +53,12 @@ class DutiesPageOnScreenTest {
             screen.await("its words are asked for", () -> screen.focusIs("What must be said"));
             screen.type("Thanks to the dairy.");
             tab(screen, "The same in short");
+            screen.await(
+                    "its words are taken",
+                    () -> duties(screen.edited()).stream()
+                            .map(Remark::text)
+                            .toList()
+                            .contains("Thanks to the dairy."));
             tab(screen, "How often");
             over(screen, "3");
             tab(screen, "Minutes apart");

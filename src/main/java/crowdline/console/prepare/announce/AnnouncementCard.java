@@ -5,6 +5,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.paint.MarkLine;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Scrolling;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.prepare.page.Tools;
@@ -95,8 +96,7 @@ final class AnnouncementCard extends JPanel implements PrepareCard {
 
     /** Begins to name the occasion. */
     void name() {
-        occasion.selectAll();
-        occasion.requestFocusInWindow();
+        TypedText.begin(occasion);
     }
 
     @Override

@@ -2,6 +2,7 @@ package crowdline.console.prepare.duty;
 
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Scrolling;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.prepare.page.Tools;
@@ -102,9 +103,7 @@ final class ThingCard extends JPanel implements PrepareCard {
 
     /** Begins to write a new one. */
     void begin() {
-        JTextComponent first = Objects.requireNonNull(begun);
-        first.selectAll();
-        first.requestFocusInWindow();
+        TypedText.begin(Objects.requireNonNull(begun));
     }
 
     @Override

@@ -1,5 +1,7 @@
 package crowdline.console.prepare.field;
 
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
 import java.util.Objects;
 import javax.swing.text.JTextComponent;
 
@@ -12,6 +14,24 @@ public final class TypedText {
     private static final String SHOWN = "crowdline.shown";
 
     private TypedText() {}
+
+    /**
+     * Gives the keys to a field, and what is typed next takes the place of all of it. What is shown between the asking and the
+     * coming of the keys does not take that back.
+     */
+    public static void begin(JTextComponent field) {
+        field.selectAll();
+        if (!field.isFocusOwner()) {
+            field.addFocusListener(new FocusAdapter() {
+                @Override
+                public void focusGained(FocusEvent event) {
+                    field.removeFocusListener(this);
+                    field.selectAll();
+                }
+            });
+            field.requestFocusInWindow();
+        }
+    }
 
     /** Shows a text in place of whatever stands there. */
     public static void show(JTextComponent field, String text) {

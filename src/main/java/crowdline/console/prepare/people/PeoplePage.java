@@ -6,6 +6,7 @@ import crowdline.console.prepare.field.Choices;
 import crowdline.console.prepare.field.Labelled;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.field.Tall;
+import crowdline.console.prepare.field.TypedText;
 import crowdline.console.prepare.page.PrepareCard;
 import crowdline.console.prepare.page.ShowForm;
 import crowdline.console.prepare.page.Tools;
@@ -182,8 +183,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
             people.chooseNext(
                     show.performers().get(show.performers().size() - 1).id());
             edited(show);
-            name.selectAll();
-            name.requestFocusInWindow();
+            TypedText.begin(name);
         });
     }
 

@@ -2,7 +2,10 @@ package crowdline.console.prepare.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.table.DefaultTableModel;
 import org.junit.jupiter.api.Test;
@@ -54,6 +57,37 @@ class TypedTextTest {
         TypedText.refused(field, "half past", "15:20");
 
         assertThat(field.getText()).isEqualTo("15:20");
+    }
+
+    @Test
+    void whatIsBegunIsTypedOverThoughItIsShownAgainBeforeTheKeysCome() {
+        JTextArea area = new JTextArea("What must be said.");
+        TypedText.begin(area);
+        TypedText.show(area, "What must be said.");
+
+        keysCome(area);
+        area.replaceSelection("T");
+
+        assertThat(area.getText()).isEqualTo("T");
+    }
+
+    @Test
+    void aFieldThatWasBegunOnceIsNotChosenWholeByALaterClick() {
+        JTextArea area = new JTextArea("Thanks to the dairy.");
+        TypedText.begin(area);
+        keysCome(area);
+
+        area.setCaretPosition(6);
+        keysCome(area);
+
+        assertThat(area.getSelectedText()).isNull();
+    }
+
+    private static void keysCome(JTextArea area) {
+        FocusEvent came = new FocusEvent(area, FocusEvent.FOCUS_GAINED);
+        for (FocusListener listener : area.getFocusListeners()) {
+            listener.focusGained(came);
+        }
     }
 
     @Test
