@@ -38,10 +38,12 @@ record TransitWords(String title, String look) {
                                 isAcross(first)
                                         ? "It turns round out there, and comes back along the line from the " + from
                                                 + "."
-                                        : "It flies out to the " + out + ", turns away from you, and comes back.")
+                                        : (climbs ? "It climbs out to the " : "It flies out to the ") + out
+                                                + ", turns away from you, and comes back.")
                         : new TransitWords(
                                 climbs ? "climbing and coming round again" : "coming round again",
-                                "It goes all the way round behind, to come in from the " + from + " again.");
+                                (climbs ? "It climbs all the way round behind" : "It goes all the way round behind")
+                                        + ", to come in from the " + from + " again.");
             case ROLLS_UPRIGHT -> new TransitWords("rolling upright", "Half a roll, and it is the right way up again.");
         };
     }

@@ -4,6 +4,7 @@ import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
+import crowdline.speech.plain.CommonVocabulary;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -110,8 +111,15 @@ final class Called {
         return name.replaceAll("[ -]", "");
     }
 
-    /** What nobody knows but those who wrote it: "the winch demo"; with a name or an article of its own as it stands. */
-    private static String unknown(String words) {
+    /**
+     * What nobody knows but those who wrote it: "the winch demo"; with a name or an article of its own as it stands. What stands in
+     * brackets is for the eye, and a capital that only begins a line makes no name.
+     */
+    private static String unknown(String written) {
+        String bare = written.replaceAll("\\s*\\([^()]*\\)", "").strip();
+        boolean begins =
+                bare.matches("\\p{Lu}\\p{Ll}+( \\p{Ll}+)*") && new CommonVocabulary().has(bare.replaceFirst(" .*", ""));
+        String words = bare.isEmpty() ? written : begins ? Sentences.within(bare) : bare;
         return words.matches("(an?|the|our|my|one|two|three|four|five|six|some) .*") || !words.matches("[a-z0-9].*")
                 ? words
                 : "the " + words;

@@ -32,6 +32,8 @@ record Line(
         WHAT(RemarkKind.EXPLANATION),
         /** What is behind it: told when there is time. */
         BEHIND(RemarkKind.EXPLANATION),
+        /** What hands and feet do: told whole, as its first step alone says nothing. */
+        HANDS(RemarkKind.EXPLANATION),
         /** A number of the figure, in words that can be pictured. */
         NUMBER(RemarkKind.FACT),
         /** Somebody or something beside the figure. */

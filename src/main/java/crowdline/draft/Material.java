@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /** Everything there is to say in an act beside its calls, with how much it is wanted. */
@@ -34,6 +35,10 @@ final class Material {
     private static final double KIND = 8;
     private static final double AIRCRAFT = 4;
     private static final double TRANSIT = 3;
+    /** What is seen as it is told is wanted so much more. */
+    private static final double SEEN = 1.5;
+    /** Within so much of the most, it is that to the eye. */
+    private static final double NEARLY = 0.97;
     /** Each further line of one sort is wanted so much less. */
     private static final double FURTHER = 0.85;
 
@@ -96,7 +101,7 @@ final class Material {
             }
             add(i, Role.BEHIND, entry.name() + " why", told.why(), interest * WHY);
             add(i, Role.BEHIND, entry.name() + " feels", told.feels(), interest * FEELS);
-            add(i, Role.BEHIND, entry.name() + " hands", told.hands(), interest * HANDS);
+            add(i, Role.HANDS, entry.name() + " hands", told.hands(), interest * HANDS);
         }
     }
 
@@ -138,10 +143,25 @@ final class Material {
                     double value = scene.interest() * fact.telling() / BEST_TELLING;
                     lines.add(new Line(i, Role.NUMBER, fact.kind().name(), text, value, when));
                 } else if (fact.figureId() == null && scene.isRest()) {
-                    add(i, Role.BESIDE, fact.kind().name(), text, AIRCRAFT * fact.telling() / BEST_TELLING);
+                    double value = AIRCRAFT * fact.telling() / BEST_TELLING;
+                    add(i, Role.BESIDE, fact.kind().name(), text, value * (isSeenIn(scene, fact, flight) ? SEEN : 1));
                 }
             }
         }
+    }
+
+    /** Whether the act is as high, or as fast, as it ever is on this way between two figures. */
+    private static boolean isSeenIn(Scene scene, CrowdFact fact, Flight flight) {
+        return switch (fact.kind()) {
+            case HIGHEST -> isMost(scene, flight, FigureFlight::highestM);
+            case FASTEST -> isMost(scene, flight, FigureFlight::greatestMps);
+            default -> false;
+        };
+    }
+
+    private static boolean isMost(Scene scene, Flight flight, ToDoubleFunction<FigureFlight> of) {
+        double most = flight.figures().stream().mapToDouble(of).max().orElse(0);
+        return of.applyAsDouble(scene.flown()) >= NEARLY * most;
     }
 
     /** The call says how many turns there are, so the fact goes on from there. */

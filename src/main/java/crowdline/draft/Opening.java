@@ -55,6 +55,11 @@ final class Opening {
         return String.format(GOODBYES.get(number % GOODBYES.size()), who);
     }
 
+    /** Where the last figure is too short for more. */
+    static String briefGoodbye(Names names) {
+        return "Thank you, " + (names.known() ? within(names) : names.aircraft()) + ".";
+    }
+
     private static String who(Names names, @Nullable Aircraft craft) {
         if (!names.known()) {
             return names.introduced();

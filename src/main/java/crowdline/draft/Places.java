@@ -45,7 +45,7 @@ final class Places {
             case NAME -> name(seconds);
             case LOOK -> look(line, seconds);
             case WHAT -> what(seconds);
-            case BEHIND -> behind(seconds);
+            case BEHIND, HANDS -> behind(seconds);
             case NUMBER -> number(line, seconds);
             case BESIDE -> anywhere(seconds, 0);
             case CLOSING -> closing(seconds);

@@ -9,7 +9,7 @@ final class Sentences {
     private static final Pattern BETWEEN = Pattern.compile("(?<=[.!?])\\s+(?=\\p{Lu}|\\p{N})");
 
     private static final Pattern SIDE = Pattern.compile(
-            "(it flies (?:out|on)|to come in|comes back along the line) (?:to|from) the (?:left|right)");
+            "(it (?:flies|climbs) (?:out|on)|to come in|comes back along the line) (?:to|from) the (?:left|right)");
 
     private Sentences() {}
 

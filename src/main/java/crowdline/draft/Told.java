@@ -134,11 +134,12 @@ final class Told {
         return entry.name().equals("low pass") && !(craft instanceof Airframe);
     }
 
-    /** Whether the wheels are out of sight in the air. */
+    /** Whether the wheels are out of sight in the air: a glider has one, half of it inside. */
     private boolean wheelsFold() {
         return !entry.family().equals("coming and going")
                 && craft instanceof Airframe airframe
-                && (airframe.engine() instanceof Engine.Jet
+                && (airframe.glider()
+                        || airframe.engine() instanceof Engine.Jet
                         || (airframe.engine() instanceof Engine.Propeller propeller
                                 && propeller.powerKw() > FOLDING_KW));
     }
@@ -165,7 +166,10 @@ final class Told {
                     .replace("the aeroplane ", "each aeroplane ");
         }
         return craft instanceof Airframe airframe && airframe.glider()
-                ? joined.replace("aeroplane", "glider").replace("the sound rising", "the wind rising")
+                ? joined.replace("aeroplane", "glider")
+                        .replace("the sound rising", "the wind rising")
+                        .replace("the wheels touch", "the wheel touches")
+                        .replace("the wheels", "the wheel")
                 : joined;
     }
 }

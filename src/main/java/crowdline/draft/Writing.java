@@ -41,6 +41,10 @@ final class Writing {
     private static final int LEAST_WORDS = 5;
     /** Where nothing is shown: one line, and another for each so many seconds more. */
     private static final double REST_S = 20;
+    /** A way between two figures as long as this wants its words before a short one does, which wants them so much less. */
+    private static final double LONG_REST_S = 60;
+
+    private static final double SHORT_REST = 0.8;
 
     private final Show show;
     private final Act act;
@@ -226,8 +230,9 @@ final class Writing {
 
     private void closing() {
         int last = scenes.size() - 1;
-        Line line = new Line(last, Role.CLOSING, "closing", Opening.goodbye(names, craft, number), 1);
-        place(line, 2);
+        if (!place(new Line(last, Role.CLOSING, "closing", Opening.goodbye(names, craft, number), 1), 2)) {
+            place(new Line(last, Role.CLOSING, "closing", Opening.briefGoodbye(names), 1), 2);
+        }
     }
 
     /** Takes the line that is wanted most, as often as there are lines, time for them and silence to spend. */
@@ -268,7 +273,14 @@ final class Writing {
     }
 
     private double wanted(Line line) {
-        return line.value() * Math.pow(FURTHER, written.get(line.scene()).size());
+        Scene scene = scenes.get(line.scene());
+        int there = written.get(line.scene()).size();
+        if (!scene.isRest()) {
+            return line.value() * Math.pow(FURTHER, there);
+        }
+        double length = Math.min(1, scene.durationS() / LONG_REST_S);
+        double already = there * Math.min(1, REST_S / scene.durationS());
+        return line.value() * (SHORT_REST + (1 - SHORT_REST) * length) * Math.pow(FURTHER, already);
     }
 
     private boolean place(Line line, double weight) {
@@ -281,7 +293,11 @@ final class Writing {
             return false;
         }
         String first = Sentences.of(text).get(0);
-        return place(line, text, weight) || (!first.equals(text) && saysSomething(first) && place(line, first, weight));
+        return place(line, text, weight)
+                || (line.role() != Role.HANDS
+                        && !first.equals(text)
+                        && saysSomething(first)
+                        && place(line, first, weight));
     }
 
     /** A word or two left of a sentence say nothing. */
@@ -308,7 +324,7 @@ final class Writing {
                                     id(scene, line.role().name().toLowerCase(Locale.ROOT)),
                                     line.role().kind(),
                                     text,
-                                    parts.size() > 1 ? parts.get(0) : null,
+                                    parts.size() > 1 && line.role() != Role.HANDS ? parts.get(0) : null,
                                     p.at(),
                                     p.until(),
                                     p.earliestS(),

@@ -17,6 +17,9 @@ import java.util.stream.Stream;
 
 /** The facts of a whole act, over the figures whose flight was predicted. */
 final class ActFacts {
+    private static final double HALF_A_TONNE_KG = 500;
+    /** From here on a weight is told to the next fifty; by judgement. */
+    private static final double LEAST_ROUND_KG = 300;
 
     private final Flight flight;
     private final List<FigureScene> scenes;
@@ -96,16 +99,22 @@ final class ActFacts {
             return Optional.empty();
         }
         Said said = Said.times(g, "g");
-        double felt = Math.rint(Everyday.GROWN_UP.value() * said.rounded() / 10) * 10;
         boolean coaster = Math.abs(g - Everyday.ROLLER_COASTER.value()) <= 0.75;
         return fact(
                 Kind.HEAVIEST,
                 said,
                 g / 4,
-                "At most, everything feels about " + said.words() + " as heavy"
-                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up would seem to weigh "
-                        + CountedWords.of(felt) + " kilograms.",
+                "At the hardest pull everything feels about " + said.words() + " as heavy"
+                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up feels like "
+                        + weight(Everyday.GROWN_UP.value() * said.rounded()) + ".",
                 "Everything feels up to about " + said.words() + " as heavy.");
+    }
+
+    /** As round as it is pictured: "half a tonne" and not five hundred and twenty kilograms. */
+    private static String weight(double kg) {
+        double step = kg < LEAST_ROUND_KG ? 10 : 50;
+        double rounded = Math.rint(kg / step) * step;
+        return rounded == HALF_A_TONNE_KG ? "half a tonne" : CountedWords.of(rounded) + " kilograms";
     }
 
     private Optional<CrowdFact> upsideDown() {

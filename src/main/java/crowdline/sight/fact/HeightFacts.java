@@ -21,6 +21,9 @@ final class HeightFacts {
     /** More of them nobody pictures on top of each other; by judgement. */
     private static final double MOST_FIELDS = 10;
 
+    /** From here on half a field more makes no other picture; by judgement. */
+    private static final double LEAST_WHOLE_FIELDS = 4;
+
     private static final double LEAST_BACKWARDS_LENGTHS = 0.5;
     /** More buses than that nobody pictures; judgement, no source. */
     private static final double MOST_BUSES = 120;
@@ -62,7 +65,7 @@ final class HeightFacts {
     /** Such as "about three football fields, stood on end", if it is two or more and no more than anybody pictures. */
     static Optional<String> fields(double m) {
         double fields = m / Everyday.FOOTBALL_FIELD.value();
-        double rounded = Math.rint(fields * 2) / 2;
+        double rounded = fields < LEAST_WHOLE_FIELDS ? Math.rint(fields * 2) / 2 : Math.rint(fields);
         return rounded < 2 || rounded > MOST_FIELDS
                 ? Optional.empty()
                 : Optional.of("about " + CountedWords.of(rounded) + " football fields, stood on end");
