@@ -237,7 +237,9 @@ public final class Arranger {
             times.add(pieces.stream().mapToDouble(Piece::seconds).sum());
             Piece first = pieces.get(0);
             Piece last = pieces.get(pieces.size() - 1);
-            TransitWords words = TransitWords.of(Objects.requireNonNull(first.transit()), first, last, engine);
+            Figure figure = to == null ? null : asked.get(to.id());
+            TransitWords words = TransitWords.of(Objects.requireNonNull(first.transit()), first, last, engine)
+                    .to(figure == null ? "" : figure.figure());
             List<Element> elements =
                     pieces.stream().flatMap(piece -> piece.elements().stream()).toList();
             figures.add(new Figure(

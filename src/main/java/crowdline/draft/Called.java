@@ -31,6 +31,8 @@ final class Called {
             Map.entry("lomcovak", "a tumble, which flyers call a lomcovak"),
             Map.entry("wing rock", "a wave of the wings"),
             Map.entry("run-in", "the run-in"),
+            Map.entry("tow", "the tow"),
+            Map.entry("tow release", "the moment it lets go of the rope"),
             Map.entry("level out", "the pull-out"),
             Map.entry("join-up", "the join-up"),
             Map.entry("aileron roll", "a roll"),

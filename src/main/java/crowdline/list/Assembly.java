@@ -198,6 +198,7 @@ final class Assembly {
         lines.all().clear();
         lines.all().addAll(flown);
         Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
+        Towed.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
     }
 
     /** Leaves out what was taken from a stretch of the text. */

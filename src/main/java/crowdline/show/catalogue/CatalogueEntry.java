@@ -43,7 +43,7 @@ public record CatalogueEntry(
         List<Element> elements) {
 
     private static final Set<String> ON_THE_WAY =
-            Set.of("reposition", "climb", "level out", "run-in", "push-over", "join-up");
+            Set.of("reposition", "climb", "tow", "level out", "run-in", "push-over", "join-up");
 
     public CatalogueEntry {
         Most.mustBeText("catalogue name", name);

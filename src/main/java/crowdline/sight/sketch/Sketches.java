@@ -18,6 +18,7 @@ public final class Sketches {
             Map.entry("climb", Ways::climb),
             Map.entry("level out", Ways::levelOut),
             Map.entry("run-in", Ways::runIn),
+            Map.entry("tow", Together::tow),
             Map.entry("join-up", Together::joinUp),
             Map.entry("break", Together::breaking),
             Map.entry("bomb burst", Together::bombBurst),

@@ -16,6 +16,8 @@ final class Together {
     private static final double HEIGHT_M = 120;
     /** Of the size of its way, so much higher a formation flies than one alone. */
     private static final double LIFT = 0.1;
+    /** Where the one on the rope flies, in drawn spans. */
+    private static final Vec BEHIND = new Vec(-2.5, 0, 0.3);
     /** How far apart two keep that meet, in drawn spans. */
     private static final double APART_SPANS = 0.75;
 
@@ -63,7 +65,7 @@ final class Together {
         return Track.keeping(other, new Vec(0, 0, -APART_SPANS));
     }
 
-    private static Flown five(List<Pose> leader, List<Track> others, Caption... captions) {
+    private static Flown all(List<Pose> leader, List<Track> others, Caption... captions) {
         return new Flown(leader, List.of(captions), new Company(others, null, true));
     }
 
@@ -73,6 +75,14 @@ final class Together {
 
     private static Steered fromTheLeft() {
         return new Steered(new Vec(-350, 0, HEIGHT_M), SPEED_MPS);
+    }
+
+    /** A glider behind the aeroplane that pulls it up, a little higher than its wake. */
+    static Flown tow() {
+        List<Pose> puller = fromTheLeft().on(2).pull(12, 2).on(8).poses();
+        Flown pulling = new Flown(puller, List.of());
+        return all(
+                puller, Shapes.keeping(List.of(BEHIND), pulling), said(0, "on one rope"), said(3, "they climb as one"));
     }
 
     /** From places all over the sky into the wedge. */
@@ -92,7 +102,7 @@ final class Together {
             }
             others.add(new Track(own, slots, null));
         }
-        return five(leader, others, said(0, "apart"), said(3, "the gaps close"), said(9, "one shape"));
+        return all(leader, others, said(0, "apart"), said(3, "the gaps close"), said(9, "one shape"));
     }
 
     /** The leader goes on; the others peel away upwards one after the other. */
@@ -111,7 +121,7 @@ final class Together {
                     .poses();
             others.add(Shapes.moving(own, Shapes.WEDGE.get(i), new Vec(0, 0, 0), goesS, goesS + 4));
         }
-        return five(leader, others, said(0, "together"), said(3, "the first breaks away"), said(6, "all on their own"));
+        return all(leader, others, said(0, "together"), said(3, "the first breaks away"), said(6, "all on their own"));
     }
 
     /** Straight up together, and then each its own way. */
@@ -134,7 +144,7 @@ final class Together {
             Vec slot = Shapes.WEDGE.get(i - 1).times(0.55);
             others.add(Shapes.moving(own, slot, new Vec(0, 0, 0), 4.2, 6));
         }
-        return five(ways.get(0), others, said(0, "together"), said(4.8, "they burst apart"), said(8, "like a flower"));
+        return all(ways.get(0), others, said(0, "together"), said(4.8, "they burst apart"), said(8, "like a flower"));
     }
 
     /** From the wedge into a line, and on. */
@@ -144,7 +154,7 @@ final class Together {
         for (int i = 0; i < Shapes.WEDGE.size(); i++) {
             others.add(Shapes.moving(leader, Shapes.WEDGE.get(i), Shapes.LINE.get(i), 3.2 + 0.3 * i, 6 + 0.3 * i));
         }
-        return five(leader, others, said(0, "a wedge"), said(3.2, "they slide to new places"), said(7.5, "a line"));
+        return all(leader, others, said(0, "a wedge"), said(3.2, "they slide to new places"), said(7.5, "a line"));
     }
 
     /** Three go on; two turn away as a pair. */
@@ -161,6 +171,6 @@ final class Together {
         Vec behind = new Vec(-1.1, -0.5, 0.35);
         others.add(Shapes.moving(pair, Shapes.WEDGE.get(2), new Vec(0, 0, 0), 3, 8));
         others.add(Shapes.moving(pair, Shapes.WEDGE.get(2).plus(behind), behind, 3, 8));
-        return five(leader, others, said(0, "together"), said(3, "two leave"), said(7.5, "a pair, and the rest"));
+        return all(leader, others, said(0, "together"), said(3, "two leave"), said(7.5, "a pair, and the rest"));
     }
 }

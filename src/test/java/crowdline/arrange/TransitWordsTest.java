@@ -1,0 +1,40 @@
+package crowdline.arrange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.list.ListReader;
+import crowdline.show.aircraft.Sliders;
+import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Figure;
+import crowdline.storage.show.CatalogueFile;
+import crowdline.storage.show.KindsFile;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What lies between figures is called what the crowd sees it is. */
+class TransitWordsTest {
+    private static final Catalogue CATALOGUE = CatalogueFile.shipped();
+
+    private static List<Figure> flown(String list) {
+        return new ShowArranging(CATALOGUE)
+                .add(
+                        ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null),
+                        new ListReader(CATALOGUE).read(list),
+                        id -> KindsFile.shipped().named("aerobatic glider").airframe(id, "The glider", Sliders.TYPICAL),
+                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null))
+                .act()
+                .figures();
+    }
+
+    @Test
+    void aGliderIsOnTheRopeUntilItLetsGo() {
+        List<Figure> towed = flown("release, loop");
+
+        assertThat(towed).extracting(Figure::shownName).startsWith("on the tow", "tow release");
+        assertThat(towed.get(0).look()).endsWith("here it comes, still on its rope.");
+        assertThat(flown("low pass, loop")).extracting(Figure::shownName).startsWith("running in", "low pass");
+    }
+}
