@@ -138,7 +138,7 @@ public final class DebriefPresenter {
     }
 
     private static String clock(@Nullable Double seconds) {
-        return seconds == null ? UNKNOWN : Seconds.clock(seconds + 0.5);
+        return seconds == null ? UNKNOWN : Seconds.planned(seconds);
     }
 
     private static String tenths(@Nullable Double seconds) {

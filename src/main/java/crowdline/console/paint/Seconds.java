@@ -39,6 +39,11 @@ public final class Seconds {
         return whole / 60 + ":" + String.format(Locale.ROOT, "%02d", whole % 60);
     }
 
+    /** When something is planned, to the nearest second as on paper: "0:07" for 6.6 s. */
+    public static String planned(double seconds) {
+        return clock(Math.round(seconds));
+    }
+
     /** The age of a reading: tenths below ten seconds, where they say whether it is fresh. */
     public static String age(double seconds) {
         return seconds < 10 ? String.format(Locale.ROOT, "%.1f s old", Math.max(0, seconds)) : left(seconds) + " old";

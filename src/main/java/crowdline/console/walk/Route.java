@@ -73,15 +73,21 @@ final class Route {
         return true;
     }
 
-    void nextAct() {
+    /** False if there is no other act. */
+    boolean nextAct() {
         int next = tour;
         while (next < tours.size() && isSameAct(next)) {
             next++;
         }
+        if (isSameAct(next % tours.size())) {
+            return false;
+        }
         choose(next % tours.size(), Optional.empty());
+        return true;
     }
 
-    void nextVariant() {
+    /** False if the act has no other variant. */
+    boolean nextVariant() {
         int next = (tour + 1) % tours.size();
         if (!isSameAct(next)) {
             next = tour;
@@ -89,15 +95,22 @@ final class Route {
                 next--;
             }
         }
+        if (next == tour) {
+            return false;
+        }
         choose(next, Optional.empty());
+        return true;
     }
 
     /** From the prediction to the first pass, from pass to pass, and back; false if there is no pass. */
     boolean nextTimes() {
         List<Pass> kept = passes.of(tour().act().id(), tour().variant().name());
+        if (kept.isEmpty() && pass.isEmpty()) {
+            return false;
+        }
         int at = pass.map(p -> ids(kept).indexOf(p.id())).orElse(-1);
         choose(tour, at + 1 < kept.size() ? Optional.of(kept.get(at + 1)) : Optional.empty());
-        return !kept.isEmpty();
+        return true;
     }
 
     private static List<String> ids(List<Pass> kept) {

@@ -108,13 +108,17 @@ public final class Walk {
             case SECOND_BACK -> player.goTo(player.positionS(nowS) - 1, nowS);
             case TO_START -> player.goTo(player.fromS(), nowS);
             case TO_END -> player.goTo(player.toS(), nowS);
-            case WALK_ACT -> route.nextAct();
-            case WALK_VARIANT -> route.nextVariant();
-            case WALK_TIMES ->
-                message = route.nextTimes() ? "" : "There is no pass of this variant yet; press P to time one";
+            case WALK_ACT -> turn(route.nextAct(), "This show has no other act");
+            case WALK_VARIANT -> turn(route.nextVariant(), "This act has no other variant");
+            case WALK_TIMES -> turn(route.nextTimes(), "There is no pass of this variant yet; press P to time one");
             default -> throw new IllegalArgumentException(command + " is no command of the walk");
         }
-        if (command == Command.WALK_ACT || command == Command.WALK_VARIANT || command == Command.WALK_TIMES) {
+    }
+
+    /** Begins what was turned to from its start; where there is nothing else the walk stays where it is, and says why. */
+    private void turn(boolean isOther, String otherwise) {
+        message = isOther ? "" : otherwise;
+        if (isOther) {
             player.load(route.fromS(), route.toS());
         }
     }

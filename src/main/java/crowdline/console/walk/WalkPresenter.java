@@ -70,7 +70,7 @@ final class WalkPresenter {
         String clock = timer != null
                 ? Seconds.clock(timer.sinceStartS(nowS))
                 : (atS < 0 ? "−" + Seconds.clock(Math.ceil(-atS)) : Seconds.clock(atS)) + " of "
-                        + Seconds.clock(route.endS());
+                        + Seconds.planned(route.endS());
         return new Top(
                 act.title(),
                 route.tour().variant().name(),

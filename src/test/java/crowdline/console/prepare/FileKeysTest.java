@@ -51,6 +51,13 @@ class FileKeysTest extends ActsFixture {
 
     /** Whoever looks for a label finds it on one of the pages. */
     @Test
+    void twoKeysOfOneFieldAreOneLabel() {
+        assertThat(FileKeys.inWords("the venue's latDeg, lonDeg and elevationFt are not given"))
+                .isEqualTo("the venue's “Latitude, longitude” and “Elevation, ft” are not given");
+        assertThat(FileKeys.inWords("latDeg and lonDeg are not given")).isEqualTo("“Latitude, longitude” are not given");
+    }
+
+    @Test
     void labelsStandOnThePagesAsTheyAreNamed() {
         chooseFigure("loop");
         Set<String> labels = new TreeSet<>();

@@ -127,6 +127,17 @@ public class ListPageTest {
     }
 
     @Test
+    void whatWasTakenOutIsCountedNoLonger() {
+        paste("loop\nslow roll\nspin");
+        assertThat(said("What was read")).isEqualTo("3 figures read");
+        read().setSelectedIndex(1);
+        press(read(), "DELETE");
+        assertThat(said("What was read")).isEqualTo("2 figures read");
+        press(read(), "INSERT");
+        assertThat(said("What was read")).isEqualTo("3 figures read");
+    }
+
+    @Test
     void whatNamesNoFigureIsSaidToBeLeftOut() {
         paste("Hi Bob, see you on Sunday\nloop\nslow roll");
         choose("old trainer");

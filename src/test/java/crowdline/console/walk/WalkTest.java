@@ -83,6 +83,19 @@ class WalkTest {
         assertThat(both.view(2).top().clock()).isEqualTo("\u22120:08 of 0:30");
     }
 
+    @Test
+    void whereThereIsNothingElseTheWalkStaysWhereItIsAndSaysWhy() {
+        walk.command(Command.WALK_NEXT, 0);
+        walk.command(Command.SECOND_ON, 0);
+        String before = at(0).top().clock();
+
+        walk.command(Command.WALK_ACT, 0);
+        assertThat(at(0).hint()).isEqualTo("This show has no other act");
+        walk.command(Command.WALK_TIMES, 0);
+        assertThat(at(0).hint()).startsWith("There is no pass of this variant yet");
+        assertThat(at(0).top().clock()).isEqualTo(before).isNotEqualTo("\u22120:08 of 0:30");
+    }
+
     /** The show of this walk has one act, "a1". */
     @Test
     void anActThatIsNotThereOrChosenAlreadyChangesNothing() {

@@ -15,7 +15,7 @@ public final class DutyRows {
                     + " X not in this act, U close. A tick needs a key: what only stood on the screen is shown, not said.";
 
     private static final String NONE =
-            "This show has no duties of the day. They are written in Prepare: F2, then Ctrl+6. U close.";
+            "This show has no duties of the day. They are written in Prepare: F2, then Ctrl+6. U closes this.";
 
     /** Words stand in one line while its type is at least this share of that of two lines. Tuned by looking. */
     private static final double ONE_LINE = 0.8;

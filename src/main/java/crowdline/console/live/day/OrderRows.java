@@ -14,7 +14,7 @@ public final class OrderRows {
             "Running order: Alt+\u2190 \u2192 by a minute, Alt+Page Up/Down by ten, from here on"
                     + " (with Shift this one alone). Alt+\u2191 \u2193 order. Del cancel, Ins put in, Ctrl+Enter now, R close.";
 
-    private static final String NONE = "This show has no acts yet. Ins puts one in, R close.";
+    private static final String NONE = "This show has no acts yet. Ins puts one in, R closes this.";
 
     /** A title stands in one line while its type is at least this share of that of two lines. Tuned by looking. */
     private static final double ONE_LINE = 0.8;

@@ -11,6 +11,8 @@ public final class FileKeys {
     private static final Pattern KEYS = Pattern.compile(
             "\"[^\"]*\"|“[^”]*”|" + "(?<![\\p{L}\\d.])([a-z]+(?:[A-Z][a-z0-9]*)+|(?<=the )kt(?= is))(?![\\p{L}\\d])");
 
+    private static final Pattern TWICE = Pattern.compile("(“[^”]+”)(?:,| and) \\1");
+
     private static final Map<String, String> LABELS = Map.ofEntries(
             Map.entry("agreedWith", "Agreed with whom, and when"),
             Map.entry("firstSteps", "What to do first"),
@@ -44,11 +46,12 @@ public final class FileKeys {
         return LABELS.values();
     }
 
-    /** A sentence with the labels of the window for the keys of the file. */
+    /** A sentence with the labels of the window for the keys of the file; two keys of one field are one label. */
     public static String inWords(String sentence) {
-        return KEYS.matcher(sentence)
+        String labelled = KEYS.matcher(sentence)
                 .replaceAll(found -> Matcher.quoteReplacement(
                         found.group(1) == null ? found.group() : "“" + label(found.group(1)) + "”"));
+        return TWICE.matcher(labelled).replaceAll("$1");
     }
 
     /** As it stands over its field; what has none is called as the numbers of an aircraft are. */

@@ -156,7 +156,7 @@ public final class PreparePresenter {
         Double baseFt = variant.minCloudBaseFt();
         String total = figures.size()
                 + (figures.size() == 1 ? " figure" : " figures")
-                + times.map(t -> ", " + Seconds.clock(t.totalS()) + " min").orElse("");
+                + times.map(t -> ", " + Seconds.planned(t.totalS()) + " min").orElse("");
         return new VariantView(
                 variant.name(),
                 baseFt,
@@ -198,7 +198,7 @@ public final class PreparePresenter {
                 curves,
                 name,
                 look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
-                time.map(t -> Seconds.clock(t.startS())).orElse(UNKNOWN),
+                time.map(t -> Seconds.planned(t.startS())).orElse(UNKNOWN),
                 time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),
                 time.map(t -> between("%.0f", t.lowS(), t.highS()) + " s").orElse(UNKNOWN),
                 flown.map(f -> String.format(Locale.UK, "%.0f", Units.ktFromMps(f.entryMps())))

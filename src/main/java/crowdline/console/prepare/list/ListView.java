@@ -99,7 +99,9 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
         long open = rows.stream()
                 .filter(r -> !r.choices().isEmpty() && !isAside(r, chosen))
                 .count();
-        long figures = rows.stream().filter(r -> !isAside(r, chosen)).count();
+        long figures = rows.stream()
+                .filter(r -> !isAside(r, chosen) && !LEFT_OUT.equals(chosen.get(r.key())))
+                .count();
         long out = list.asides().size()
                 - chosen.keySet().stream().filter(key -> key < 0).count();
         String head = figures

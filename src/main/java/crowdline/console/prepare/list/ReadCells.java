@@ -3,6 +3,7 @@ package crowdline.console.prepare.list;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import java.awt.Color;
@@ -41,20 +42,28 @@ final class ReadCells {
         } else {
             pen.mark(row.mark(), TextRole.LABEL, verdict);
         }
+        Box bottom = inner.bottom(inner.h() * 0.44);
+        Box beside = beside(pen, row, bottom, soft, text);
+        if (row.figure().equals(row.text())) {
+            Box words = inner.left(Math.min(inner.w() * 0.68, beside.x() - inner.x()));
+            pen.midway(pen.lines(row.text(), TextRole.LABEL, false, words, 2), words, text);
+            return;
+        }
         String told = pen.appearance().measures().told(row.told());
         String said = told.isEmpty() ? row.figure() : row.figure() + ", " + told;
         Box name = top.left(inner.w() * 0.68);
         pen.midway(pen.line(said, TextRole.BODY, true, name), name, text);
-        Box bottom = inner.bottom(inner.h() * 0.44);
-        String more = row.choices().isEmpty()
-                ? row.assumed()
-                : numbered(row.choices()).strip();
-        Box left = bottom.left(inner.w() * 0.48);
+        Box left = bottom.left(beside.x() - bottom.x());
         pen.midway(pen.line("“" + row.text() + "”", TextRole.LABEL, false, left), left, soft);
-        Box right = bottom.right(inner.w() * 0.5);
-        pen.atRight(
-                pen.line(more, TextRole.LABEL, !row.choices().isEmpty(), right),
-                right,
-                row.choices().isEmpty() ? soft : text);
+    }
+
+    /** Draws what is assumed, or what may be meant instead; the box it takes, from a little before it. */
+    private static Box beside(Pen pen, ListView.Row row, Box bottom, Color soft, Color text) {
+        boolean isAsked = !row.choices().isEmpty();
+        String more = isAsked ? numbered(row.choices()).strip() : row.assumed();
+        Box right = bottom.right(bottom.w() * 0.66);
+        TextBlock block = pen.line(more, TextRole.LABEL, isAsked, right);
+        pen.atRight(block, right, isAsked ? text : soft);
+        return bottom.right(more.isEmpty() ? 0 : block.widthPx() + pen.sizePx(TextRole.BODY));
     }
 }
