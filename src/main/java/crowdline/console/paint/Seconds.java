@@ -41,7 +41,7 @@ public final class Seconds {
 
     /** When something is planned, to the nearest second as on paper: "0:07" for 6.6 s. */
     public static String planned(double seconds) {
-        return clock(Math.round(seconds));
+        return clock(Math.rint(seconds));
     }
 
     /** The age of a reading: tenths below ten seconds, where they say whether it is fresh. */

@@ -54,7 +54,8 @@ class FileKeysTest extends ActsFixture {
     void twoKeysOfOneFieldAreOneLabel() {
         assertThat(FileKeys.inWords("the venue's latDeg, lonDeg and elevationFt are not given"))
                 .isEqualTo("the venue's “Latitude, longitude” and “Elevation, ft” are not given");
-        assertThat(FileKeys.inWords("latDeg and lonDeg are not given")).isEqualTo("“Latitude, longitude” are not given");
+        assertThat(FileKeys.inWords("latDeg and lonDeg are not given"))
+                .isEqualTo("“Latitude, longitude” are not given");
     }
 
     @Test

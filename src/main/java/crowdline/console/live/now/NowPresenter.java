@@ -180,7 +180,14 @@ public final class NowPresenter {
         String caption = phase instanceof Phase.ActDone ? "After the act" : "Between acts";
         Mark over = new Mark(Form.DISC, Tone.GOOD, phase instanceof Phase.ActDone ? "Act over" : "Nothing in the air");
         if (next == null) {
-            return new NowView(caption, over, "No more acts", "The running order is done. F6 opens the debrief.", 0, "", SideView.NONE);
+            return new NowView(
+                    caption,
+                    over,
+                    "No more acts",
+                    "The running order is done. F6 opens the debrief.",
+                    0,
+                    "",
+                    SideView.NONE);
         }
         return new NowView(
                 caption,

@@ -216,13 +216,19 @@ public final class ListPage extends JPanel {
         say();
     }
 
-    /** Takes in what was left out, under its own words. */
+    /** Takes in what was left out: under its own words, or as the figure it was read as before somebody took it out. */
     private void takeIn() {
         int index = read.getSelectedIndex();
-        if (index >= 0 && rows.get(index).key() < 0) {
-            chosen.put(rows.get(index).key(), ListView.OWN_WORDS);
-            say();
+        if (index < 0) {
+            return;
         }
+        int key = rows.get(index).key();
+        if (key < 0) {
+            chosen.put(key, ListView.OWN_WORDS);
+        } else {
+            chosen.remove(key, ListView.LEFT_OUT);
+        }
+        say();
     }
 
     private void say() {
