@@ -85,10 +85,16 @@ final class Material {
             if (scene.figure().transit() && look != null && i > 0) {
                 add(i, Role.WHAT, "transit " + look, look, TRANSIT);
             }
-            if (entry == null || scene.isRest() || scene.isGuess() || scene.isRighting()) {
+            if (entry == null || scene.isGuess() || scene.isRighting()) {
                 continue;
             }
             Told told = new Told(entry, craft, smoke);
+            if (scene.isRest()) {
+                if (!scene.figure().transit() && scene.before() == 0) {
+                    add(i, Role.LOOK, entry.name() + " look", told.look(), TRANSIT);
+                }
+                continue;
+            }
             double interest = scene.interest();
             if (scene.before() == 0) {
                 add(i, Role.LOOK, entry.name() + " look", told.look(), interest);

@@ -49,6 +49,14 @@ class DraftSenseTest {
                 .isEqualTo(Sentences.key("It climbs out to the right, turns away from you, and comes back."));
     }
 
+    /** A minute of coming in, of which nothing else is known. */
+    @Test
+    void whereItComesFromIsToldWhileItComes() {
+        assertThat(Drafted.of(Drafted.empty(), "formation", "The Tern Team", "run-in, 1 min\nbreak, 1 min\nlanding")
+                        .of("run-in"))
+                .contains("Look for the lights, or a dark dot that stays where it is and grows.");
+    }
+
     @ParameterizedTest
     @CsvSource({"strong aerobatic monoplane", "aerobatic two-seater"})
     void handsAreToldWholeOrNotAtAll(String kind) {

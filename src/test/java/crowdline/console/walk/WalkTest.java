@@ -88,7 +88,6 @@ class WalkTest {
         walk.command(Command.WALK_NEXT, 0);
         walk.command(Command.SECOND_ON, 0);
         String before = at(0).top().clock();
-
         walk.command(Command.WALK_ACT, 0);
         assertThat(at(0).hint()).isEqualTo("This show has no other act");
         walk.command(Command.WALK_TIMES, 0);

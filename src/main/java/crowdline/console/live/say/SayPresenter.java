@@ -187,7 +187,7 @@ public final class SayPresenter {
      * nothing is known to.
      */
     private static @Nullable Double windowEndS(LiveMoment moment, ShowLookup words, Turn turn) {
-        double endS = Double.POSITIVE_INFINITY;
+        double endS = callEndS(moment, words, turn);
         for (Placed placed : moment.plan().placed()) {
             if (!placed.remarkId().equals(turn.remark().id()) && placed.startS() > turn.startS()) {
                 endS = Math.min(endS, placed.startS());
@@ -215,6 +215,28 @@ public final class SayPresenter {
             }
         }
         return endS == Double.POSITIVE_INFINITY ? null : endS;
+    }
+
+    /**
+     * When a call has to be over: as its figure begins, and where nobody knows when that is, after as long as a call may take.
+     * Endless for anything but a call.
+     */
+    private static double callEndS(LiveMoment moment, ShowLookup words, Turn turn) {
+        if (turn.remark().kind() != RemarkKind.CALL) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double longestS = turn.startS()
+                + PatterRules.DEFAULT.callStartsAtMostBeforeS()
+                - PatterRules.DEFAULT.callEndsAtLeastBeforeS();
+        Act act = words.act(moment.state().actId()).orElse(null);
+        return moment.now().upcoming().stream()
+                .filter(ahead -> words.figure(act, ahead.figureId())
+                        .map(f -> f.remarks().contains(turn.remark()))
+                        .orElse(false))
+                .findFirst()
+                .map(ahead -> ahead.inS() == null ? longestS : moment.now().nowS() + ahead.inS())
+                .map(startS -> startS > turn.startS() ? Math.min(startS, longestS) : longestS)
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private static SayView listen(QuietNow quiet, double nowS) {
