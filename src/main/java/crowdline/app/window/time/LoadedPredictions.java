@@ -2,6 +2,7 @@ package crowdline.app.window.time;
 
 import crowdline.console.passes.PassesPresenter;
 import crowdline.console.passes.PassesView;
+import crowdline.console.path.SkyView;
 import crowdline.console.prepare.glance.PreparePresenter;
 import crowdline.console.prepare.glance.PrepareView;
 import crowdline.flight.FigureFlight;
@@ -33,6 +34,11 @@ public record LoadedPredictions(LoadedShow loaded, Function<Prediction, LearnedT
     public Optional<ActTimes> times(Act act, Variant variant) {
         return loaded.prediction(act.id(), variant.name())
                 .map(p -> learned.apply(p).times());
+    }
+
+    @Override
+    public SkyView sketch(Act act, String figureId) {
+        return SkyView.whole(loaded.words().sketch(act, figureId), loaded.show().outline(act));
     }
 
     @Override

@@ -43,7 +43,10 @@ final class ActCells {
         Box bottom = inner.bottom(line);
         Box middle = inner.belowTop(line).aboveBottom(bottom.h());
         pen.midway(pen.lines(act.title(), TextRole.SMALL, true, middle, 2), middle, text);
-        pen.midway(pen.line(act.performer() + ", " + act.airframe(), TextRole.LABEL, false, bottom), bottom, soft);
+        String who = act.performer() + ", " + act.airframe();
+        if (!who.equals(act.title())) {
+            pen.midway(pen.line(who, TextRole.LABEL, false, bottom), bottom, soft);
+        }
     }
 
     /** Whether words are so large that what is one line otherwise takes two. */

@@ -47,6 +47,7 @@ final class CurvePicture extends Painted<Curves> {
     private static String range(List<Double> values, String format) {
         return (String.format(Locale.UK, format, Collections.min(values)) + " to "
                         + String.format(Locale.UK, format, Collections.max(values)))
+                .replace("-0.0", "+0.0")
                 .replace('-', '−');
     }
 

@@ -5,6 +5,7 @@ import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.passes.PassesPanel;
 import crowdline.console.passes.PassesView;
+import crowdline.console.path.SkyView;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.glance.PrepareView;
@@ -39,6 +40,7 @@ public final class FigureDetail extends JPanel {
     private final JTextArea title = PlainText.wrapped("The chosen figure", " ");
     private final PathPicture path;
     private final CurvePicture curves;
+    private final SketchPicture sketch;
     private final JToggleButton passesButton = PlainText.plain(new JToggleButton(PassesView.NONE.summary()));
     private final JToggleButton shapeButton = PlainText.plain(new JToggleButton("Shape"));
     private final PassesPanel passes;
@@ -61,6 +63,8 @@ public final class FigureDetail extends JPanel {
         finder = new FinderPanel(tools.host());
         path = new PathPicture(appearance, dragged);
         curves = new CurvePicture(appearance);
+        sketch = new SketchPicture(appearance);
+        sketch.setVisible(false);
         passesButton.setMnemonic('P');
         passesButton.addActionListener(e -> {
             shapeButton.setSelected(false);
@@ -128,8 +132,7 @@ public final class FigureDetail extends JPanel {
             remarks.clear();
             shape.show("", FigureEdit.NONE);
             title.setText("No figures yet. Press Ins to add the first.");
-            path.show(SideView.NONE);
-            curves.show(PrepareView.Curves.NONE);
+            seen(SideView.NONE, PrepareView.Curves.NONE, SkyView.NONE);
         }
     }
 
@@ -149,9 +152,22 @@ public final class FigureDetail extends JPanel {
         view.remarks().forEach(remarks::addElement);
         shape.show(actId, view.edit());
         say();
-        path.show(new SideView(
-                shown.path().stretches(), figure, null, shown.path().crowdM()));
-        curves.show(view.curves());
+        seen(new SideView(shown.path().stretches(), figure, null, shown.path().crowdM()), view.curves(), view.sketch());
+    }
+
+    /** The path of the act, where any of it is predicted, and the curves of the figure or a sketch in place of them. */
+    private void seen(SideView act, PrepareView.Curves figure, SkyView sketched) {
+        path.show(act);
+        curves.show(figure);
+        sketch.show(sketched);
+        boolean isSketched = !sketched.isEmpty();
+        boolean isPredicted = act.stretches().stream().anyMatch(s -> !s.spots().isEmpty());
+        if (sketch.isVisible() != isSketched || path.isVisible() != (isPredicted || !isSketched)) {
+            sketch.setVisible(isSketched);
+            curves.setVisible(!isSketched);
+            path.setVisible(isPredicted || !isSketched);
+            revalidate();
+        }
     }
 
     /** The line about the chosen figure: what to look for, or what its passes say. */
@@ -184,6 +200,7 @@ public final class FigureDetail extends JPanel {
         remarkList.setBackground(worn.palette().stage());
         path.wear(worn, worn.zoom().factor());
         curves.wear(worn, worn.zoom().factor());
+        sketch.wear(worn, worn.zoom().factor());
         passes.wear(worn);
         finder.wear(worn);
         shape.wear(worn);
@@ -201,10 +218,11 @@ public final class FigureDetail extends JPanel {
         cards.show(below, card);
         add(below, "grow, wmin 0, hmin 0");
         if (roomy) {
-            JPanel seen = new JPanel(new MigLayout(
-                    "insets 0, gap 0 " + worn.room(4), "[0:0:,grow,fill]", "[0:0:,grow 62,fill][0:0:,grow 38,fill]"));
-            seen.add(path, "grow, wmin 0, hmin 0, wrap");
-            seen.add(curves, "grow, wmin 0, hmin 0");
+            JPanel seen =
+                    new JPanel(new MigLayout("insets 0, flowy, hidemode 3, gap 0 " + worn.room(4), "[0:0:,grow,fill]"));
+            seen.add(path, "grow, pushy 62, wmin 0, h 0:0:");
+            seen.add(curves, "grow, pushy 38, wmin 0, h 0:0:");
+            seen.add(sketch, "grow, pushy 38, wmin 0, h 0:0:");
             add(seen, "grow, wmin 0, hmin 0");
         }
         revalidate();

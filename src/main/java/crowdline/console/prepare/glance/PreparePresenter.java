@@ -5,6 +5,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.passes.PassesView;
+import crowdline.console.path.SkyView;
 import crowdline.console.prepare.field.Numbers;
 import crowdline.console.prepare.glance.PrepareView.ActView;
 import crowdline.console.prepare.glance.PrepareView.Curves;
@@ -56,6 +57,11 @@ public final class PreparePresenter {
         Optional<Flight> flight(Act act, Variant variant);
 
         Optional<ActTimes> times(Act act, Variant variant);
+
+        /** How a figure that is only timed usually looks; empty where nobody knows. */
+        default SkyView sketch(Act act, String figureId) {
+            return SkyView.NONE;
+        }
 
         /** Its passes and what was learned from them. */
         default PassesView passes(Act act, Variant variant) {
@@ -146,6 +152,11 @@ public final class PreparePresenter {
                     FigureEdits.of(all, act, figure, flight, timed(passes, figures.size(), figure, times)),
                     FigureEdits.curves(flight, figure.id()),
                     flight.flatMap(f -> f.figure(figure.id()))
+                                    .filter(FigureFlight::simulated)
+                                    .isPresent()
+                            ? SkyView.NONE
+                            : predictions.sketch(act, figure.id()),
+                    flight.flatMap(f -> f.figure(figure.id()))
                             .map(FigureFlight::name)
                             .orElseGet(() -> unplaced.getOrDefault(figure.id(), all.nameOf(figure))),
                     flight.flatMap(f -> f.figure(figure.id())),
@@ -187,6 +198,7 @@ public final class PreparePresenter {
             Figure figure,
             FigureEdit edit,
             Curves curves,
+            SkyView sketch,
             String name,
             Optional<FigureFlight> flight,
             Optional<FigureTime> time) {
@@ -196,6 +208,7 @@ public final class PreparePresenter {
         return new FigureView(
                 edit,
                 curves,
+                sketch,
                 name,
                 look != null ? look : entry.map(CatalogueEntry::lookFor).orElse(""),
                 time.map(t -> Seconds.planned(t.startS())).orElse(UNKNOWN),

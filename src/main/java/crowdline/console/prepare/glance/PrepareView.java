@@ -2,6 +2,7 @@ package crowdline.console.prepare.glance;
 
 import crowdline.console.paint.Mark;
 import crowdline.console.passes.PassesView;
+import crowdline.console.path.SkyView;
 import crowdline.edit.shape.Shape;
 import crowdline.show.Variant;
 import crowdline.sight.SideView;
@@ -178,10 +179,12 @@ public record PrepareView(String title, String where, String air, List<ActView> 
      *
      * @param edit how it is edited
      * @param curves what is predicted from moment to moment; none of what is only timed
+     * @param sketch how it usually looks where it is only timed; empty where nobody knows, or its flight is predicted
      */
     public record FigureView(
             FigureEdit edit,
             Curves curves,
+            SkyView sketch,
             String name,
             String look,
             String start,
@@ -206,7 +209,19 @@ public record PrepareView(String title, String where, String air, List<ActView> 
                 String height,
                 String load,
                 List<RemarkView> remarks) {
-            this(FigureEdit.NONE, Curves.NONE, name, look, start, duration, band, entry, height, load, remarks);
+            this(
+                    FigureEdit.NONE,
+                    Curves.NONE,
+                    SkyView.NONE,
+                    name,
+                    look,
+                    start,
+                    duration,
+                    band,
+                    entry,
+                    height,
+                    load,
+                    remarks);
         }
     }
 

@@ -58,6 +58,7 @@ public final class ReadIn {
         return new FigureView(
                 of(figure.edit()),
                 figure.curves(),
+                figure.sketch(),
                 figure.name(),
                 figure.look(),
                 figure.start(),
