@@ -57,12 +57,12 @@ class LivePresenterTest {
         assertThat(told.view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
                         .now()
                         .look())
-                .startsWith("Rosa Vent, Calder 200. Press Space");
+                .endsWith("begins. Rosa Vent, Calder 200.");
         assertThat(presenter
                         .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()))
                         .now()
                         .look())
-                .startsWith("The Calder display: Rosa Vent, Calder 200. Press Space");
+                .endsWith("begins. The Calder display: Rosa Vent, Calder 200.");
     }
 
     @Test
@@ -290,14 +290,14 @@ class LivePresenterTest {
     @Test
     void beforeTheActItIsSaidWhoBeginsIt() {
         FlightEvent aircraft = new FlightEvent.SourceChosen(30, Source.AIRCRAFT);
-        assertThat(waiting(false).now().look()).endsWith(". Press Space when the first figure begins.");
-        assertThat(waiting(true, aircraft).now().look()).endsWith(". The aircraft begins it, or press Space.");
+        assertThat(waiting(false).now().look()).startsWith("Press Space when the first figure begins. ");
+        assertThat(waiting(true, aircraft).now().look()).startsWith("The aircraft begins it, or press Space. ");
         assertThat(waiting(false, aircraft).now().look())
-                .endsWith(". The aircraft cannot begin it yet: press Space when the first figure begins.");
+                .startsWith("The aircraft cannot begin it yet: press Space when the first figure begins. ");
         assertThat(waiting(true, aircraft, new FlightEvent.AircraftBegan(35, 34), new FlightEvent.SteppedBack(37))
                         .now()
                         .look())
-                .endsWith(". Start taken back: press Space when the first figure begins.");
+                .startsWith("Start taken back: press Space when the first figure begins. ");
     }
 
     @Test

@@ -126,12 +126,11 @@ public final class NowPresenter {
         Mark slot = day.isToday()
                 ? new Mark(Form.RING, Tone.CALM, "Slot " + slot(moment, words, act))
                 : new Mark(Form.DIAMOND, Tone.CAUTION, "Not today");
-        String look = act.title()
-                + (day.isToday()
-                        ? (words.whoElse(act).isEmpty() ? "" : ": " + words.whoElse(act)) + "."
-                        : ". " + day.told())
-                + " "
-                + howItBegins(moment);
+        // What to press comes first where it is about to be: where letters are large, what stands last is cut.
+        String look = day.isToday()
+                ? howItBegins(moment) + " " + act.title()
+                        + (words.whoElse(act).isEmpty() ? "" : ": " + words.whoElse(act)) + "."
+                : act.title() + ". " + day.told() + " " + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());
         String caption = caption("Before the act", moment, act);
         Upcoming first = moment.now().upcoming().stream().findFirst().orElse(null);

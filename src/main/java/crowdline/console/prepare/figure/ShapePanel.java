@@ -41,7 +41,7 @@ import net.miginfocom.swing.MigLayout;
 /** The shape of the chosen figure: its elements one below the other, and what can be told of the chosen one. */
 public final class ShapePanel extends JPanel {
     private static final String OWN = "its own shape";
-    private static final String CATALOGUE = "as in the catalogue, drawn for this aircraft";
+    private static final String CATALOGUE = "drawn from the catalogue";
 
     private final DefaultListModel<Shape.Row> rows = new DefaultListModel<>();
     private final JList<Shape.Row> list =
@@ -255,7 +255,7 @@ public final class ShapePanel extends JPanel {
         boolean roomy = Roomy.in(worn);
         work.setLayout(new MigLayout(
                 "insets 0, gap " + worn.room(10) + " " + worn.room(4),
-                roomy ? "[0:0:,grow 40,fill][0:0:,grow 60,fill]" : "[0:0:,grow,fill]",
+                roomy ? "[0:0:,grow 46,fill][0:0:,grow 54,fill]" : "[0:0:,grow,fill]",
                 roomy ? "[0:0:,grow,fill][]" : "[0:0:,grow 35,fill][0:0:,grow 65,fill][]"));
         work.add(Scrolling.down(list), "grow, wmin 0, hmin 0" + (roomy ? "" : ", wrap"));
         work.add(formScroll, "grow, wmin 0, hmin 0, wrap");
