@@ -8,7 +8,6 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -24,9 +23,16 @@ final class Choosing {
     private static final int HORIZON = 4;
     /** Other places to begin a figure that is pinned nowhere, as shares of how far figures are spread. */
     private static final double[] ELSEWHERE = {-0.75, -0.4, 0.4, 0.75};
-    /** What a metre away from where it would be best seen is worth, seconds. */
+    /**
+     * What it is worth to be as far from where it would be best seen as figures are spread, seconds: half as far is worth a
+     * quarter of it. Tuned.
+     */
+    private static final double ASIDE_S = 60;
+    /** What a metre further than that is worth, or one off the end of the line where a figure turns round, seconds. */
     private static final double OFF_S_PER_M = 0.03;
-    /** The same of a pass. */
+    /** Within this of the end nothing is lost, as a share of how far figures are spread. */
+    private static final double AT_END = 0.5;
+    /** What a metre off the middle is worth of a pass, seconds. */
     private static final double PASS_OFF_S_PER_M = 0.08;
     /** What a metre further from the crowd than the display line is worth, seconds. */
     private static final double FAR_OUT_S_PER_M = 0.15;
@@ -60,6 +66,9 @@ final class Choosing {
      * and on the way to the next must leave enough for the next.
      */
     private void lookAhead(List<Wish> wishes) {
+        if (!ground.joining.sinks()) {
+            return;
+        }
         double next = Double.NEGATIVE_INFINITY;
         for (int i = wishes.size() - 1; i >= 0; i--) {
             Wish wish = wishes.get(i);
@@ -68,18 +77,19 @@ final class Choosing {
             }
             Measured m = ground.measured(wish, ground.measured(wish, true).lack() == null);
             double changed = m.end().place().z() - ground.area.baseM() - Ground.MARGIN_M;
-            double needed = ground.area.baseM() - m.downM() + Ground.MARGIN_M;
-            double height = needed;
-            if (ground.joining.sinks()) {
-                height = Math.max(needed, next - changed - ground.joining.wonM());
-            }
+            double height = Math.max(neededM(m), next - changed - ground.joining.wonM());
             Double ceiling = ground.area.ceilingM();
             if (ceiling != null) {
-                height = Math.max(needed, Math.min(height, ceiling - m.upM() - Ground.MARGIN_M));
+                height = Math.max(neededM(m), Math.min(height, ceiling - m.upM() - Ground.MARGIN_M));
             }
             heights.put(wish.id(), height);
             next = height;
         }
+    }
+
+    /** The lowest it can begin this way, metres: what turns down in the wind takes more height one way than the other. */
+    private double neededM(Measured m) {
+        return ground.area.baseM() - m.downM() + Ground.MARGIN_M;
     }
 
     /**
@@ -250,7 +260,9 @@ final class Choosing {
     private List<Entry> entries(Wish wish, boolean toRight, @Nullable FlightState at) {
         Measured m = ground.measured(wish, toRight);
         Double pinnedFt = wish.heightFt();
-        double height = pinnedFt != null ? ground.toldM(pinnedFt, m) : Objects.requireNonNull(heights.get(wish.id()));
+        double height = pinnedFt != null
+                ? ground.toldM(pinnedFt, m)
+                : Math.max(neededM(m), heights.getOrDefault(wish.id(), Double.NEGATIVE_INFINITY));
         double best = ground.bestM(wish, m);
         List<Entry> entries = new ArrayList<>();
         entries.add(entry(best, height, m));
@@ -290,18 +302,27 @@ final class Choosing {
     }
 
     /** What is lost by where it is flown, as seconds. */
-    private double off(Wish wish, Entry entry) {
+    double off(Wish wish, Entry entry) {
         Measured m = ground.measured(wish, entry.toRight());
         double from = Math.abs(entry.alongM() - ground.bestM(wish, m));
-        double free = m.turnsRound() ? 0.5 * ground.area.spreadM() : 0.15 * ground.area.spreadM();
         double left = entry.alongM() + m.leftM();
         double right = entry.alongM() + m.rightM();
         double outside = Math.max(-left - ground.area.halfM(), 0) + Math.max(right - ground.area.halfM(), 0);
         double farOut = entry.awayM() - Math.max(-m.overM(), 0) - 0.15 * ground.area.spreadM();
         double outsideS = ground.area.halfGiven() ? OUTSIDE_S_PER_M : OFF_S_PER_M;
         double open = m.isWell() ? 0 : OPEN_S;
-        double offS = wish.isPass() ? PASS_OFF_S_PER_M * from : OFF_S_PER_M * Math.max(from - free, 0);
-        return offS + FAR_OUT_S_PER_M * Math.max(farOut, 0) + outsideS * outside + open;
+        return offS(wish, m, from) + FAR_OUT_S_PER_M * Math.max(farOut, 0) + outsideS * outside + open;
+    }
+
+    /** @param metres from where it is best seen */
+    private double offS(Wish wish, Measured m, double metres) {
+        double spreads = metres / ground.area.spreadM();
+        if (wish.isPass()) {
+            return PASS_OFF_S_PER_M * metres;
+        }
+        return m.turnsRound()
+                ? OFF_S_PER_M * Math.max(metres - AT_END * ground.area.spreadM(), 0)
+                : spreads < 1 ? ASIDE_S * spreads * spreads : ASIDE_S + OFF_S_PER_M * (metres - ground.area.spreadM());
     }
 
     /** Where a figure leaves the aircraft, by how it was measured. */

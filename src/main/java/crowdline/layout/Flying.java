@@ -147,8 +147,10 @@ final class Flying {
                     new Shortfalls(ground, wish, tried.wanted(), tried.from(), tried.out()).below(tried.lowM()));
             return;
         }
-        tried.way().forEach(this::join);
-        at = tried.from();
+        if (tried.out().flown()) {
+            tried.way().forEach(this::join);
+        }
+        at = tried.out().flown() ? tried.from() : tried.start();
         begun(wish, tried.wanted(), tried.from(), tried.out());
     }
 

@@ -154,7 +154,8 @@ final class Joining {
         if (Math.abs(alongM) > Math.min(straight.reachM(), OUT_OF_SIGHT_M)) {
             return null;
         }
-        List<Element> run = List.of(run(at, alongM, to));
+        // What it slows down to in the end it does not turn round at.
+        List<Element> run = List.of(run(at, alongM, leading.lead(to, at).from()));
         FigureTrial.Outcome out = trial.fly(run, at);
         return out.flown() ? Piece.transit(Transit.COMES_IN, run, at, out) : null;
     }
@@ -162,7 +163,7 @@ final class Joining {
     /** Straight on, with a climb and a dive for its speed if that is needed; null if it is not as wanted there. */
     private @Nullable List<Piece> straightOn(FlightState at, Entry to, boolean first) {
         Piece ahead = ahead(at, to, first);
-        if (ahead != null && fit.isGood(ahead.to(), to)) {
+        if (ahead != null && (first || fit.isGood(ahead.to(), to))) {
             return List.of(ahead);
         }
         Leading.Lead lead = leading.lead(to, at);

@@ -58,6 +58,10 @@ record Measured(
 
     /** As much faster than usual as this may be what rolls or only passes; by judgement. */
     private static final double FASTER_ROLL = 1.35;
+    /** The same of other figures, and of what takes nothing more. */
+    private static final double FASTER = 1.15;
+
+    private static final double HARDLY_FASTER = 1.05;
 
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
     /** How steeply it turns back along the line from a few degrees off it, as a tangent, and how soon; as runs are flown. */
@@ -187,7 +191,7 @@ record Measured(
 
     /**
      * A spin slows down by itself, and a roll or a pass is flown a good deal faster than usual rather than come round for;
-     * other figures take a little more speed.
+     * other figures take a little more speed, and so does a turn that rolls, which is pushed half the way round.
      */
     private static double fastest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
@@ -195,13 +199,16 @@ record Measured(
             double share = trial.climbs(usual, heightM) < 0 ? SPIN_FROM_GLIDING : SPIN_FROM;
             return Math.min(share * usual, most);
         }
-        if (wish.enters() == EntrySpeed.ROLL || wish.enters() == EntrySpeed.PASS) {
+        boolean rollsRound =
+                wish.elements().stream().anyMatch(e -> e instanceof Element.Turn turn && turn.rolls() != 0);
+        if ((wish.enters() == EntrySpeed.ROLL && !rollsRound) || wish.enters() == EntrySpeed.PASS) {
             double quick = Math.min(FASTER_ROLL * usual, most);
             if (at(quick, wish, trial, toRight, heightM).isWell()) {
                 return quick;
             }
         }
-        return Math.min((wish.enters() == EntrySpeed.SLOW ? 1.1 : 1.15) * usual, most);
+        double little = Math.min((wish.enters() == EntrySpeed.SLOW ? 1.1 : FASTER) * usual, most);
+        return rollsRound && !at(little, wish, trial, toRight, heightM).isWell() ? HARDLY_FASTER * usual : little;
     }
 
     private Measured between(double slowest, double fastest) {
@@ -236,7 +243,7 @@ record Measured(
         return new Measured(
                 mps,
                 0.97 * mps,
-                1.05 * mps,
+                HARDLY_FASTER * mps,
                 toRight,
                 box.leftM(),
                 box.rightM(),

@@ -5,6 +5,8 @@ import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import java.util.List;
+import java.util.Objects;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /** Flies to one figure and flies it, and begins it again higher, faster or lower until it comes out as it is to. */
@@ -32,6 +34,8 @@ final class Trying {
     private static final double PASS_M = 100;
 
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
+    /** Faster than it was measured by this factor what cannot be flown is begun more slowly. */
+    private static final double FAST = 1.01;
 
     private final Ground ground;
 
@@ -62,9 +66,25 @@ final class Trying {
      * @param first whether nothing was flown before
      */
     Tried of(Wish wish, Entry to, @Nullable FlightState before, boolean first) {
+        return Objects.requireNonNull(of(wish, to, before, first, way -> true));
+    }
+
+    /**
+     * The same where its first way is worth it.
+     *
+     * @param worth whether a way is worth that the figure is flown from its end
+     * @return null if the first way is not
+     */
+    @Nullable
+    Tried of(Wish wish, Entry to, @Nullable FlightState before, boolean first, Predicate<List<Piece>> worth) {
         Entry found = inThinnerAir(wish, to, before);
         Entry wanted = isFree(wish) && before != null ? ground.joining.fromHere(before, found) : found;
-        Tried tried = once(wish, wanted, before, first);
+        FlightState start = before == null ? runIn(wanted) : before;
+        List<Piece> way = way(wish, start, wanted, first);
+        if (!worth.test(way)) {
+            return null;
+        }
+        Tried tried = once(wish, wanted, start, way);
         for (int i = 0; i < MOST_CORRECTIONS; i++) {
             Entry better = corrected(wish, tried);
             if (better == null) {
@@ -77,9 +97,19 @@ final class Trying {
                 break;
             }
         }
+        if (!tried.out().flown() && !ground.joining.sinks() && wish.kt() == null) {
+            tried = slower(wish, wanted, tried, before, first);
+        }
         return wish.heightFt() == null || ground.joining.sinks()
                 ? tried
                 : lowered(wish, Units.mFromFt(wish.heightFt()), tried, before, first);
+    }
+
+    /** What cannot be flown with more speed either is begun no faster than it was measured. */
+    private Tried slower(Wish wish, Entry to, Tried tried, @Nullable FlightState before, boolean first) {
+        double mps = ground.measured(wish, to.toRight()).mps();
+        Tried slower = tried.from().speedMps() > FAST * mps ? once(wish, to.atMost(mps), before, first) : tried;
+        return slower.out().flown() ? slower : tried;
     }
 
     /** Whether what is begun again, as it did not come out as people expect to see it, is worth the time it takes longer. */
@@ -106,8 +136,15 @@ final class Trying {
 
     private Tried once(Wish wish, Entry wanted, @Nullable FlightState before, boolean first) {
         FlightState start = before == null ? runIn(wanted) : before;
+        return once(wish, wanted, start, way(wish, start, wanted, first));
+    }
+
+    private List<Piece> way(Wish wish, FlightState start, Entry wanted, boolean first) {
         List<Piece> joined = ground.joining.from(start, reached(wish, start, wanted), first);
-        List<Piece> way = joined == null ? List.of() : joined;
+        return joined == null ? List.of() : joined;
+    }
+
+    private Tried once(Wish wish, Entry wanted, FlightState start, List<Piece> way) {
         FlightState there = way.isEmpty() ? start : way.get(way.size() - 1).to();
         FigureTrial.Outcome out = wish.flownIfItCan(ground.trial, there);
         return new Tried(wanted, start, way, there, out, lowM(way, out));
@@ -170,8 +207,14 @@ final class Trying {
                 ? Math.max(-ground.area.halfM(), Math.min(runInM, ground.area.halfM()))
                 : runInM;
         boolean isPast = (to.alongM() - within) * to.way() < 0;
-        return Ground.written(FlightState.along(
-                new Vec(isPast ? to.alongM() : within, to.awayM(), to.heightM()), to.mps(), to.toRight()));
+        double heightM = to.heightM() + (ground.joining.sinks() ? 0 : lostM(to));
+        return Ground.written(
+                FlightState.along(new Vec(isPast ? to.alongM() : within, to.awayM(), heightM), to.mps(), to.toRight()));
+    }
+
+    /** What it runs in higher by, metres: a speed that the engine does not hold is dived for. */
+    private double lostM(Entry to) {
+        return Math.max(-ground.trial.climbs(to.mps(), to.heightM()), 0) * RUN_IN_S * to.mps();
     }
 
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */

@@ -16,8 +16,11 @@ final class Weighing {
     private static final double NEARLY_S = 5;
     /** How many ways to go on are flown at most. */
     private static final int MOST_FLOWN = 5;
-    /** The same without an engine, whose act is flown several times to find how high it begins. */
-    private static final int MOST_GLIDED = 2;
+    /**
+     * The same without an engine, whose act is flown several times to find how high it begins, and of what is not flown as
+     * people expect to see it: that nothing helps takes long to find.
+     */
+    private static final int FEW_FLOWN = 2;
     /** What a figure is worth that is flown at all, seconds. */
     private static final double LACKING_S = 500;
     /** What a loop is worth that ends where it began, seconds; tuned. */
@@ -54,14 +57,15 @@ final class Weighing {
         Wish wish = next.get(0);
         List<Entry> tried = new ArrayList<>();
         Weighed best = null;
-        int most = !others ? 1 : ground.joining.sinks() ? MOST_GLIDED : MOST_FLOWN;
+        boolean few = ground.joining.sinks() || !isWell(wish);
+        int most = !others ? 1 : few ? FEW_FLOWN : MOST_FLOWN;
         for (int i = 0; i < most; i++) {
             Choosing.Option option = choosing.option(next, at, turnedBack, entry -> !tried.contains(entry));
             if (option == null || (best != null && option.cost() + NEARLY_S >= best.cost())) {
                 break;
             }
-            Weighed found = weighed(wish, option, at, raisedM);
-            best = best == null || found.cost() < best.cost() ? found : best;
+            Weighed found = weighed(wish, option, at, raisedM, best == null ? Double.POSITIVE_INFINITY : best.cost());
+            best = best == null || (found != null && found.cost() < best.cost()) ? found : best;
             tried.add(option.entry());
         }
         return best == null ? null : best.tried();
@@ -72,12 +76,33 @@ final class Weighing {
         return (out.closes() ? 0 : OPEN_S) + (out.low() == null ? 0 : LOW_S);
     }
 
-    private Weighed weighed(Wish wish, Choosing.Option option, FlightState at, double raisedM) {
-        Tried tried = trying.of(wish, option.entry().raised(raisedM), at, false);
-        double cost = option.cost() - option.worth() + tried.out().seconds() + Estimating.worthS(tried.way());
+    /** Whether it is flown as people expect to see it, one way or the other. */
+    private boolean isWell(Wish wish) {
+        return ground.measured(wish, true).isWell()
+                || ground.measured(wish, false).isWell();
+    }
+
+    /** @return null if the way alone is worth as much as what is best by now */
+    private @Nullable Weighed weighed(
+            Wish wish, Choosing.Option option, FlightState at, double raisedM, double leastS) {
+        double others = option.cost() - option.worth();
+        double figureS = ground.measured(wish, option.entry().toRight()).seconds();
+        Tried tried = trying.of(
+                wish,
+                option.entry().raised(raisedM),
+                at,
+                false,
+                way -> others + figureS + Estimating.worthS(way) < leastS);
+        if (tried == null) {
+            return null;
+        }
+        // What was begun further on than chosen is further off.
+        Entry begun = option.entry().at(tried.from().place().x());
+        double offS = choosing.off(wish, begun) - choosing.off(wish, option.entry());
+        double cost = others + offS + tried.out().seconds() + Estimating.worthS(tried.way());
         if (!tried.out().flown() || tried.lowM() > 0) {
             cost += LACKING_S;
-        } else if (ground.measured(wish, true).isWell()) {
+        } else if (isWell(wish)) {
             cost += unwellS(tried.out());
         }
         return new Weighed(tried, cost);

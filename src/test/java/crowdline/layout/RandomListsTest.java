@@ -23,6 +23,13 @@ class RandomListsTest {
     /** How far from the middle the middle of a pass may be, metres; by judgement. */
     private static final double NEAR_MIDDLE_M = 150;
 
+    /** Further from the middle than this a figure is far from it, metres and seconds of a pass; by judgement. */
+    private static final double FAR_M = 400;
+
+    private static final double FAR_S = 5;
+    /** One in so many is few. */
+    private static final int FEW = 6;
+
     private static final Set<String> PASSES = Set.of("low pass", "inverted pass", "knife edge pass", "wing rock");
 
     private List<RandomLists.Case> cases = List.of();
@@ -146,6 +153,44 @@ class RandomListsTest {
         }
         assertThat(passes).isGreaterThan(15);
         assertThat(past).isGreaterThan(passes * 9 / 10);
+    }
+
+    /** One in ten of 2,300 figures in other lists, one in six before; so few lists as these scatter. */
+    @Test
+    void fewFiguresAreFarFromTheMiddle() {
+        int figures = 0;
+        int far = 0;
+        for (Again flown : again) {
+            Wish wish = flown.piece().wish();
+            boolean turns = flown.piece().from().toRight() != flown.piece().to().toRight();
+            if (wish != null
+                    && wish.end() == null
+                    && !turns
+                    && !Fit.isAcross(flown.piece().to())) {
+                FigureTrial.Box box = flown.outcome().box();
+                double passM =
+                        Units.mpsFromKt(flown.list().trial().airframe().usual().passKt());
+                figures++;
+                far += Math.abs(box.leftM() + box.rightM()) / 2 > Math.max(FAR_M, FAR_S * passM) ? 1 : 0;
+            }
+        }
+        assertThat(figures).isGreaterThan(200);
+        assertThat(far).isLessThan(figures / FEW);
+    }
+
+    @Test
+    void nobodyFliesToWhatIsNotFlown() {
+        int lacking = 0;
+        for (LaidOut act : acts) {
+            for (int i = 1; i < act.pieces().size(); i++) {
+                if (act.pieces().get(i).lack() != null) {
+                    lacking++;
+                    Transit before = act.pieces().get(i - 1).transit();
+                    assertThat(before).isIn(null, Transit.ROLLS_UPRIGHT);
+                }
+            }
+        }
+        assertThat(lacking).isPositive();
     }
 
     /** What turns off a heading across the line goes on into its turn, and is shown with it. */

@@ -16,6 +16,8 @@ import java.util.List;
 final class Bends {
     /** Share of the wing's lift used in what is drawn: the rest is for gusts and hands. */
     private static final double SHARE_OF_WING = 0.85;
+    /** Share of what the airframe takes upside down that a turn is pushed with in calm air; by judgement. */
+    private static final double SHARE_OF_PUSH = 0.72;
     /** Share of a drop that becomes speed: drag takes the rest. */
     private static final double KEPT = 0.9;
     /** Load over a push-over, g: lightly out of the seat. */
@@ -286,6 +288,11 @@ final class Bends {
     double bankDeg(FlightState at, double usualDeg) {
         double most = wingG(at) > 1.1 ? Math.toDegrees(Math.acos(1 / wingG(at))) : 20;
         return Math.rint(Math.min(usualDeg, most));
+    }
+
+    /** The steepest bank of a turn that is pushed for half of it, degrees: the wind asks for more than calm air. */
+    double pushedBankDeg() {
+        return Math.toDegrees(Math.atan(-SHARE_OF_PUSH * forces.body.limitNegativeG()));
     }
 
     private double wingG(FlightState at) {

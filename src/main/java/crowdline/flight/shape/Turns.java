@@ -120,7 +120,9 @@ final class Turns {
         }
         if (turn.peakPathDeg() == 0) {
             // Rolling as it turns it is pushed as hard as it is pulled.
-            return turn.rolls() == 0 ? usual.turnBankDeg(at.speedMps()) : usual.turnBankDeg();
+            return turn.rolls() == 0
+                    ? usual.turnBankDeg(at.speedMps())
+                    : Math.min(usual.turnBankDeg(), bends.pushedBankDeg());
         }
         double seconds = (turn.climbs() ? CLIMBING_S : WING_OVER_S) * turn.degrees() / 180;
         double across = Math.toRadians(turn.degrees()) * at.speedMps() / seconds;
