@@ -51,7 +51,7 @@ public final class AircraftFollowing {
     private @Nullable FollowPlan plan;
     private @Nullable Flight followed;
     private @Nullable Flown lastFlown;
-    private int lastPlace = -1;
+    private int lastCount;
     private List<Integer> lastOrder = List.of();
     private @Nullable FollowNow now;
     private Tracking.@Nullable Within within;
@@ -235,7 +235,7 @@ public final class AircraftFollowing {
             // The follower that saw it begin goes on.
             followed = flight;
             lastFlown = course.flown().get(0);
-            lastPlace = course.placeOf(course.position());
+            lastCount = course.flown().size();
         }
         if (isPutRight(course, flight)) {
             followed = flight;
@@ -247,7 +247,7 @@ public final class AircraftFollowing {
             steps = new AircraftSteps();
             start = new StartCorrection();
             lastFlown = null;
-            lastPlace = -1;
+            lastCount = 0;
             now = null;
             within = null;
         }
@@ -270,8 +270,9 @@ public final class AircraftFollowing {
     }
 
     /**
-     * A step by hand, forwards or back, says which figure is flown; a drop or a swap, what comes. A follower that begins
-     * in the middle of an act, as after a crash, takes what the screen says.
+     * A step by hand, or one taken back, says which figure is flown; a drop or a swap, what comes. What the aircraft led to is
+     * the follower's own word, and teaches it nothing. A follower that begins in the middle of an act, as after a crash, takes
+     * what the screen says.
      */
     private void teach(Follower following, Course course) {
         List<Integer> order = course.toFly();
@@ -287,12 +288,11 @@ public final class AircraftFollowing {
         boolean stepped = lastFlown == null
                 || !current.figureId().equals(lastFlown.figureId())
                 || current.startedAtS() != lastFlown.startedAtS();
-        int place = course.placeOf(course.position());
-        boolean back = place < lastPlace;
-        if (stepped && (fresh || back || current.mark() == Source.HAND)) {
+        boolean takenBack = course.flown().size() < lastCount;
+        if (stepped && (fresh || takenBack || current.mark() == Source.HAND)) {
             now = following.hand(current.startedAtS(), course.position());
         }
         lastFlown = current;
-        lastPlace = place;
+        lastCount = course.flown().size();
     }
 }

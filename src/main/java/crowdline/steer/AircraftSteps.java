@@ -10,28 +10,23 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * When what the follower says moves the show. A next figure is believed soon, any other only after a while; when the
- * readings go bad the clock stands in, and it hands back when they are good again. Only what somebody has put under the
- * aircraft's lead is moved, and {@link ActBegin} begins an act. Not thread-safe.
+ * When what the follower says moves the show. What is shown is left once enough speaks against it ({@link Balance}): at once for
+ * the figure that is due, soon for one further on, and for one before it only when more speaks for that than has spoken
+ * for the one shown. When the readings go bad the clock stands in, and it hands back when they are good again. Only what
+ * somebody has put under the aircraft's lead is moved, and {@link ActBegin} begins an act. Not thread-safe.
  */
 final class AircraftSteps {
-    private static final double LIKELY = 0.8;
-    /** How long the next figure must be likely, seconds. Tuned: a flicker of the filter is shorter. */
-    private static final double NEXT_S = 0.3;
-    /** The same for any other figure of which it is sure; being wrong here throws the commentator off. Tuned. */
-    private static final double OTHER_S = 1.5;
+    /** What must speak for the next figure, as {@link Balance} counts. Tuned: 0.15 is seen later and is wrong less often. */
+    private static final double NEXT = 0.02;
+    /** The same for one further on, and for any to come back to from off the plan. Tuned: 1 to 4 works. */
+    private static final double AHEAD = 1;
     /**
-     * The same for one further on of which it is not sure. After a figure that was missed it is seldom sure for minutes, and the
-     * screen would stand still. Tuned: 2 to 8 works.
+     * The same for one before the one shown, beside what has spoken for that. Tuned: 10 shows more, and steps back half as often
+     * again where that was not flown.
      */
-    private static final double AHEAD_S = 4;
-    /** The same for one before the one shown. Tuned: 8 steps back three times as often where it was not flown. */
-    private static final double BACK_S = 15;
-
-    /** How long it must be likely that it is off the plan, seconds. Tuned: 8 works too, and says it later. */
-    private static final double STRAYED_S = 4;
-    /** Off the plan, how long the figure must be likely that is due then, seconds. */
-    private static final double BACK_ON_PLAN_S = 1;
+    private static final double BACK = 20;
+    /** The same for something that is not in the plan. Tuned: 2 to 6 works. */
+    private static final double STRAYED = 3;
 
     private static final double USABLE = 0.5;
     /**
@@ -48,12 +43,9 @@ final class AircraftSteps {
     /** A step that was told is not told again while it is on its way to the show, seconds. */
     private static final double ON_ITS_WAY_S = 1;
 
-    private int told = -1;
+    private final Balance balance = new Balance();
+    private int told = Balance.NOTHING;
     private double toldS = Double.NEGATIVE_INFINITY;
-    private int likely = -1;
-    private double likelySinceS;
-    private final SinceWhen strays = new SinceWhen();
-    private double strayedToldS = Double.NEGATIVE_INFINITY;
     private final SinceWhen readsBadly = new SinceWhen();
     private final SinceWhen readsWell = new SinceWhen();
     private double leadToldS = Double.NEGATIVE_INFINITY;
@@ -104,43 +96,39 @@ final class AircraftSteps {
     }
 
     private Optional<FlightEvent> step(LiveState state, FollowNow now, double nowS) {
-        int figure = now.state() == FollowNow.State.ON_PLAN ? now.figureIndex() : -1;
-        if (figure != likely) {
-            likely = figure;
-            likelySinceS = nowS;
-        }
+        Course course = state.course();
         boolean flying = state.phase() instanceof Phase.Flying;
+        int shown = flying ? course.position() : Balance.OFF;
+        balance.sees(shown, now, nowS);
+        int said = balance.said();
         // Behind the last figure nothing is due that could be left: what is flown there is how it ends.
-        boolean isLast = state.course().nextIndex().isEmpty();
-        strays.is(!isLast && now.state() == FollowNow.State.OFF_PLAN && now.confidence() >= LIKELY, nowS);
-        if (flying && strays.atLeast(STRAYED_S, nowS) && nowS - strayedToldS > ON_ITS_WAY_S) {
-            strayedToldS = nowS;
-            return Optional.of(new FlightEvent.AircraftStrayed(Math.max(0, strays.sinceS())));
-        }
-        if (figure < 0 || (flying && figure == state.course().position()) || state.phase() instanceof Phase.Held) {
+        boolean ends = said == Balance.OFF && course.nextIndex().isEmpty();
+        if (said == Balance.NOTHING
+                || said == shown
+                || ends
+                || now.silentS() > SILENT_S
+                || state.phase() instanceof Phase.Held
+                || (said == told && nowS - toldS < ON_ITS_WAY_S)
+                || balance.against() < needed(course, said, flying)) {
             return Optional.empty();
         }
-        boolean onItsWay = figure == told && nowS - toldS < ON_ITS_WAY_S;
-        if (onItsWay || now.confidence() < LIKELY || nowS - likelySinceS < waitS(state.course(), now, flying)) {
-            return Optional.empty();
-        }
-        told = figure;
+        told = said;
         toldS = nowS;
-        return Optional.of(new FlightEvent.AircraftSeen(likelySinceS, figure));
+        double sinceS = Math.max(0, balance.saidSinceS());
+        return Optional.of(
+                said == Balance.OFF
+                        ? new FlightEvent.AircraftStrayed(sinceS)
+                        : new FlightEvent.AircraftSeen(sinceS, said));
     }
 
-    /** How long the figure said must have been likely to be stepped to. */
-    private static double waitS(Course course, FollowNow now, boolean flying) {
-        int figure = now.figureIndex();
-        if (flying && course.nextIndex().orElse(-1) == figure) {
-            return NEXT_S;
+    /** How much must speak against what is shown for this to be shown. */
+    private double needed(Course course, int said, boolean flying) {
+        if (said == Balance.OFF) {
+            return STRAYED;
         }
-        if (!flying && course.nextIndexAfter(course.position()).orElse(-1) == figure) {
-            return BACK_ON_PLAN_S;
+        if (flying && course.nextIndex().orElse(-1) == said) {
+            return NEXT;
         }
-        if (now.isSure() || (!flying && figure == course.position())) {
-            return OTHER_S;
-        }
-        return course.placeOf(figure) > course.placeOf(course.position()) ? AHEAD_S : BACK_S;
+        return course.placeOf(said) < course.placeOf(course.position()) ? BACK + balance.backing() : AHEAD;
     }
 }

@@ -58,25 +58,29 @@ class AircraftStepsTest {
     }
 
     @Test
-    void nextFigureIsTakenWhenItIsLikely() {
-        assertThat(said(FLOWN + 1, 0.79, 3)).isEmpty();
-        assertThat(said(FLOWN + 1, 0.8, 3)).containsExactly(FLOWN + 1);
+    void nextFigureIsTakenAsSoonAsItIsLikelierThanNot() {
+        assertThat(said(FLOWN + 1, 0.5, 3)).isEmpty();
+        assertThat(said(FLOWN + 1, 0.55, 0.15)).isEmpty();
+        assertThat(said(FLOWN + 1, 0.55, 1)).containsExactly(FLOWN + 1);
     }
 
-    /** What may yet be wrong is said with a confidence of just 0.9, for as long as the doubt lasts. */
+    /** Ten times as likely as all else makes one a second, five hundred times 2.7, and nothing makes more. */
     @Test
-    void figureOfWhichTheFollowerIsNotSureIsSteppedToOnlyWhenThatLasts() {
-        assertThat(said(FLOWN - 1, FollowNow.SURE, 14.9)).isEmpty();
-        assertThat(said(0, FollowNow.SURE, 17)).containsExactly(0);
-        assertThat(said(FLOWN - 1, Math.nextUp(FollowNow.SURE), 2)).containsExactly(FLOWN - 1);
+    void figureBehindIsTakenOnlyOnceMuchSpeaksForIt() {
+        assertThat(said(FLOWN - 1, 10 / 11.0, 19.9)).isEmpty();
+    }
+
+    @Test
+    void figureBehindThatIsNearlyCertainIsTakenWithinSomeSeconds() {
+        assertThat(said(FLOWN - 1, 1, 7.3)).isEmpty();
+        assertThat(said(FLOWN - 1, 1, 1)).containsExactly(FLOWN - 1);
     }
 
     /** After a figure that was missed the follower is seldom sure, and the screen is not to stand still for minutes. */
     @Test
     void oneFurtherOnIsTakenSoonerThanOneThatIsBehind() {
-        assertThat(said(FLOWN + 2, FollowNow.SURE, 3.9)).isEmpty();
-        assertThat(said(FLOWN + 2, 0.79, 20)).isEmpty();
-        assertThat(said(FLOWN + 2, FollowNow.SURE, 5)).containsExactly(FLOWN + 2);
+        assertThat(said(FLOWN + 2, FollowNow.SURE, 1)).isEmpty();
+        assertThat(said(FLOWN + 2, FollowNow.SURE, 1.3)).containsExactly(FLOWN + 2);
     }
 
     /** What happens while the same is said for so long; what happens is taken. */
@@ -95,11 +99,15 @@ class AircraftStepsTest {
 
     @Test
     void whatIsNotInThePlanIsShownOnceThatHasLasted() {
-        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.79, 40, 60)).isEmpty();
-        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 60, 63.9)).isEmpty();
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.9, 63.9, 64.5))
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.5, 40, 60)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 10 / 11.0, 60, 62.9))
                 .isEmpty();
-        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 64.5, 70)).hasSize(1);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.99, 62.9, 64.5))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 10 / 11.0, 64.5, 67.4))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 10 / 11.0, 67.4, 68))
+                .hasSize(1);
         assertThat(state.phase()).isInstanceOfSatisfying(Phase.OffPlan.class, off -> {
             assertThat(off.lastIndex()).isEqualTo(FLOWN);
             assertThat(off.sinceS()).as("since it was likely").isCloseTo(64.5, within(0.05));
@@ -120,9 +128,9 @@ class AircraftStepsTest {
     @Test
     void figureThatIsDueBringsItBackToThePlan() {
         happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 40, 45);
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN + 1, 0.85, 45, 45.95))
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN + 1, 0.9, 45, 45.95))
                 .isEmpty();
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN + 1, 0.85, 45.95, 47))
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN + 1, 0.9, 45.95, 46.5))
                 .hasSize(1);
         assertThat(state.course().position()).isEqualTo(FLOWN + 1);
     }
@@ -130,14 +138,59 @@ class AircraftStepsTest {
     @Test
     void figureThatWasNeverLeftIsShownAgain() {
         happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 40, 45);
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.85, 45, 46.4)).isEmpty();
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.85, 46.4, 47)).hasSize(1);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.9, 45, 45.95)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN, 0.9, 45.95, 46.5))
+                .hasSize(1);
         assertThat(state.phase()).isInstanceOf(Phase.Flying.class);
     }
 
+    /** Off the plan too, one that is behind is not stepped to at once. */
     @Test
-    void anyOtherFigureIsTakenOnlyAfterAWhile() {
-        assertThat(said(0, 1, 1.45)).isEmpty();
-        assertThat(said(0, 1, 20)).containsExactly(0);
+    void figureBehindBringsItBackOnlyOnceMuchSpeaksForIt() {
+        happensWhile(FollowNow.State.OFF_PLAN, FLOWN, 0.9, 40, 45);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 0.9, 45, 65))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 0.9, 65, 69))
+                .hasSize(1);
+    }
+
+    /** Whoever was seen to fly a figure does not leave it in its midst for one before it. */
+    @Test
+    void whatHasSpokenForTheFigureShownMustBeOutweighed() {
+        happensWhile(FollowNow.State.ON_PLAN, FLOWN, 1, 40, 45);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 45, 57)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 57, 58)).hasSize(1);
+    }
+
+    /** A figure is flown again once it, or the one after it, is over. */
+    @Test
+    void whatHasSpokenForAFigureThatMayBeOverSaysNothing() {
+        happensWhile(FollowNow.State.ON_PLAN, FLOWN, 1, 40, 45);
+        steps.next(state, new FollowNow(45, FollowNow.State.ON_PLAN, FLOWN, 0, 0.85, 1, List.of(), 0), 45);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 45.1, 52))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 52, 53)).hasSize(1);
+    }
+
+    /** What the follower doubts after a change caps its confidence, and not the chance by which it compares figures. */
+    @Test
+    void chancesCountAndNotTheDoubtAfterAChange() {
+        List<FollowNow.Candidate> one = List.of(new FollowNow.Candidate(FLOWN - 1, 1, 0.1));
+        int taken = 0;
+        for (double s = 40; s < 48 && taken == 0; s += 0.1) {
+            FollowNow now = new FollowNow(s, FollowNow.State.ON_PLAN, FLOWN - 1, 0, 0.1, FollowNow.SURE, one, 0);
+            taken += steps.next(state, now, s).isPresent() ? 1 : 0;
+        }
+        assertThat(taken).isEqualTo(1);
+    }
+
+    @Test
+    void withoutAReadingForSomeTimeNothingIsMoved() {
+        List<FlightEvent> told = new ArrayList<>();
+        for (double s = 40; s < 42.5; s += 0.1) {
+            FollowNow silent = new FollowNow(s, FollowNow.State.ON_PLAN, FLOWN + 1, 0, 0.1, 1, List.of(), 2.1);
+            steps.next(state, silent, s).ifPresent(told::add);
+        }
+        assertThat(told).isEmpty();
     }
 }
