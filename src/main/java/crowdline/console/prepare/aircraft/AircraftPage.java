@@ -155,7 +155,7 @@ public final class AircraftPage extends JPanel implements PrepareCard {
         Typical typical = chosen instanceof Airframe a ? a.typical() : null;
         sliders.setVisible(typical != null);
         if (typical != null) {
-            sliders.show(typical.sliders());
+            sliders.show(typical.sliders(), chosen instanceof Airframe a && !a.glider());
         }
         number.setEnabled(chosen instanceof TimedAircraft);
         what.setText(chosen == null ? "" : sentence(chosen));
@@ -168,7 +168,6 @@ public final class AircraftPage extends JPanel implements PrepareCard {
         List<String> said = new ArrayList<>();
         if (aircraft instanceof TimedAircraft timed) {
             said.add(timed.kind().sentence());
-            said.add("Its figures are only timed.");
         } else if (aircraft instanceof Airframe airframe) {
             Typical typical = airframe.typical();
             said.add(

@@ -44,7 +44,10 @@ final class SliderRow extends JPanel {
         return slider.getValue() / (double) FULL;
     }
 
-    public void show(Sliders now) {
+    /** @param engine whether there is an engine to be weaker or stronger */
+    public void show(Sliders now, boolean engine) {
+        stronger.setEnabled(engine);
+        stronger.setToolTipText(engine ? null : "It has no engine");
         showing = true;
         try {
             heavier.setValue((int) Math.round(now.heavier() * FULL));
