@@ -361,7 +361,7 @@ public final class EditKeeper implements EditHost {
         unsaved.saved(name, file, sha256, show);
         saved.accept(file);
         tell(edit -> edit.saved(show, String.valueOf(file.getFileName())));
-        say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName());
+        say(Form.DISC, Tone.GOOD, "Saved " + file.getFileName() + IntoLive.left(show, live.running()));
     }
 
     private void guarded(FileWork work) {

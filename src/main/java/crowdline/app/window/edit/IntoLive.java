@@ -14,6 +14,7 @@ import crowdline.storage.show.ShowFile;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Lets Live run the show as it was saved.
@@ -25,6 +26,13 @@ record IntoLive(LiveShow live, Consumer<Consumer<ConsoleFrame>> window, Said sai
     /** Says something in the foot line. */
     interface Said {
         void say(Form form, Tone tone, String words);
+    }
+
+    /** What is left to be done where Live does not run what was saved; else nothing. */
+    static String left(Show saved, @Nullable RunningShow running) {
+        return running == null || running.loaded().show().withAir(saved.air()).equals(saved)
+                ? ""
+                : "; Ctrl+L takes the changes into Live and Walk through";
     }
 
     /**

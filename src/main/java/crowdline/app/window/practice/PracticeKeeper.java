@@ -93,7 +93,7 @@ public final class PracticeKeeper implements PracticeHost {
         return flown(show.loaded().show()).findAny().isEmpty()
                 ? Optional.of(
                         "Of the acts of this show only times are known, so there is nothing to see: say in Prepare"
-                                + " which kind of aircraft flies one.")
+                                + " which kind of aircraft flies one, and take that into Live with Ctrl+L.")
                 : Optional.empty();
     }
 

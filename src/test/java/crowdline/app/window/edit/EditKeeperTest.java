@@ -305,6 +305,15 @@ class EditKeeperTest {
     }
 
     @Test
+    void whatLiveDoesNotRunYetIsSaidWithTheKeyThatTakesIt() throws Exception {
+        Show edited = withFact("New.");
+        assertThat(IntoLive.left(edited, running())).startsWith("; Ctrl+L takes ");
+        desk().intoLive(edited);
+        assertThat(IntoLive.left(edited, running())).isEmpty();
+        assertThat(IntoLive.left(edited, null)).isEmpty();
+    }
+
+    @Test
     void liveDoesNotTakeWhatCouldNotBeSaved() throws Exception {
         Show before = running().loaded().show();
         Show edited = withFact("New.");
