@@ -54,6 +54,9 @@ final class Called {
     /** Of a name in small letters that the list gave, no more words than this: more are a description. */
     private static final int MOST_WORDS = 3;
 
+    /** A family of which each figure is flown once, under whatever name. */
+    private static final String JUMPS = "parachuting";
+
     /** Half a roll out of flight upside down. */
     static final String RIGHTING = "half a roll, back the right way up";
 
@@ -70,7 +73,10 @@ final class Called {
             return unknown(figure.shownName());
         }
         String own = ownName(figure, entry);
-        String special = own == null ? SPOKEN.get(entry.name()) : null;
+        String spoken = SPOKEN.get(entry.name());
+        String special = own == null
+                ? spoken
+                : spoken != null && spoken.startsWith("the ") && entry.family().equals(JUMPS) ? "the " + own : null;
         String noun = own != null ? own : special == null ? entry.name() : special.replaceFirst("^(an?|the) ", "");
         boolean countable = special == null || special.matches("an? .*");
         if (times > 0 && (countable || AGAIN.contains(entry.name()))) {

@@ -2,8 +2,11 @@ package crowdline.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.show.aircraft.Aircraft;
+import crowdline.show.aircraft.Sliders;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
+import crowdline.storage.show.KindsFile;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -84,6 +87,35 @@ class DraftSenseTest {
 
         assertThat(texts).noneMatch(t -> t.contains("wheels"));
         assertThat(texts).anyMatch(t -> t.contains("the wheel touches"));
+    }
+
+    /** What is only typical of a kind is no fact about this one. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "strong aerobatic monoplane | This is an aerobatic aeroplane, built for nothing else: it climbs straight up and rolls"
+                        + " faster than you can count.",
+                "large biplane | This is a big, slow biplane with a round engine.",
+                "piston fighter | This is a fighter: wide, fast, flowing figures, and a sound of its own.",
+                "aerobatic two-seater | This is a two-seat aeroplane in which aerobatics are taught, and shown.",
+                "fast jet | This is a fast military jet with reheat: it needs a lot of sky to turn in."
+            })
+    void ofAKindOnlyThatIsToldWhichIsTrueOfAll(String kind, String told) {
+        Aircraft aircraft = KindsFile.shipped().find(kind).orElseThrow().airframe("a", kind, Sliders.TYPICAL);
+
+        assertThat(Names.kind(aircraft)).contains(told);
+    }
+
+    @Test
+    void theJumpIsTheOnlyOneUnderAnyName() {
+        assertThat(Drafted.of(
+                                Drafted.empty(),
+                                "parachutists",
+                                "The Tern Team",
+                                "run in, 2 min\nexit, 20 s\nlanding, 1 min")
+                        .texts())
+                .anyMatch(t -> t.endsWith(" the exit."));
     }
 
     @ParameterizedTest

@@ -50,16 +50,19 @@ class AircraftKindsTest {
     @Test
     void whatHasNoEngineIsNoStronger() {
         show("aerobatic glider");
-        assertThat(ListPageTest.find(panel, JSlider.class, "Weaker or stronger than is typical").isEnabled())
+        assertThat(ListPageTest.find(panel, JSlider.class, "Weaker or stronger than is typical")
+                        .isEnabled())
                 .isFalse();
-        assertThat(ListPageTest.find(panel, JSlider.class, "Lighter or heavier than is typical").isEnabled())
+        assertThat(ListPageTest.find(panel, JSlider.class, "Lighter or heavier than is typical")
+                        .isEnabled())
                 .isTrue();
     }
 
     @Test
     void whatHasAnEngineMayBeStronger() {
         show("old trainer");
-        assertThat(ListPageTest.find(panel, JSlider.class, "Weaker or stronger than is typical").isEnabled())
+        assertThat(ListPageTest.find(panel, JSlider.class, "Weaker or stronger than is typical")
+                        .isEnabled())
                 .isTrue();
     }
 }

@@ -44,7 +44,11 @@ final class SliderRow extends JPanel {
         return slider.getValue() / (double) FULL;
     }
 
-    /** @param engine whether there is an engine to be weaker or stronger */
+    /**
+     * Shows how far an aircraft is from what is typical.
+     *
+     * @param engine whether there is an engine to be weaker or stronger
+     */
     public void show(Sliders now, boolean engine) {
         stronger.setEnabled(engine);
         stronger.setToolTipText(engine ? null : "It has no engine");
