@@ -1,8 +1,10 @@
 package crowdline.list.about;
 
+import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import java.time.LocalTime;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -24,11 +26,26 @@ public record AboutAct(
     /** Reads what stands around the figures of a list; where something is said twice, the first counts. */
     public static AboutAct of(FigureList list) {
         List<String> notes = list.notes();
-        Slots slots = Slots.in(notes);
+        List<String> said = inOrder(list);
+        Slots slots = Slots.in(notes, said);
         Double length = Lengths.in(notes);
         return new AboutAct(
-                Pilots.in(notes, list.lines().stream().map(ListLine::text).toList()),
+                Pilots.in(notes, said),
                 slots.begins(),
                 length == null ? slots.minutes() : length);
+    }
+
+    /** All that was written, in the order in which it was. */
+    private static List<String> inOrder(FigureList list) {
+        List<String> said = new ArrayList<>();
+        int at = 0;
+        for (Aside aside : list.asides()) {
+            while (at < Math.min(aside.before(), list.lines().size())) {
+                said.add(list.lines().get(at++).text());
+            }
+            said.add(aside.text());
+        }
+        list.lines().stream().skip(at).map(ListLine::text).forEach(said::add);
+        return said;
     }
 }

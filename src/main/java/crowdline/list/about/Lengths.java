@@ -36,7 +36,7 @@ final class Lengths {
     /** What is said of a whole act. */
     private static final Pattern WHOLE = Pattern.compile(
             "\\b(?:slot|solo|routine|display|demo|act|show|whole|total|altogether|in all|"
-                    + "lasts?|long|takes?|all in|all told|duration|length|running time|sequence|programme|program|set|have|got|given|about|roughly|approx\\w*|all up|on at)\\b");
+                    + "lasts?|long|takes?|all in|all told|duration|length|running time|sequence|programme|program|set|have|got|given|about|bout|abt|roughly|approx\\w*|all up|on at)\\b");
 
     /** Minutes of something else. */
     private static final Pattern OTHER =
@@ -51,6 +51,10 @@ final class Lengths {
     /** "Duration 8." */
     private static final Pattern BARE = Pattern.compile(
             "\\b(?:duration|length|display time)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|kt|hour|h)\\b)");
+
+    /** "Act length 6:30". */
+    private static final Pattern CLOCK = Pattern.compile(
+            "\\b(?:duration|length|total(?: time)?|running time)[\\s:=]{1,4}(\\d{1,2}):([0-5]\\d)(?![:\\d])");
 
     /** "Saturday at 11:20, ten minutes". */
     private static final Pattern TIME = Pattern.compile("\\d{1,2}[:.]\\d{2}[^\\d\\n]{0,16}$");
@@ -70,6 +74,13 @@ final class Lengths {
                 Matcher bare = BARE.matcher(sentence);
                 if (bare.find() && Double.parseDouble(bare.group(1)) >= LEAST) {
                     return Double.valueOf(bare.group(1));
+                }
+                Matcher clock = CLOCK.matcher(sentence);
+                if (clock.find()) {
+                    double minutes = Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2)) / 60;
+                    if (minutes >= LEAST && minutes <= MOST) {
+                        return minutes;
+                    }
                 }
                 Matcher found = MINUTES.matcher(sentence);
                 if (found.find() && isOfTheWhole(sentence, found)) {

@@ -3,6 +3,8 @@ package crowdline.list.about;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -19,7 +21,7 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final String TIME = "(?:" + HOUR + ")(?!\\d)\\s?(?:([ap])\\.?m\\b\\.?)?";
     private static final Pattern SLOT = Pattern.compile("(?i)(?:\\bslot(?:\\s+time)?\\b[^\\d\\n.!?]{0,20}?"
             + "|\\b(?:display|show)\\s+(?:time|start|begins?)\\b\\s*(?:is|at|:|=)?\\s*"
-            + "|\\b(?:(?:display|fly)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+at\\s+"
+            + "|\\b(?:(?:display|fly|jump|perform)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+at\\s+"
             + "|\\bstart(?: time)?(?:\\s+is|:|=)\\s*"
             + "|\\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?,?\\s+(?:at\\s+)?)"
             + TIME + "(?:\\s?(?:-|–|—|to|till?|until)\\s?" + TIME + ")?");
@@ -29,8 +31,34 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
 
     private static final Pattern WISHED = Pattern.compile(
             "(?i)(?<![\\d:.])" + TIME + "(?=\\s(?:would|will|suits?|is (?:fine|good|best)|if (?:possible|you))\\b)");
+    /** "From 13:40", "at 12:15": an hour and no word to it. */
+    private static final Pattern BARE =
+            Pattern.compile("(?i)\\b(?:from|at|begin(?:ning)? at)\\s+" + TIME + "(?!\\s?(?:ft|feet|kts?|knots?|m|rpm|metres?|mph|kmh)\\b)");
+
+    private static final Map<String, Integer> WORDS = Map.ofEntries(
+            Map.entry("one", 1),
+            Map.entry("two", 2),
+            Map.entry("three", 3),
+            Map.entry("four", 4),
+            Map.entry("five", 5),
+            Map.entry("six", 6),
+            Map.entry("seven", 7),
+            Map.entry("eight", 8),
+            Map.entry("nine", 9),
+            Map.entry("ten", 10),
+            Map.entry("eleven", 11),
+            Map.entry("twelve", 12),
+            Map.entry("quarter", 15),
+            Map.entry("twenty", 20),
+            Map.entry("twenty-five", 25),
+            Map.entry("half", 30));
+    private static final String WORD = "(" + String.join("|", WORDS.keySet()) + "|\\d{1,2})";
+    /** "Twenty past two", "half past three". */
+    private static final Pattern SPOKEN = Pattern.compile("(?i)(?<![\\p{L}\\d.:])(?:a )?" + WORD + " (past|to) " + WORD + "(?!\\p{L})");
+
+    private static final Pattern FULL = Pattern.compile("(?i)(?<![\\p{L}\\d])" + WORD + " o['’]?clock");
     private static final Pattern OTHER = Pattern.compile(
-            "(?i)\\b(?:brief\\w*|arriv\\w*|meet\\w*|practi[cs]\\w*|rehears\\w*|lunch|tea|phone|ring|call|gates?|open\\w*|take-?off|airborne|landing|hold\\w*)\\b");
+            "(?i)\\b(?:brief\\w*|arriv\\w*|meet\\w*|see|weather|forecast|practi[cs]\\w*|rehears\\w*|lunch|tea|phone|ring|call|gates?|open\\w*|take-?off|airborne|landing|hold\\w*)\\b");
     /** Groups of one time. */
     private static final int GROUPS = 5;
 
@@ -38,9 +66,17 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final int EARLIEST_H = 8;
 
     private static final int NOON_H = 12;
+    private static final int MINUTES = 60;
     private static final double SECONDS = 60;
 
-    static Slots in(List<String> notes) {
+    /**
+     * Of a letter.
+     *
+     * @param written what stands around the figures
+     * @param all the same and the figures as they were written
+     */
+    static Slots in(List<String> written, List<String> all) {
+        List<String> notes = written.stream().map(Slots::inDigits).toList();
         Slots said = in(notes, SLOT);
         if (said.begins() != null) {
             return said;
@@ -52,7 +88,29 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
             return also;
         }
         Slots wished = in(open, WISHED);
-        return new Slots(wished.begins(), null);
+        if (wished.begins() != null) {
+            return new Slots(wished.begins(), null);
+        }
+        Slots line = in(all.stream().map(Slots::inDigits).toList(), SLOT);
+        return line.begins() != null ? line : new Slots(in(open, BARE).begins(), null);
+    }
+
+    private static String inDigits(String note) {
+        String full = FULL.matcher(note).replaceAll(hour -> number(hour.group(1)) + ":00");
+        return SPOKEN.matcher(full).replaceAll(spoken -> {
+            int minutes = number(spoken.group(1));
+            int hour = number(spoken.group(3));
+            boolean isTo = spoken.group(2).equalsIgnoreCase("to");
+            boolean isTime = minutes < MINUTES && hour >= 1 && hour <= NOON_H && (!isTo || minutes % 5 == 0);
+            return isTime
+                    ? String.format("%d:%02d", isTo ? (hour + NOON_H - 2) % NOON_H + 1 : hour, isTo ? MINUTES - minutes : minutes)
+                    : Matcher.quoteReplacement(spoken.group());
+        });
+    }
+
+    private static int number(String word) {
+        Integer known = WORDS.get(word.toLowerCase(Locale.UK));
+        return known == null ? Integer.parseInt(word) : known;
     }
 
     private static Slots in(List<String> notes, Pattern pattern) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
 import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Stream;
@@ -39,6 +40,13 @@ class AboutActTest {
                 "Sunday 15:40|15:40|",
                 "DISPLAY ITEM 6 - 1510 TO 1518|15:10|8",
                 "3.20 pm would suit|15:20|",
+                "We jump at 11:40|11:40|",
+                "my slot is ten past four|16:10|",
+                "Our slot: quarter to three|14:45|",
+                "slot at three o'clock|15:00|",
+                "from 13:50 please|13:50|",
+                "airfield opens at 9:30||",
+                "gates from 10:00||",
                 "briefing is at 10:30||",
                 "briefing 10:00 to 10:20||",
                 "take-off 15:12||",
@@ -65,6 +73,8 @@ class AboutActTest {
                 "All in, six and a half minutes|6.5",
                 "on Saturday at 11:20, ten minutes|10",
                 "Duration 8.|8",
+                "Act length 7:30|7.5",
+                "bout 6 mins|6",
                 "briefing takes 20 minutes|",
                 "I need 5 minutes before the slot|",
                 "ring me in 5 minutes|",
@@ -81,6 +91,20 @@ class AboutActTest {
             delimiter = '|',
             value = {
                 "Pilot: Ada Quillan|Ada Quillan",
+                "Display pilot: Ada Quillan        Aircraft: biplane|Ada Quillan",
+                "PIC: Ada Quillan|Ada Quillan",
+                "crew: Capt. Ada Quillan|Ada Quillan",
+                "Name: Ada Quillan|Ada Quillan",
+                "Flown by Wg Cdr (ret'd) Ada Quillan|Ada Quillan",
+                "Pilots: Ada Quillan (lead) and Jory Penn (wing)|Ada Quillan and Jory Penn",
+                "Trio, lead Ada Quillan|Ada Quillan",
+                "Vintage glider: Ada Quillan in her two-seater|Ada Quillan",
+                "Telephone call with Ada Quillan about Sunday|Ada Quillan",
+                "Big twin, Wg Cdr Ada Quillan and two more|Ada Quillan",
+                "ok so this is Wenna talking about Sunday|Wenna",
+                "Hello again, it's Ludo. Here is the new list|Ludo",
+                "Dear Wg Cdr Ada Quillan|",
+                "Venue: Quillan Field|",
                 "Sequence for display pilot K. Brandvold (two seat aerobatic)|K. Brandvold",
                 "led by Petra Voss-Amery|Petra Voss-Amery",
                 "whole thing 9 mins. led by Petra Voss-Amery, in the diamond|Petra Voss-Amery",
@@ -126,6 +150,40 @@ class AboutActTest {
                 .isEqualTo("Barnaby Thripp");
         assertThat(of("Here is my routine", "See ya there - Boone Tackett").pilot())
                 .isEqualTo("Boone Tackett");
+    }
+
+    @Test
+    void whoSignsFliesThoughTheLetterSaysNothingOfItself() {
+        assertThat(of("List for Sunday", "Regards, Des Farrow").pilot()).isEqualTo("Des Farrow");
+        assertThat(of("List for Sunday", "Cheers, Wenna").pilot()).isEqualTo("Wenna");
+        assertThat(of("List for Sunday", "Wenna x").pilot()).isEqualTo("Wenna");
+        assertThat(of("List for Sunday", "Regards, Des Farrow (club secretary)").pilot())
+                .isNull();
+    }
+
+    @Test
+    void whoSendsTheMessagesFlies() {
+        assertThat(of("[18:02] Wenna: hi", "[18:03] Ludo: hello?", "[18:03] Wenna:", "[18:04] Wenna:")
+                        .pilot())
+                .isEqualTo("Wenna");
+    }
+
+    @Test
+    void teamFliesWhereNobodyIsNamed() {
+        assertThat(of("Display by \"Thistleseed\" parachute team").pilot()).isEqualTo("Thistleseed");
+        assertThat(of("See below", "Thistleseed Parachute Team").pilot()).isEqualTo("Thistleseed Parachute Team");
+    }
+
+    @Test
+    void aNameThatALineTookIsFound() {
+        FigureList list = new FigureList(
+                List.of(new ListLine(
+                        "Ada Quillan will land last", "landing", "landing", null, null, null, null, null, null, null,
+                        null, null, true, List.of())),
+                List.of(new Aside("Team leader:", 0, List.of())),
+                List.of());
+
+        assertThat(AboutAct.of(list).pilot()).isEqualTo("Ada Quillan");
     }
 
     @Test
