@@ -1,7 +1,6 @@
 package crowdline.list;
 
 import crowdline.list.draft.Draft;
-import crowdline.list.draft.Formations;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
@@ -14,7 +13,6 @@ import java.util.List;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
-    private static final int LONGEST_TITLE = 4;
     /** Words that say where it takes off to, at most. */
     private static final int MOST_WHERE = 3;
 
@@ -22,6 +20,7 @@ final class Assembly {
     private final Style style;
     private final boolean figuresFromTelling;
     private final Asides asides;
+    private final WhoFlies who;
     private final Lines lines;
     private boolean isAfterAll;
     private boolean isBeforeGap;
@@ -43,6 +42,7 @@ final class Assembly {
         this.text = text;
         this.style = style;
         this.asides = new Asides(text);
+        this.who = new WhoFlies(text);
         this.lines = new Lines(text, names, style, asides);
         this.figuresFromTelling = figuresFromTelling;
     }
@@ -115,9 +115,7 @@ final class Assembly {
             addNote(piece.piece().start(), piece.piece().end());
         }
         List<Heard> rest = pieces.subList(first, pieces.size());
-        if (pieces.subList(0, first).stream().anyMatch(Prelude::isTogether)) {
-            rest.stream().flatMap(piece -> piece.drafts().stream()).forEach(Formations::flyTogether);
-        }
+        WhoFlies.together(pieces.subList(0, first), rest);
         if (rest.isEmpty()) {
             return;
         }
@@ -136,6 +134,14 @@ final class Assembly {
         }
         if (pieces.stream().noneMatch(piece -> piece.isFigure() && !piece.isWeak())
                 && Overlong.saysHowLongTheActIs(text.folded().substring(sentence.start(), sentence.end()))) {
+            addAside(sentence, rest);
+            return;
+        }
+        if (isAfterAll
+                && !sentence.numbered()
+                && rest.size() == 1
+                && rest.get(0).isDetail()
+                && Overlong.isOfTheAct(rest.get(0).drafts().get(0))) {
             addAside(sentence, rest);
             return;
         }
@@ -185,13 +191,16 @@ final class Assembly {
                 new Lines.Told(
                         sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), sentence.isOfAParagraph(text)),
                 previous);
+        who.hear(pieces.subList(0, first), within(sentence.start(), sentence.end()));
     }
 
     /** Ends the list. */
     void finish() {
         lines.finish();
+        who.note();
         lines.all().forEach(draft -> Arriving.turn(draft, text));
         Rotor.read(lines.all());
+        Together.fly(lines.all(), text);
         ShowNames.give(lines.all(), text);
         Overlong.leaveOut(lines.all(), text).forEach(asides::ask);
         List<Draft> flown = Order.flown(BothEnds.of(lines.all(), text), text);
@@ -327,7 +336,7 @@ final class Assembly {
             return true;
         }
         if (Tone.tells(sentence, pieces)) {
-            if (style.isMarked() && sentence.numbered() && isTitle(pieces.get(0))) {
+            if (style.isMarked() && sentence.numbered() && Prelude.isFlown(pieces.get(0))) {
                 isProse = true;
                 return false;
             }
@@ -344,12 +353,10 @@ final class Assembly {
         }
         long words = pieces.stream().mapToLong(p -> p.words().size()).sum();
         boolean open = pieces.stream().anyMatch(p -> !p.isDetail() && !p.isSilent());
-        return open && ((asides.isParted() && words <= 6) || isName(sentence, pieces, words) || isApart(sentence));
-    }
-
-    /** "7. Heart in smoke, start talking early because it blows away": the first words are what is flown. */
-    private static boolean isTitle(Heard piece) {
-        return piece.words().size() <= LONGEST_TITLE && !Manner.SENTENCE.hasAny(piece.words()) && !piece.isSilent();
+        return open
+                && ((asides.isParted() && words <= 6)
+                        || (lines.isEmpty() && Prelude.isName(sentence, pieces, text))
+                        || isApart(sentence));
     }
 
     /** Words of their own, ahead of the list or behind it. */
@@ -361,13 +368,6 @@ final class Assembly {
 
     private boolean isAhead() {
         return lines.figures() == 0 && lines.isEmpty() && isBeforeGap && !isAfterAll;
-    }
-
-    /** Such as "Sam," ahead of everything. */
-    private boolean isName(Sentence sentence, List<Heard> pieces, long words) {
-        String written =
-                text.written().substring(sentence.start(), sentence.end()).strip();
-        return lines.isEmpty() && pieces.size() <= 2 && words <= 3 && written.endsWith(",");
     }
 
     private void greet(Heard piece, Sentence sentence) {

@@ -26,15 +26,19 @@ final class Attached {
 
     /** @param isWhere whether a side is an end, as of an answer to "which end?" */
     static void to(Draft figure, Sentence sentence, List<Heard> pieces, Text text, boolean isWhere) {
+        boolean isSaid = false;
         for (Heard piece : pieces) {
             if (!piece.isFigure() && piece.drafts().get(0).saysAnything()) {
                 Draft said = piece.drafts().get(0);
                 said.forgetNotes();
-                if (isWhere) {
+                if (isWhere && !isSaid) {
                     figure.takeWhere(said);
+                } else if (isWhere) {
+                    figure.take(said);
                 } else {
                     figure.correct(said);
                 }
+                isSaid = true;
             } else if (figure.says(Detail.COUNT) && number(piece) != null) {
                 figure.unsay(Detail.COUNT);
                 Measured.number(figure, Detail.COUNT, Objects.requireNonNull(number(piece)));
@@ -43,6 +47,18 @@ final class Attached {
             }
         }
         figure.takeIn(sentence.start(), sentence.end());
+    }
+
+    /** Lets a figure take the number that an answer to "how many?" begins with. */
+    static void count(Draft figure, Heard answer) {
+        if (isCount(answer)) {
+            figure.unsay(Detail.COUNT);
+            Measured.number(figure, Detail.COUNT, Objects.requireNonNull(number(answer)));
+        }
+    }
+
+    static boolean isCount(Heard piece) {
+        return !piece.isFigure() && !piece.drafts().get(0).saysAnything() && number(piece) != null;
     }
 
     /** Of "make that 3". */

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
+import crowdline.list.line.Sided;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Piece.Parting;
@@ -24,6 +25,10 @@ final class Beside {
             "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|named|known as|i said|says?|we name (?:it|that)|names? it)|it's|its|that's|thats|which is|that is|it"
                     + " is|this is)(?: a| an| the)?\\s+");
 
+    private static final Set<String> TURNING = Set.of("rolling", "turning", "spinning");
+
+    private static final Set<String> UNITS = Set.of("kt", "ft", "mph", "km", "kmh", "metre", "m");
+
     private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");
 
     private static final Set<String> DO = Set.of("do", "doing", "fly", "flying", "does");
@@ -40,6 +45,38 @@ final class Beside {
     private static final Set<String> LASTS = Set.of("take", "last", "taking", "lasting");
 
     private Beside() {}
+
+    /** "Slow roll, rolling to the left": which way it goes round; then the figure takes that in. */
+    static boolean isTurning(Draft previous, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense before = previous.sense();
+        boolean turns = heard.drafts().size() == 1
+                && heard.isWeak()
+                && heard.piece().parting() != Parting.LINE
+                && TURNING.contains(heard.words().get(0).plain())
+                && draft.saysOnly(Detail.SIDE)
+                && draft.notes().isEmpty()
+                && before != null
+                && Sided.turns(before.figure())
+                && !previous.says(Detail.SIDE);
+        if (turns) {
+            previous.take(draft);
+            previous.takeIn(heard.piece().start(), heard.piece().end());
+        }
+        return turns;
+    }
+
+    /** "Second pass, 140 kt with the doors open": a measure ahead of words is that of the figure before. */
+    static boolean isMeasuredAhead(Draft previous, Heard heard) {
+        List<Word> words = heard.words();
+        return previous.isFigure()
+                && heard.piece().parting() == Parting.COMMA
+                && words.size() > 2
+                && words.get(0).number() != null
+                && UNITS.contains(words.get(1).plain())
+                && words.get(2).plain().equals("with")
+                && previous.hasRoomFor(heard.drafts().get(0));
+    }
 
     /** "Seven inverted", "during the turn": a name that other things have too, and something else. */
     static boolean isGuess(Heard heard) {
@@ -174,7 +211,11 @@ final class Beside {
 
     /** Whether a piece only says how the figure before it is. */
     static boolean describes(Heard heard, Sentence sentence) {
-        return heard.words().stream().allMatch(Prelude::describes)
+        boolean isLoad = heard.words().size() == 2
+                && heard.words().get(0).number() != null
+                && heard.words().get(1).plain().equals("g");
+        return isLoad
+                || heard.words().stream().allMatch(Prelude::describes)
                 || heard.words().get(0).plain().equals("quarter")
                 || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
                 || heard.words().stream()

@@ -31,7 +31,7 @@ final class Days {
             + "(?:" + DAY + "|" + SHOW + " (?:no\\.? |nr\\.? |number |# ?)?" + NUMBER + "\\b|" + WHICH
             + "(?:[ -]weather)? " + SHOW + "\\b|"
             + WHICH
-            + "[ -]weather\\b|tomorrow\\b|(?:low|high|thick|no|broken) clouds?\\b|(?:good|fine|bad|poor|wet|windy|full|flat|low|high)(?=\\s*:)|plan [ab12]\\b|\\d{1,2}(?:st|nd|rd|th) (?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december)\\b)"
+            + "[ -]weather\\b|tomorrow\\b|(?:low|high|thick|no|broken) clouds?\\b|(?:good|fine|bad|poor|wet|windy|full|flat|low|high)(?=\\s*[:(])|(?:full|flat)(?=\\s*$)|plan [ab12]\\b|\\d{1,2}(?:st|nd|rd|th) (?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december)\\b)"
             + "(?<rest>[^\\n:]{0,48}?)\\s*(?<end>:|\\s[-–—]\\s|\\*{2}|[=\\-_]{2,}|$)");
 
     private static final Pattern DAYS = Pattern.compile(DAY);
@@ -103,7 +103,12 @@ final class Days {
         boolean isOfADay = head.lookingAt()
                 && DAYS.matcher(head.group()).find()
                 && head.group("end").startsWith(":");
-        boolean isOne = !words.isEmpty() && words.size() <= MOST_WORDS && (isOfADay || !Manner.SENTENCE.hasAny(words));
+        boolean isOne = !words.isEmpty()
+                && words.size() <= MOST_WORDS
+                && (isOfADay
+                        || words.stream()
+                                .noneMatch(word -> Manner.SENTENCE.has(word)
+                                        && !word.plain().equals("below")));
         return isOne ? text.piece(begin, head.end()).replaceAll("^[#*=_\\s-]+|[#*=_:\\s–—-]+$", "") : "";
     }
 

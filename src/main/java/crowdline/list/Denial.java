@@ -92,7 +92,7 @@ final class Denial {
             "cut");
 
     /** Behind which somebody begins anew: "no wait, it's a loop". */
-    private static final Set<String> ANEW = Set.of("it's", "wait", "sorry", "mean");
+    private static final Set<String> ANEW = Set.of("it's", "wait", "sorry", "mean", "make", "actually");
 
     /** "Leave out the spin." */
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
@@ -129,7 +129,20 @@ final class Denial {
             "(?:.* )?(?:used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
 
     private static final Set<String> SLIPPING = Set.of(
-            "no", "sorry", "i", "mean", "rather", "actually", "correction", "should", "it", "be", "that", "wait");
+            "no",
+            "sorry",
+            "i",
+            "mean",
+            "rather",
+            "actually",
+            "correction",
+            "should",
+            "it",
+            "be",
+            "that",
+            "wait",
+            "of",
+            "course");
 
     /** "No, before those there's a loop": nothing is taken back. */
     private static final Set<String> WHERE = Set.of("before", "after", "between", "ahead");

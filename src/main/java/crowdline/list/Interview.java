@@ -6,6 +6,7 @@ import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /** Questions that were put to a pilot, and answered: "Is there a loop? No." What is only asked is not flown. */
 final class Interview {
@@ -20,6 +21,12 @@ final class Interview {
 
     private static final Pattern WHERE = Pattern.compile("\\b(?:which (?:end|side)|where)\\b");
 
+    /** "Stall turn at which end?": it is flown, whatever the answer. */
+    private static final Pattern PRESUPPOSES = Pattern.compile(
+            "\\b(?:which|what (?:speed|height|end|side|direction)|how (?:many|high|low|fast|long|often)|where)\\b");
+
+    private static final Pattern HOW_MANY = Pattern.compile("\\bhow (?:many|often)\\b");
+
     private static final Pattern ASKED = Pattern.compile(
             "(?:\\W|q:|question:)*(?:q\\d{1,2}|anything|next|which|what|how|where|when|who|any|is|are|do|does|and)\\b");
 
@@ -27,6 +34,8 @@ final class Interview {
     private final List<Sentence> sentences;
     private final List<List<Heard>> heard;
     private final boolean isOne;
+    /** What the last question was put of. */
+    private @Nullable Draft meant;
 
     private Interview(Text text, List<Sentence> sentences, List<List<Heard>> heard, boolean isOne) {
         this.text = text;
@@ -80,6 +89,23 @@ final class Interview {
                 && heard.get(next(at)).stream().noneMatch(Heard::isFigure);
     }
 
+    /** "Slow roll - which way?" "Left": what is asked of one figure is said of it. */
+    private boolean isPresupposed(int at) {
+        List<Draft> asked = heard.get(at).stream()
+                .filter(Heard::isFigure)
+                .flatMap(piece -> piece.drafts().stream())
+                .toList();
+        boolean isOfOne = PRESUPPOSES.matcher(said(text, sentences.get(at))).find();
+        int next = next(at);
+        return asks(text, sentences.get(at))
+                && asked.size() == 1
+                && (isOfOne || asked.get(0).isOneOfSeveral())
+                && next < sentences.size()
+                && !asks(text, sentences.get(next))
+                && sentences.get(next).line() != sentences.get(at).line()
+                && heard.get(next).stream().noneMatch(Heard::isFigure);
+    }
+
     /** Whether a sentence without a figure answers the one before it, or goes on talking. */
     boolean isAnswer(int at) {
         boolean isTold = heard.get(at).stream().allMatch(piece -> !piece.isFigure() && !piece.isDetail());
@@ -107,6 +133,27 @@ final class Interview {
 
     /** Lets the last figure say what an answer says of it; false if it says nothing of one. */
     boolean takes(int at, Assembly assembly) {
+        if (isOne && isPresupposed(at)) {
+            Draft asked = heard.get(at).stream()
+                    .filter(Heard::isFigure)
+                    .map(piece -> piece.drafts().get(0))
+                    .findFirst()
+                    .orElseThrow();
+            meant = assembly.lines().stream()
+                    .filter(line -> Exchanges.isSame(line, asked))
+                    .findFirst()
+                    .orElse(null);
+            if (meant == null) {
+                heard.get(at).stream()
+                        .filter(piece -> !piece.isFigure())
+                        .forEach(piece -> assembly.addNote(
+                                piece.piece().start(), piece.piece().end()));
+                heard.get(at).stream().filter(Heard::isFigure).forEach(assembly::put);
+                meant = asked;
+                return true;
+            }
+            return false;
+        }
         if (isOne && !sentences.get(at).numbered() && isConfirmed(at)) {
             heard.get(at).stream().filter(Heard::isFigure).forEach(assembly::put);
             heard.get(at).stream()
@@ -120,12 +167,21 @@ final class Interview {
                 && !assembly.lines().isEmpty()
                 && assembly.lines().get(assembly.lines().size() - 1).isFigure()
                 && heard.get(at).stream()
-                        .anyMatch(piece -> piece.drafts().get(0).saysAnything());
+                        .anyMatch(piece ->
+                                piece.drafts().get(0).saysAnything() || (meant != null && Attached.isCount(piece)));
         if (says) {
             boolean isWhere =
                     WHERE.matcher(said(text, sentences.get(before(at)))).find();
-            Attached.to(
-                    assembly.lines().get(assembly.lines().size() - 1), sentences.get(at), heard.get(at), text, isWhere);
+            Draft of = meant != null && assembly.lines().contains(meant)
+                    ? meant
+                    : assembly.lines().get(assembly.lines().size() - 1);
+            if (HOW_MANY.matcher(said(text, sentences.get(before(at)))).find()) {
+                Attached.count(of, heard.get(at).get(0));
+            }
+            Attached.to(of, sentences.get(at), heard.get(at), text, isWhere);
+        }
+        if (!said(text, sentences.get(at)).isEmpty()) {
+            meant = null;
         }
         return says;
     }

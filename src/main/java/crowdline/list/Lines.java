@@ -14,7 +14,6 @@ import crowdline.list.split.Piece.Parting;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
-import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -99,7 +98,7 @@ final class Lines {
             return addAs(INVERTED, heard);
         }
         if (heard.isFigure()) {
-            if (previous != null && goingOn.isRestOf(previous, heard)) {
+            if (previous != null && (goingOn.isRestOf(previous, heard) || Beside.isTurning(previous, heard))) {
                 return previous;
             }
             if (previous != null
@@ -196,7 +195,10 @@ final class Lines {
             return null;
         }
         if (previous != null
-                && (describes || piece.parting() == Parting.DASH || Beside.isSaidOf(previous, heard, told, style))) {
+                && (describes
+                        || piece.parting() == Parting.DASH
+                        || Beside.isMeasuredAhead(previous, heard)
+                        || Beside.isSaidOf(previous, heard, told, style))) {
             return taken(previous, draft, piece);
         }
         boolean isOnlySaid = told.isOfAParagraph() && !told.isTimed() && !Manner.FLOWN.hasAny(heard.words());
@@ -343,7 +345,10 @@ final class Lines {
                 && Beside.isMeasured(draft)) {
             before = lines.get(lines.size() - 1);
         }
-        if (before == null && !lines.isEmpty() && piece.parting() == Parting.LINE && isFurtherIn(piece)) {
+        if (before == null
+                && !lines.isEmpty()
+                && piece.parting() == Parting.LINE
+                && Nested.isFurtherIn(piece, last(), text)) {
             before = last();
         }
         if (before == null
@@ -369,13 +374,6 @@ final class Lines {
         waiting.take(draft);
         ahead.add(waiting);
         return null;
-    }
-
-    /** Whether a line stands further in than that of the last figure. */
-    private boolean isFurtherIn(Piece piece) {
-        List<Word> name = last().name();
-        return !name.isEmpty()
-                && text.indent(piece.from()) > text.indent(name.get(0).start());
     }
 
     /** Ends the list: what was said ahead of a figure that never came is said of the last. */

@@ -1,8 +1,11 @@
 package crowdline.list;
 
+import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
+import crowdline.list.word.Word;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -47,5 +50,12 @@ final class Nested {
 
     boolean isSaidOfTheOneAbove(int sentence) {
         return inner.contains(sentence);
+    }
+
+    /** Whether a piece stands further in than the name of a figure before it. */
+    static boolean isFurtherIn(Piece piece, Draft figure, Text text) {
+        List<Word> name = figure.name();
+        return !name.isEmpty()
+                && text.indent(piece.from()) > text.indent(name.get(0).start());
     }
 }

@@ -75,6 +75,8 @@ final class Prelude {
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
 
     private static final int LONGEST_WHO = 5;
+    private static final int LONGEST_TITLE = 4;
+    private static final int LONGEST_NAME = 3;
 
     /** What flies is named in no more words, by judgement. */
     private static final int LONGEST_CRAFT = 6;
@@ -214,10 +216,17 @@ final class Prelude {
                 && endsWithAColon(piece, text);
     }
 
-    /** "Together: loop": all of them fly it. */
-    static boolean isTogether(Heard piece) {
-        return piece.words().size() <= 2
-                && piece.words().stream().anyMatch(word -> word.plain().equals("together"));
+    /** "7. Heart in smoke, start talking early because it blows away": the first words are what is flown. */
+    static boolean isFlown(Heard piece) {
+        return piece.words().size() <= LONGEST_TITLE && !Manner.SENTENCE.hasAny(piece.words()) && !piece.isSilent();
+    }
+
+    /** Such as "Sam," ahead of everything. */
+    static boolean isName(Sentence sentence, List<Heard> pieces, Text text) {
+        long words = pieces.stream().mapToLong(piece -> piece.words().size()).sum();
+        String written =
+                text.written().substring(sentence.start(), sentence.end()).strip();
+        return pieces.size() <= 2 && words <= LONGEST_NAME && written.endsWith(",");
     }
 
     /** Whether a word says how something is, not what. */

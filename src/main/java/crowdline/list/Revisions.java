@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -79,10 +80,25 @@ final class Revisions {
 
     private static final Pattern BESIDE = Pattern.compile("\\b(?<way>after|before|behind) " + NO + "\\s?" + N);
 
+    /** "After h put in a pass": of a bare number or letter only ahead of what is put there. */
+    private static final Pattern PUT = Pattern.compile(
+            "\\b(?<way>after|before|behind) (?:the )?" + N
+                    + ",? (?=(?:please |i'll |i |we |you |then ){0,2}(?:add|put|insert|slip|squeeze|fit|there|comes?|do|fly|include)\\b)");
+
+    /** "And number 9 from the right please". */
+    private static final Pattern SAID_OF = Pattern.compile("\\b" + NO + "\\s?" + N + "\\s*[:,-]? ");
+
+    /** "To the left, not the right". */
+    private static final Pattern NOT = Pattern.compile(",? not\\b");
+
     /** Then it is another show. */
     private static final Pattern PERHAPS = Pattern.compile(
-            "=|\\b(?:if|below|less than|more than|over \\d|under \\d|when|unless|should|in case|otherwise|weather|wx|clouds?|windy?|rain|density|(?:flat|low|rolling|wet|short|bad)"
+            "=|\\b(?:if|below|less than|more than|over \\d|under \\d|when|unless|should(?! (?:now )?(?:be|read|say|have|come|go)\\b)|in case|otherwise|weather|wx|clouds?|windy?|rain|density|(?:flat|low|rolling|wet|short|bad)"
                     + " (?:show|display|version|day|programme|card))\\b");
+
+    /** At the beginning of a line: then all of it is. */
+    private static final Pattern PERHAPS_ALL =
+            Pattern.compile("\\W*(?:(?:and|but|so|also|ps|for|on|in|the|a|an) )*(?:" + PERHAPS.pattern() + ")");
 
     /** What stands further ahead in a line is not said of a sentence. */
     private static final int FURTHEST = 600;
@@ -162,39 +178,71 @@ final class Revisions {
         int before = changes.size();
         Matcher all = OUT.matcher(text.folded()).region(begin, sentence.end());
         all.useTransparentBounds(true);
-        eachPair(all.usePattern(OUT), this::drop);
-        eachPair(all.usePattern(WITHOUT), this::drop);
+        List<MatchResult> done = new ArrayList<>(eachPair(all.usePattern(OUT), this::drop));
+        done.addAll(eachPair(all.usePattern(WITHOUT), this::drop));
         if (changes.size() == before) {
-            eachPair(all.usePattern(DROP), this::drop);
+            done.addAll(eachPair(all.usePattern(DROP), this::drop));
         }
-        eachPair(all.usePattern(SWAPPED), this::swap);
-        eachPair(all.usePattern(SWAP), this::swap);
+        done.addAll(eachPair(all.usePattern(SWAPPED), this::swap));
+        done.addAll(eachPair(all.usePattern(SWAP), this::swap));
         all.reset().region(begin, sentence.end()).usePattern(MOVED);
         while (all.find()) {
             move(line(all, 1), line(all, 3), all.group("way").equals("after"));
+            done.add(all.toMatchResult());
         }
-        if (changes.size() == before) {
-            for (int i = 0; i < sentence.pieces().size(); i++) {
-                Piece piece = sentence.pieces().get(i);
-                takeFigure(i == 0 ? begin : piece.from(), piece.to());
+        List<Piece> pieces = sentence.pieces();
+        for (int i = 0; i < pieces.size(); i++) {
+            int from = i == 0 ? begin : pieces.get(i).from();
+            int to = pieces.get(i).to();
+            if (done.stream().noneMatch(change -> change.start() < to && change.end() > from)) {
+                takeFigure(from, withDetails(pieces, i));
             }
         }
         return changes.size() > before;
     }
 
-    /** Whether a line speaks of what may come: "below 1,500 ft leave out the spin". */
+    /** Where a piece ends with those behind it that only say more of the same: "a pass, left to right". */
+    private int withDetails(List<Piece> pieces, int at) {
+        int last = at;
+        while (last + 1 < pieces.size()) {
+            List<Draft> next = reading.read(
+                    pieces.get(last + 1).from(), pieces.get(last + 1).to());
+            boolean isDetail = next.stream()
+                    .allMatch(draft -> !draft.isFigure()
+                            && draft.saysAnything()
+                            && draft.notes().isEmpty());
+            if (!isDetail) {
+                break;
+            }
+            last++;
+        }
+        return pieces.get(last).to();
+    }
+
+    /**
+     * Whether a sentence speaks of what may come, or stands in a line that begins so: "below 1,500 ft: leave out the spin. Number 4
+     * is a loop".
+     */
     static boolean isPerhaps(Text text, Sentence sentence) {
         int from = sentence.pieces().get(0).from();
         String ahead = text.folded().substring(Math.max(0, from - FURTHEST), from);
         int line = from - ahead.length() + ahead.lastIndexOf('\n') + 1;
-        return PERHAPS.matcher(text.folded()).region(line, sentence.end()).find();
+        return PERHAPS.matcher(text.folded())
+                        .region(Math.min(sentence.start(), from), sentence.end())
+                        .find()
+                || PERHAPS_ALL
+                        .matcher(text.folded())
+                        .region(line, sentence.end())
+                        .lookingAt();
     }
 
     private interface Pair {
         void take(@Nullable Sentence one, @Nullable Sentence other);
     }
 
-    private void eachPair(Matcher found, Pair pair) {
+    /** Lets each match be taken; those of lines that the list has. */
+    private List<MatchResult> eachPair(Matcher found, Pair pair) {
+        List<MatchResult> taken = new ArrayList<>();
         int from = found.regionStart();
         int to = found.regionEnd();
         while (found.find()) {
@@ -204,8 +252,12 @@ final class Revisions {
                     .map(Objects::requireNonNull)
                     .toList();
             pair.take(lines.isEmpty() ? null : lines.get(0), lines.size() < 2 ? null : lines.get(1));
+            if (!lines.isEmpty()) {
+                taken.add(found.toMatchResult());
+            }
         }
         found.region(from, to);
+        return taken;
     }
 
     /** Of a number, or of a capital: a small letter may be any word. */
@@ -265,14 +317,23 @@ final class Revisions {
             add(found, line(found, 1), true, from, to);
             return;
         }
-        found.usePattern(BESIDE).region(from, to);
-        if (found.find()) {
-            add(found, line(found, 2), !found.group("way").equals("before"), from, to);
+        for (Pattern pattern : List.of(BESIDE, PUT)) {
+            found.usePattern(pattern).region(from, to);
+            if (found.find()) {
+                add(found, line(found, 2), !found.group("way").equals("before"), from, to);
+                return;
+            }
+        }
+        found.usePattern(SAID_OF).region(from, to);
+        if (found.find() && figures(found.end(), to).isEmpty()) {
+            become(line(found, 1), found.end(), to);
         }
     }
 
     /** Lets a line become what a stretch says, or lets it say so; false if that is nothing. */
-    private boolean become(@Nullable Sentence line, int from, int to) {
+    private boolean become(@Nullable Sentence line, int from, int until) {
+        Matcher not = NOT.matcher(text.folded()).region(Math.min(from, until), until);
+        int to = not.find() ? not.start() : until;
         List<Draft> read = line == null || from >= to ? List.of() : reading.read(from, to);
         List<Draft> drafts = read.stream().filter(Draft::isFigure).toList();
         if (line == null || read.isEmpty() || (drafts.isEmpty() && !read.get(0).saysAnything())) {

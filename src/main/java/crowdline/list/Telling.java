@@ -36,6 +36,9 @@ final class Telling {
             "finally",
             "last");
 
+    /** "Ruan does a loop." */
+    private static final Set<String> DOES = Set.of("do", "doe", "fly", "perform");
+
     /** Of more figures, only some are. */
     private static final int MOST_LEFT_OUT = 2;
 
@@ -65,7 +68,9 @@ final class Telling {
         List<Word> ahead =
                 piece.words().stream().filter(word -> word.start() < begin).toList();
         boolean says = piece.piece().parting() == Parting.THEN
-                || ahead.stream().anyMatch(word -> FLIES.contains(word.plain()));
+                || ahead.stream()
+                        .anyMatch(word ->
+                                FLIES.contains(word.plain()) || (!word.equals(ahead.get(0)) && DOES.contains(word.plain())));
         return ahead.stream().allMatch(Telling::leads)
                 || (says
                         && (!piece.isWeak() || piece.drafts().get(0).means("landing"))

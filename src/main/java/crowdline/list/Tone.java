@@ -128,8 +128,9 @@ final class Tone {
     }
 
     /** "Duration 9:40 brakes off to touchdown": how long all of it is. */
-    private static final Pattern LENGTH =
-            Pattern.compile("(?:total|overall|whole)?\\s*(?:duration|length|time)\\b[\\s:=-]*\\d");
+    private static final Pattern LENGTH = Pattern.compile(
+            "(?:total|overall|whole|act|display|slot|our|my|the)?\\s*(?:duration|length|time)\\b[\\s:=-]*\\d"
+                    + "|(?:flown|performed|presented) by\\b|(?:pilot|pic|commander|display pilot)(?: is\\b|\\s*[:=-])");
 
     /** Whether a sentence without a figure heads what follows. */
     static boolean isHeading(List<Heard> pieces, Text text, Sentence sentence) {

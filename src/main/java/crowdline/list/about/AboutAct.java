@@ -29,10 +29,7 @@ public record AboutAct(
         List<String> said = inOrder(list);
         Slots slots = Slots.in(notes, said);
         Double length = Lengths.in(notes);
-        return new AboutAct(
-                Pilots.in(notes, said),
-                slots.begins(),
-                length == null ? slots.minutes() : length);
+        return new AboutAct(Pilots.in(notes, said), slots.begins(), length == null ? slots.minutes() : length);
     }
 
     /** All that was written, in the order in which it was. */

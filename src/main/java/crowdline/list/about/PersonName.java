@@ -19,9 +19,8 @@ final class PersonName {
     /** Ahead of a name: of a service, or of a flight deck. */
     static final String RANK = RANKS + "[ \\t]";
     /** Ahead of a name, or not. */
-    static final String TITLE =
-            "(?:(?:(?i:mr|mrs|ms|miss|dr|herr|frau|monsieur|madame|m\\.|signor|senor|sir|dame)\\.?|" + RANKS
-                    + ")[ \\t]+){0,2}";
+    static final String TITLE = "(?:(?:(?i:mr|mrs|ms|miss|dr|herr|frau|monsieur|madame|m\\.|signor|senor|sir|dame)\\.?|"
+            + RANKS + ")[ \\t]+){0,2}";
 
     private static final Pattern CAPITALS = Pattern.compile("(?<![\\p{L}'’-])\\p{Lu}{3,}(?!\\p{L})");
     private static final Pattern BETWEEN = Pattern.compile("[ .]+");
@@ -111,15 +110,18 @@ final class PersonName {
             "wednesday",
             "with",
             "your",
-            "yours");
+            "yours",
+            "yes",
+            "no",
+            "right",
+            "left");
 
     private PersonName() {}
 
     /** A name as it was found, tidied; null if it is a heading's. */
     static @Nullable String tidied(String found) {
         String name = found.strip().replaceAll("\\s+", " ").replaceAll("(?<=\\p{L}{2})\\.$", "");
-        boolean isName =
-                BETWEEN.splitAsStream(name.toLowerCase(Locale.UK)).noneMatch(NO_NAMES::contains);
+        boolean isName = BETWEEN.splitAsStream(name.toLowerCase(Locale.UK)).noneMatch(NO_NAMES::contains);
         return isName ? inSmallLetters(name) : null;
     }
 

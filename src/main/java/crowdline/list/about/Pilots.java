@@ -38,7 +38,9 @@ final class Pilots {
         /** The lines of the last notes: the last. */
         FOOT,
         /** The last note. */
-        END
+        END,
+        /** Its last line. */
+        LAST_LINE
     }
 
     /** A way to say who flies; the name is the first group that was found. */
@@ -52,8 +54,9 @@ final class Pilots {
             "(?i:(?:display |lead )?pilots?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader"
                     + "|performers?|performed by|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls"
                     + "|in the (?:front|back|left|right|hot) seat)";
-    private static final String NO_LABEL = "(?!(?i:venue|place|location|airfield|airport|aerodrome|event|show|subject|to"
-            + "|from|for|attn|cc|dear|hi|hello|aircraft|aeroplane|plane|type|team|callsign|call sign)\\b)";
+    private static final String NO_LABEL =
+            "(?!(?i:venue|place|location|airfield|airport|aerodrome|event|show|subject|to"
+                    + "|from|for|attn|cc|dear|hi|hello|aircraft|aeroplane|plane|type|team|callsign|call sign)\\b)";
     private static final String ROLE =
             "(?![ \\t]*[,(\\n][ \\t]*(?i:(?:[\\w']+ ){0,2}(?:secretary|organi[sz]er|coordinator|commentator|commentary|events?|admin|office|editor"
                     + "|treasurer|display director|marketing|manager)\\b))";
@@ -61,8 +64,8 @@ final class Pilots {
             "(?i:(?:many |kind |kindest |best |warm |all the |all |very |with )*(?:cheers|good wishes|thanks|thx|regards|wishes|best"
                     + "|rgds|ta|love|greetings)|thank you|cordialement|salutations|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|viele gr(?:ü|ue)(?:ß|ss)e|yours(?: \\w+)?|all the best"
                     + "|atb|bye|see (?:you|ya)(?: \\w+){0,3})";
-    private static final String SIGNS = "(?:^|\\n|[.!,:)][ \\t]*)" + PARTING + "[ \\t]*[,.!–-]{0,2}\\s+(?:[-–—][ \\t]*)?"
-            + "(?:(?i:from)[ \\t])?" + PersonName.TITLE;
+    private static final String SIGNS = "(?:^|\\n|[.!,:)][ \\t]*)" + PARTING
+            + "[ \\t]*[,.!–-]{0,2}\\s+(?:[-–—][ \\t]*)?" + "(?:(?i:from)[ \\t])?" + PersonName.TITLE;
 
     /** Somebody who is named, whoever writes. */
     private static final List<Way> NAMED = List.of(
@@ -92,12 +95,11 @@ final class Pilots {
                             + "(?<!\\p{L})((?:\\p{Lu}\\.[ \\t]?){1,3}(?:(?:de|van|von|der|den|la|le|du|ten)[ \\t]+)*\\p{Lu}[\\p{L}'’-]+)"
                             + "(?=[ \\t]*(?:$|\\n|[-–—(,]))"),
             // "Helicopter solo, 6 mins, Ada Quillan".
+            Way.of(Where.HEAD, "\\b(?i:solo|demo|min(?:ute)?s?)\\b.*,[ \\t]*" + PersonName.WHOLE + "[ \\t]*(?:$|\\n)"),
             Way.of(
                     Where.HEAD,
-                    "\\b(?i:solo|demo|min(?:ute)?s?)\\b.*,[ \\t]*" + PersonName.WHOLE + "[ \\t]*(?:$|\\n)"),
-            Way.of(
-                    Where.HEAD,
-                    "(?<!(?i:dear|hi|hello|to|flt|sqn|wg|gp|fg|plt|lt) )(?<![\\p{L}.])" + PersonName.RANK + PersonName.WHOLE),
+                    "(?<!(?i:dear|hi|hello|to|flt|sqn|wg|gp|fg|plt|lt) )(?<![\\p{L}.])" + PersonName.RANK
+                            + PersonName.WHOLE),
             // "Glider aerobatics: Wilf Marrow in his sailplane".
             Way.of(
                     Where.HEAD,
@@ -127,7 +129,7 @@ final class Pilots {
             Way.of(Where.ANYWHERE, "(?:^|\\n)[ \\t]*" + PersonName.FIRST + " here\\b"),
             Way.of(Where.WHOLE, SIGNS + PersonName.FIRST + ROLE + "[ \\t]*(?:[.!x]{0,3}(?:$|\\n)|[,(])"),
             // A line that is nothing but one name, behind a letter.
-            Way.of(Where.FOOT, "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.FIRST + "[ \\t]*[.x]{0,3}$"));
+            Way.of(Where.LAST_LINE, "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.FIRST + "[ \\t]*[.x]{0,3}$"));
 
     /** Teams, where nobody is named. */
     private static final List<Way> TEAM = List.of(
@@ -135,7 +137,9 @@ final class Pilots {
             Way.of(
                     Where.HEAD,
                     "^[ \\t]*([Tt]he(?:[ \\t]+\\p{Lu}[\\p{L}'’-]+){1,3})(?=[ \\t]*[-–—,:(].*(?i:ship|formation|team|pair|synchro|display)\\b)"),
-            Way.of(Where.ANYWHERE, "[\"“]([^\"”\\n]{3,40})[\"”],? (?i:(?:display|parachute|formation|aerobatic) team)\\b"),
+            Way.of(
+                    Where.ANYWHERE,
+                    "[\"“]([^\"”\\n]{3,40})[\"”],? (?i:(?:display|parachute|formation|aerobatic) team)\\b"),
             Way.of(
                     Where.FOOT,
                     "^[ \\t]*((?:\\p{Lu}[\\p{L}'’-]+[ \\t]){1,3}(?:(?:Parachute|Display|Formation|Aerobatic) )+Team)[ \\t]*$"));
@@ -187,12 +191,13 @@ final class Pilots {
     }
 
     private Stream<String> found(Way way) {
-        Stream<String> names = parts(way.where()).flatMap(part -> way.pattern()
-                .matcher(part)
-                .results()
-                .map(Pilots::names)
-                .filter(Objects::nonNull)
-                .map(Objects::requireNonNull));
+        Stream<String> names = parts(way.where())
+                .flatMap(part -> way.pattern()
+                        .matcher(part)
+                        .results()
+                        .map(Pilots::names)
+                        .filter(Objects::nonNull)
+                        .map(Objects::requireNonNull));
         boolean isLast = way.where() == Where.WHOLE || way.where() == Where.FOOT;
         return isLast ? names.reduce((first, last) -> last).stream() : names;
     }
@@ -202,9 +207,14 @@ final class Pilots {
             case ANYWHERE -> Stream.concat(notes.stream(), Stream.of(String.join("\n", said)));
             case HEAD -> notes.stream().limit(HEADINGS).filter(note -> note.length() <= LONGEST_HEADING);
             case WHOLE -> Stream.of(String.join("\n", notes));
-            case FOOT -> notes.subList(Math.max(0, notes.size() - LAST), notes.size()).stream()
-                    .flatMap(String::lines);
+            case FOOT ->
+                notes.subList(Math.max(0, notes.size() - LAST), notes.size()).stream()
+                        .flatMap(String::lines);
             case END -> notes.stream().skip(Math.max(0, notes.size() - 1));
+            case LAST_LINE ->
+                notes.stream()
+                        .skip(Math.max(0, notes.size() - 1))
+                        .map(note -> note.substring(note.lastIndexOf('\n') + 1));
         };
     }
 

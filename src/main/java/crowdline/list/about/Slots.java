@@ -32,8 +32,8 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final Pattern WISHED = Pattern.compile(
             "(?i)(?<![\\d:.])" + TIME + "(?=\\s(?:would|will|suits?|is (?:fine|good|best)|if (?:possible|you))\\b)");
     /** "From 13:40", "at 12:15": an hour and no word to it. */
-    private static final Pattern BARE =
-            Pattern.compile("(?i)\\b(?:from|at|begin(?:ning)? at)\\s+" + TIME + "(?!\\s?(?:ft|feet|kts?|knots?|m|rpm|metres?|mph|kmh)\\b)");
+    private static final Pattern BARE = Pattern.compile("(?i)\\b(?:from|at|begin(?:ning)? at)\\s+" + TIME
+            + "(?!\\s?(?:ft|feet|kts?|knots?|m|rpm|metres?|mph|kmh)\\b)");
 
     private static final Map<String, Integer> WORDS = Map.ofEntries(
             Map.entry("one", 1),
@@ -54,7 +54,8 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
             Map.entry("half", 30));
     private static final String WORD = "(" + String.join("|", WORDS.keySet()) + "|\\d{1,2})";
     /** "Twenty past two", "half past three". */
-    private static final Pattern SPOKEN = Pattern.compile("(?i)(?<![\\p{L}\\d.:])(?:a )?" + WORD + " (past|to) " + WORD + "(?!\\p{L})");
+    private static final Pattern SPOKEN =
+            Pattern.compile("(?i)(?<![\\p{L}\\d.:])(?:a )?" + WORD + " (past|to) " + WORD + "(?!\\p{L})");
 
     private static final Pattern FULL = Pattern.compile("(?i)(?<![\\p{L}\\d])" + WORD + " o['’]?clock");
     private static final Pattern OTHER = Pattern.compile(
@@ -103,7 +104,9 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
             boolean isTo = spoken.group(2).equalsIgnoreCase("to");
             boolean isTime = minutes < MINUTES && hour >= 1 && hour <= NOON_H && (!isTo || minutes % 5 == 0);
             return isTime
-                    ? String.format("%d:%02d", isTo ? (hour + NOON_H - 2) % NOON_H + 1 : hour, isTo ? MINUTES - minutes : minutes)
+                    ? String.format(
+                            "%d:%02d",
+                            isTo ? (hour + NOON_H - 2) % NOON_H + 1 : hour, isTo ? MINUTES - minutes : minutes)
                     : Matcher.quoteReplacement(spoken.group());
         });
     }

@@ -49,6 +49,7 @@ public final class Sayings {
 
     public Sayings() {
         anywhere.add(Formations.saying());
+        anywhere.add(Yawing.saying());
         approaches();
         headings();
         places();
@@ -142,6 +143,10 @@ public final class Sayings {
                             + "(?: of (?:the )?(?:display|crowd|line|box|show|runway)(?: line)?)?",
                     said(Detail.PLACE, place));
             add(side, "(?:at )?" + side + "end", said(Detail.PLACE, place));
+            add(
+                    side,
+                    at + "(?:far|near|other) end (?:on )?(?:your|the|our|crowd|my) " + side,
+                    said(Detail.PLACE, place));
             add(side, "(?:place|position|where|end) " + side + HAND, said(Detail.PLACE, place));
             add(
                     side,
@@ -163,7 +168,7 @@ public final class Sayings {
                 said(Detail.PLACE, Place.CENTRE));
         add(
                 "front",
-                "(?:right |directly |just |back )*in front(?: of " + CROWD
+                "(?:(?<!to the )right |directly |just |back )*in front(?: of " + CROWD
                         + "| of (?:the )?(?:datum|everyone|everybody|commentary))?",
                 said(Detail.PLACE, Place.CENTRE));
         add(
@@ -236,7 +241,7 @@ public final class Sayings {
                 "speed|entry|enter",
                 "(?:at )?(?:entry speed|entry at|enter at|speed of|speed|entry) " + NUM + end,
                 Measured.bareSpeed());
-        add(" entry", NUM + " (?:entry|on entry|at entry)", Measured.bareSpeed());
+        add(" entry| in ", NUM + " (?:entry|on entry|at entry|in(?= $))", Measured.bareSpeed());
         add(
                 "height|base|alt|floor",
                 "(?:height|base|altitude|alt|floor) (?:of |at )?" + NUM + end,

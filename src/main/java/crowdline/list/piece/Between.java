@@ -29,6 +29,11 @@ final class Between {
     /** "Take off and come back with a wing-over" are two figures. */
     private static final Set<String> COMING_BACK = Set.of("back", "return", "returning", "returns", "again");
 
+    /** "A stall turn while I do a slow roll" are two figures. */
+    private static final Set<String> WHILE = Set.of("while", "whilst");
+
+    private static final Set<String> DOES = Set.of("do", "doe", "doing", "fly", "flying", "perform", "performing");
+
     /** No figure is flown as often. */
     private static final double LEAST_ANGLE = 90;
 
@@ -38,6 +43,9 @@ final class Between {
     /** Where on a figure an addition is flown. */
     private static final Set<String> ON_A_FIGURE =
             Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
+
+    /** "Along the crowd line" is on none. */
+    private static final Set<String> GROUND = Set.of("crowd", "display", "show", "runway", "flight", "centre");
 
     private static final Set<String> ENDING = Set.of("exit", "finish", "entry", "start", "out");
 
@@ -123,7 +131,9 @@ final class Between {
             boolean isHow = i > after
                     && Set.of("with", "for").contains(words.get(i).plain())
                     && words.subList(after, i).stream().anyMatch(word -> COMING_BACK.contains(word.plain()));
-            if (isFrom || (!isHow && ADDING.contains(words.get(i).plain()))) {
+            boolean isAnothers = WHILE.contains(words.get(i).plain())
+                    && words.subList(i, next.from()).stream().anyMatch(word -> DOES.contains(word.plain()));
+            if (isFrom || (!isHow && !isAnothers && ADDING.contains(words.get(i).plain()))) {
                 return true;
             }
         }
@@ -162,7 +172,8 @@ final class Between {
                     && i + 2 < words.size()
                     && words.get(i + 1).plain().equals("of")
                     && Set.of("it", "that").contains(words.get(i + 2).plain());
-            if (ON_A_FIGURE.contains(plain) && !isOnTopOfIt) {
+            boolean isOnTheGround = GROUND.contains(words.get(i - 1).plain());
+            if (ON_A_FIGURE.contains(plain) && !isOnTopOfIt && !isOnTheGround) {
                 return true;
             }
             if (plain.equals("and")) {

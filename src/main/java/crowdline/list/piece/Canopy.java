@@ -3,35 +3,50 @@ package crowdline.list.piece;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Parachutists call things as aeroplanes do, and mean others. */
 public final class Canopy {
-    private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", "canopy descent");
+    private static final String DESCENT = "canopy descent";
+    private static final String LANDING = "canopy landing";
+    private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT);
 
     private Canopy() {}
 
-    /** "Then canopies open, under canopy three minutes": it opens once. */
+    /** "Then canopies open, under canopy three minutes": it opens once; and who lands last lands with the others. */
     public static boolean isOpen(List<Draft> lines, Draft draft) {
         Names.Sense sense = draft.sense();
         Names.Sense before =
                 lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
         return sense != null
                 && before != null
-                && sense.figure().equals("canopy descent")
-                && before.figure().equals("canopy descent");
+                && List.of(DESCENT, LANDING).contains(sense.figure())
+                && before.figure().equals(sense.figure());
     }
 
     /** Who comes down under a canopy lands under it. */
     public static void land(List<Draft> lines, Draft draft) {
-        Names.Sense landing = draft.sense();
-        Names.Sense before =
-                lines.isEmpty() ? null : lines.get(lines.size() - 1).sense();
-        if (landing != null
-                && before != null
-                && landing.figure().equals("landing")
-                && UNDER_CANOPY.contains(before.figure())) {
-            draft.mean(new Names.Sense("canopy landing", "canopy landing", false, List.of()));
+        Names.Sense down = draft.sense();
+        Names.Sense before = lastFigure(lines);
+        if (down == null || before == null) {
+            return;
         }
+        boolean isUnder = UNDER_CANOPY.contains(before.figure());
+        if (down.figure().equals("landing") && (isUnder || before.figure().equals(LANDING))) {
+            draft.mean(new Names.Sense(LANDING, LANDING, false, List.of()));
+        } else if (isUnder && down.weak() && down.choices().contains("landing")) {
+            draft.mean(new Names.Sense(DESCENT, DESCENT, false, List.of()));
+        }
+    }
+
+    /** Of what is only timed nothing is known. */
+    private static Names.@Nullable Sense lastFigure(List<Draft> lines) {
+        return lines.stream()
+                .map(Draft::sense)
+                .filter(Objects::nonNull)
+                .reduce((first, last) -> last)
+                .orElse(null);
     }
 }

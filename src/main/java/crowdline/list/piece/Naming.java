@@ -54,6 +54,14 @@ final class Naming {
                 && Set.of("to", "for").contains(words.get(next).plain());
     }
 
+    /** "One pass straight and level": nobody levels out. */
+    private static boolean isStraightAndLevel(List<Word> words, int at) {
+        return at > 1
+                && words.get(at).plain().equals("level")
+                && words.get(at - 1).plain().equals("and")
+                && words.get(at - 2).plain().equals("straight");
+    }
+
     /** "One more change to what I sent". */
     private static boolean isAChange(List<Word> words, int at) {
         Word before = at == 0 ? null : words.get(at - 1);
@@ -92,6 +100,7 @@ final class Naming {
             if (named != null
                     && ((weakToo && isCountOfTurns(words, i))
                             || isFlyingThrough(words, i, named)
+                            || isStraightAndLevel(words, i)
                             || isAChange(words, i))) {
                 named = null;
             }

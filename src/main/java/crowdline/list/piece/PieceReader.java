@@ -28,6 +28,8 @@ public final class PieceReader {
 
     private static final Set<String> DOWN = Set.of("down", "descend", "descending", "descent", "downward");
 
+    private static final Set<String> SLIPPING = Set.of("no", "make", "sorry", "mean", "wait");
+
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
 
@@ -60,7 +62,7 @@ public final class PieceReader {
                         ? words.get(i)
                         : surelySpelt(words.get(i)))
                 .toList());
-        List<Found> found = isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt);
+        List<Found> found = saidOnce(spelt, isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt));
         if (found.size() > 1) {
             List<Found> named = found.stream()
                     .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
@@ -124,6 +126,27 @@ public final class PieceReader {
         return drafts;
     }
 
+    /** "Barrel roll barrel roll to the left", behind a slip: a name of several words said twice in one breath is said once. */
+    private static List<Found> saidOnce(List<Word> words, List<Found> found) {
+        List<Found> once = new ArrayList<>();
+        for (int i = 0; i < found.size(); i++) {
+            Found next = i + 1 < found.size() ? found.get(i + 1) : null;
+            boolean isSaidAgain = next != null
+                    && next.from() == found.get(i).to()
+                    && next.to() - next.from() > 1
+                    && words.subList(0, next.from()).stream().anyMatch(word -> SLIPPING.contains(word.plain()))
+                    && plain(words, next).equals(plain(words, found.get(i)));
+            if (!isSaidAgain) {
+                once.add(found.get(i));
+            }
+        }
+        return once;
+    }
+
+    private static List<String> plain(List<Word> words, Found found) {
+        return words.subList(found.from(), found.to()).stream().map(Word::plain).toList();
+    }
+
     /** A line that only says how the aircraft arrives is its arrival. */
     private static boolean isArriving(Text text, List<Word> words) {
         if (words.isEmpty() || !ARRIVING.contains(words.get(0).plain())) {
@@ -166,6 +189,7 @@ public final class PieceReader {
         boolean isAName = isShort && words.size() == 2 && words.stream().anyMatch(spelling::isKnown);
         if (words.size() > 8
                 || (!stands && isShort && !isAName)
+                || tellsOfASpeed(words, read)
                 || (!words.isEmpty() && Manner.GREETING.has(words.get(0)))) {
             return null;
         }
@@ -186,6 +210,13 @@ public final class PieceReader {
             }
         }
         return draft.notes().isEmpty() ? draft : null;
+    }
+
+    /** "100 knots is all she will give me": of everyday words none is a misspelt dive. */
+    private boolean tellsOfASpeed(List<Word> words, Draft read) {
+        return read.says(Detail.ENTRY_KT)
+                && Manner.SENTENCE.hasAny(words)
+                && words.stream().allMatch(word -> word.number() != null || spelling.isEveryday(word));
     }
 
     private boolean isTradeWord(Word word) {

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 final class Slips {
     /** Right behind a figure. */
     private static final Pattern BEHIND = Pattern.compile(
-            "(?:oh )?(?:no wait|no sorry|sorry no|no no|no i mean|i mean|wait no|correction)\\b.*|(?:before |earlier |last year |once |in the past )?but (?:it's|it is|it|now|that's) ?(?:now|it's|i do|i fly)?(?: a| an| the)?|(?:i(?:'ve| have)? )?(?:took|taken|left) (?:it )?out\\b.*");
+            "(?:oh )?(?:no wait|no sorry|sorry no|no no|no i mean|i mean|wait no|correction|(?:no |sorry |wait |er |um |oh )*(?:actually )?make (?:that|it)|no (?:actually|it's|that's|say|rather))\\b.*|(?:before |earlier |last year |once |in the past )?but (?:it's|it is|it|now|that's) ?(?:now|it's|i do|i fly)?(?: a| an| the)?|(?:i(?:'ve| have)? )?(?:took|taken|left) (?:it )?out\\b.*");
 
     /** Right ahead of one. */
     private static final Pattern AHEAD = Pattern.compile("(?:.* )?(?:no|not|not the|not a)");

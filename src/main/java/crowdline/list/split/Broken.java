@@ -19,6 +19,10 @@ final class Broken {
     /** A row of a table begins with a time, or has a tab, a bar or several semicolons in it. */
     private static final Pattern ROW = Pattern.compile("\\d{1,2}:\\d{2}\\b|[^\\n]*(?:\\t|\\||;[^\\n]*;|\\S {3,}\\S)");
 
+    /** "Bout 5 mins" stands for itself. */
+    private static final Pattern LENGTH = Pattern.compile(
+            "(?:about |'?bout |abt |approx\\w*\\.? |roughly |ca\\.? ?|c\\. ?|~ ?)?\\d{1,2}(?:[.,]5)? ?min(?:ute)?s?\\W*(?:$|\\n|in all|altogether|total|all in)");
+
     /** No phrase ends so. */
     private static final Pattern CUT =
             Pattern.compile("(?s).*(?:^|\\W)(?:a|an|the|from|of|with|and|into|my|our|his|her|your|at|to|half|or) *");
@@ -54,7 +58,12 @@ final class Broken {
         if (isOfABroken[at]) {
             return !endsASentence(line);
         }
-        if (line.end() - line.start() < WRAPPED || isRow(next) || written(line).endsWith(";")) {
+        boolean isLength =
+                LENGTH.matcher(text.folded()).region(next.words(), next.end()).lookingAt();
+        if (line.end() - line.start() < WRAPPED
+                || isLength
+                || isRow(next)
+                || written(line).endsWith(";")) {
             return false;
         }
         boolean isShort = next.end() - next.start() < SHORT;

@@ -21,10 +21,10 @@ public final class Splitter {
     private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3}|[a-z])\\s+(?=[\\p{L}\\d(])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
-            + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
+            + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
-            + "|(?<word>\\b(?:and then|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
+            + "|(?<word>\\b(?:and then|(?:and )?that's it(?= (?:i |we )?(?:and )?land)|so(?= (?:i|we) (?:take|fly|run|dive|pull|come|start|open|loop|roll))|(?<=\\b(?:wave|waggle|bow) )and(?= land)|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? (?:with|by(?= (?:a|an|the|my|doing|flying)\\b)))\\b)"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"

@@ -17,7 +17,7 @@ public final class Words {
             + "|(?<ordinal>(?<![\\d.,:])\\d{1,2}(?:st|nd|rd|th))(?!\\p{L})"
             + "|(?<fraction>1/2|1/4|3/4|[½¼¾])(?!\\d)"
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
-            + "|(?<number>\\d{1,9}(?:\\.\\d{1,6})?)"
+            + "|(?<number>\\d{1,9}(?:\\.\\d{1,6}|,(?:5|25|75)(?![\\d,]))?)(?:(?<![5-9]\\d\\d)(?<!\\d{4})ish(?!\\p{L}))?"
             + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|w\\.(?=\\s)|(?:c/l|k/e|o/side|o/s)(?!\\p{L}))"
             + "|\\p{L}+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
@@ -49,7 +49,7 @@ public final class Words {
             "square sq",
             "reposition repo repos",
             "with w/ w.",
-            "turn trn tours umdrehung umdrehungen",
+            "turn trn",
             "landing ldg lndg",
             "inverted upsidedown inverse",
             "right rh r rt rgt starboard stbd",
@@ -66,7 +66,7 @@ public final class Words {
             "and & + n",
             "at @",
             "top apex",
-            "about ~",
+            "about ~ bout abt",
             "x × *",
             "1 one",
             "2 two zwei deux",
@@ -104,7 +104,7 @@ public final class Words {
             "slow slowly",
             "climb clb",
             "descend desc dsnd",
-            "from frm fr",
+            "from frm fr fm",
             "spin vrille",
             "loop looping lupe lupin",
             "roll role rowl tonneau rll",
@@ -113,6 +113,10 @@ public final class Words {
             "across accross",
             "except xc",
             "smoke smokes smoking");
+
+    /** Of other languages, in lists that are written in them or half in them: no English word is a misspelt one of these. */
+    private static final Map<String, String> FOREIGN =
+            same("left links gauche", "right rechts droite", "slow langsam", "turn tours umdrehung umdrehungen");
 
     private static final List<String> ORDINALS = List.of(
             "first",
@@ -254,7 +258,7 @@ public final class Words {
             return number(found, Double.parseDouble(text.replace(",", "")));
         }
         if (found.group("number") != null) {
-            return number(found, Double.parseDouble(text));
+            return number(found, Double.parseDouble(found.group("number").replace(',', '.')));
         }
         String plain = plain(text);
         boolean isNumber = Character.isDigit(plain.charAt(0)) && plain.indexOf(':') < 0;
@@ -276,7 +280,7 @@ public final class Words {
 
     /** The plain form of one word. */
     public static String plain(String word) {
-        String same = SAME.get(word);
+        String same = FOREIGN.getOrDefault(word, SAME.get(word));
         if (same != null) {
             return same;
         }

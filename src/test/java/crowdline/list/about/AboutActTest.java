@@ -178,8 +178,20 @@ class AboutActTest {
     void aNameThatALineTookIsFound() {
         FigureList list = new FigureList(
                 List.of(new ListLine(
-                        "Ada Quillan will land last", "landing", "landing", null, null, null, null, null, null, null,
-                        null, null, true, List.of())),
+                        "Ada Quillan will land last",
+                        "landing",
+                        "landing",
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        true,
+                        List.of())),
                 List.of(new Aside("Team leader:", 0, List.of())),
                 List.of());
 

@@ -1,0 +1,55 @@
+package crowdline.list;
+
+import crowdline.list.draft.Draft;
+import crowdline.list.draft.Formations;
+import crowdline.list.name.Names;
+import crowdline.list.word.Text;
+import crowdline.list.word.Words;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** What a team flies while it is together: "team of 4 … reform diamond, barrel roll left" rolls all four. */
+final class Together {
+    private static final Pattern TEAM = Pattern.compile(
+            "\\b(?:team|formation|display|trio|section) of (?:[3-9]|three|four|five|six|seven|eight|nine)\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
+                    + "|\\b(?:we are|there are) (?:three|four|five|six|seven|nine) (?:of us|aircraft|aeroplanes|pilots)\\b");
+
+    /** In which all are together, or come together. */
+    private static final Set<String> JOINED =
+            Set.of("join-up", "changing shape", "formation pass", "formation loop", "formation roll");
+
+    /** Flown by some of them. */
+    private static final Pattern SOME = Pattern.compile(
+            "\\b(?:solos?|singletons?|pair|synchro|no\\.? ?\\d|number (?:\\d|one|two|three|four|five|six)|lead(?:er)?|wingm[ae]n)\\b");
+
+    private static final Pattern SHAPE =
+            Pattern.compile("\\b(?:diamond|box|vic|arrow|delta|swan|card|line abreast|line astern|echelon)\\b");
+
+    private Together() {}
+
+    /** Makes of the figures of a team, as long as it is together, those that several fly. */
+    static void fly(List<Draft> drafts, Text text) {
+        if (!TEAM.matcher(text.folded()).find()) {
+            return;
+        }
+        boolean areTogether = false;
+        for (Draft draft : drafts) {
+            Names.Sense sense = draft.sense();
+            if (sense == null) {
+                continue;
+            }
+            String written = Words.folded(draft.written(text));
+            boolean isOfAll = !SOME.matcher(written).find();
+            if (isOfAll && (areTogether || SHAPE.matcher(written).find())) {
+                Formations.flyTogether(draft);
+            }
+            areTogether = JOINED.contains(figure(draft));
+        }
+    }
+
+    private static String figure(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense == null ? "" : sense.figure();
+    }
+}
