@@ -257,21 +257,19 @@ final class Assembly {
         }
     }
 
-    /** Lets others take the place of a figure: of several the one that was named last ahead of the change, else the first. */
+    /** Lets others take the place of a figure. */
     void exchange(Draft old, List<Draft> now) {
-        List<Draft> same = lines.all().stream()
-                .filter(draft -> Exchanges.isSame(draft, old))
-                .toList();
-        if (same.isEmpty()) {
-            return;
+        Draft meant = Exchanges.meant(lines.all(), old);
+        if (meant != null) {
+            lines.all().addAll(lines.all().indexOf(meant), now);
+            lines.all().remove(meant);
+            meant.eachSpan(asides::add);
         }
-        Draft meant = same.stream()
-                .filter(draft -> draft.start() < old.start())
-                .reduce((first, second) -> second)
-                .orElse(same.get(0));
-        lines.all().addAll(lines.all().indexOf(meant), now);
-        lines.all().remove(meant);
-        meant.eachSpan(asides::add);
+    }
+
+    /** Lets two figures change places, the first of each. */
+    void swap(Draft one, Draft other) {
+        Exchanges.swap(lines.all(), one, other);
     }
 
     /** Lets the lines of two sentences change places. */

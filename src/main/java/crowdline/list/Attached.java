@@ -33,7 +33,12 @@ final class Attached {
                 said.forgetNotes();
                 if (isWhere && !isSaid) {
                     figure.takeWhere(said);
-                } else if (isWhere) {
+                } else if (isSaid) {
+                    for (Detail detail : Detail.values()) {
+                        if (said.says(detail)) {
+                            figure.unsay(detail);
+                        }
+                    }
                     figure.take(said);
                 } else {
                     figure.correct(said);

@@ -5,6 +5,7 @@ import crowdline.list.draft.Draft;
 import crowdline.list.line.Sided;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece;
 import crowdline.list.split.Piece.Parting;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
@@ -50,10 +51,11 @@ final class Beside {
     static boolean isTurning(Draft previous, Heard heard) {
         Draft draft = heard.drafts().get(0);
         Names.Sense before = previous.sense();
+        String first = heard.words().get(0).plain();
+        boolean isTheSame = (first.equals("i") || first.equals("always")) && Exchanges.isSame(previous, draft);
         boolean turns = heard.drafts().size() == 1
-                && heard.isWeak()
                 && heard.piece().parting() != Parting.LINE
-                && TURNING.contains(heard.words().get(0).plain())
+                && (isTheSame || (heard.isWeak() && TURNING.contains(first)))
                 && draft.saysOnly(Detail.SIDE)
                 && draft.notes().isEmpty()
                 && before != null
@@ -153,7 +155,9 @@ final class Beside {
                                             && !draft.saysAnything()
                                             && style.figureEachLine()
                                             && sense.figure().equals(before.figure()))
-                                    || (sense.weak() && !FLOWN_AS_WELL.contains(sense.figure())));
+                                    || (sense.weak()
+                                            && !FLOWN_AS_WELL.contains(sense.figure())
+                                            && !draft.says(Detail.SECONDS)));
                 });
     }
 
@@ -211,6 +215,9 @@ final class Beside {
 
     /** Whether a piece only says how the figure before it is. */
     static boolean describes(Heard heard, Sentence sentence) {
+        if (saysBothWays(heard)) {
+            return true;
+        }
         boolean isLoad = heard.words().size() == 2
                 && heard.words().get(0).number() != null
                 && heard.words().get(1).plain().equals("g");
@@ -223,6 +230,14 @@ final class Beside {
                         .findFirst()
                         .filter(Manner.QUALIFYING::has)
                         .isPresent();
+    }
+
+    /** "Nat to the left and Isa to the right". */
+    private static boolean saysBothWays(Heard heard) {
+        return heard.piece().parting() == Parting.COMMA
+                && heard.words().stream().anyMatch(word -> word.plain().equals("left"))
+                && heard.words().stream().anyMatch(word -> word.plain().equals("right"))
+                && !Manner.FLOWN.hasAny(heard.words());
     }
 
     static boolean isMeasured(Draft draft) {
@@ -239,5 +254,18 @@ final class Beside {
                 && heard.drafts().get(0).saysOnly(Detail.SECONDS)
                 && !Overlong.isOfTheAct(heard.drafts().get(0))
                 && heard.words().stream().anyMatch(word -> LASTS.contains(word.plain()));
+    }
+
+    /** A line of its own that measures the figure of the one above. */
+    static boolean isMeasuredBelow(Draft draft, Piece piece) {
+        return !draft.saysOnly(Detail.SMOKE)
+                && !draft.says(Detail.HEADING)
+                && piece.parting() == Parting.LINE
+                && isMeasured(draft);
+    }
+
+    /** "Spin. Two turns, then a loop." */
+    static boolean isCountOfASpin(Draft draft, Draft last) {
+        return draft.says(Detail.COUNT) && last.isSpin() && !last.says(Detail.COUNT);
     }
 }

@@ -24,7 +24,7 @@ final class BothEnds {
             "\\b(?<ends>(?:one |1 |once )?(?:at |on |from )?(?:each|both|opposite) (?:ends?|sides?)\\b(?! of))"
                     + "|\\b(?<ways>(?:one |1 |once )?(?:in )?(?:each|both) (?:ways?|directions?)\\b)"
                     + "|\\b" + SIDE + "(?<first>left|right)(?: hand)?(?<end>(?: end| side)?),?\\s?"
-                    + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?<=, ?)(?=(?:one|once|another|1)\\b)(?:another )?)"
+                    + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?=(?:one|once|another|1)\\b)(?:another )?)"
                     + SIDE
                     + "(?<second>left|right)(?: hand)?(?: end| side)?)\\b(?! (?:end|side) (?:of|to)\\b)");
 
@@ -53,6 +53,9 @@ final class BothEnds {
             "reposition",
             "bow");
 
+    /** "Two rolls, one left, one right" and "two rolls, left then right", not "two rolls left and right", nor "two left, then one right". */
+    private static final Pattern ONE_EACH = Pattern.compile("(?:(?:one|1|once)\\b.*|(?:(?!\\b(?:one|1|once)\\b).)*\\bthen\\b(?!.*\\b(?:one|1|once)\\b).*)");
+
     private static final int TWO = 2;
 
     private BothEnds() {}
@@ -71,6 +74,7 @@ final class BothEnds {
     }
 
     private static @Nullable Draft second(Draft draft, Text text) {
+        apart(draft, text);
         Names.Sense sense = draft.sense();
         if (sense == null || draft.name().isEmpty() || ONCE.contains(sense.figure())) {
             return null;
@@ -90,7 +94,7 @@ final class BothEnds {
             return null;
         }
         boolean isTwo = count != null && count == TWO;
-        if (isTwo && !isEnds) {
+        if (isTwo && !isEnds && (twice.group("first") == null || !ONE_EACH.matcher(twice.group().strip()).matches())) {
             return null;
         }
         if (twice.group("second") != null && twice.group("second").equals(twice.group("first"))) {
@@ -117,6 +121,18 @@ final class BothEnds {
         draft.dropNotes(note ->
                 TWICE.matcher(note.toLowerCase(java.util.Locale.UK)).find() || note.matches("(?i)(?:one|and|1| )+"));
         return second;
+    }
+
+    /** "Two wing-overs, one at each end" are two, and no lazy eight. */
+    private static void apart(Draft draft, Text text) {
+        if (draft.means("lazy eight") && draft.name().get(0).number() != null) {
+            int behind = draft.name().get(draft.name().size() - 1).end();
+            Matcher twice = TWICE.matcher(text.folded()).region(behind, Math.max(behind, draft.end()));
+            if (twice.find() && (twice.group("ends") != null || !"".equals(end(twice)))) {
+                draft.mean(new Names.Sense("wing-over", "wing-over", false, List.of()), draft.name());
+                draft.say(Detail.COUNT, (double) TWO);
+            }
+        }
     }
 
     private static String end(Matcher twice) {

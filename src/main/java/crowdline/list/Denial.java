@@ -1,5 +1,7 @@
 package crowdline.list;
 
+import crowdline.list.name.Names;
+import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;
 import crowdline.list.word.Word;
 import crowdline.list.word.Words;
@@ -7,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Tells which of the figures that are named are not flown: "same as last year, except no tumble". */
 final class Denial {
@@ -185,6 +188,18 @@ final class Denial {
     static boolean cancels(Heard piece) {
         return CANCELS.contains(piece.words().get(0).plain())
                 || isTakenBackBehind(piece, piece.drafts().get(0).name());
+    }
+
+    /** The figure that was named last of those that a piece cancels; null if there is none. */
+    static @Nullable Draft lastOf(List<Draft> lines, Heard cancelling) {
+        Names.Sense sense = cancelling.drafts().get(0).sense();
+        for (int i = lines.size() - 1; i >= 0 && sense != null; i--) {
+            Names.Sense named = lines.get(i).sense();
+            if (named != null && named.title().equals(sense.title())) {
+                return lines.get(i);
+            }
+        }
+        return null;
     }
 
     private static boolean isTakenBackBehind(Heard piece, List<Word> name) {

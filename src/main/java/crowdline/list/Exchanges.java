@@ -7,14 +7,17 @@ import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /** Figures of a list that others take the place of, by their names: "swap the spin for a tail slide", "the loop is now a bunt". */
@@ -35,6 +38,17 @@ final class Exchanges {
                             + OLD + "(?=[.,;:\\n!]|$)"),
             Pattern.compile("\\b" + OLD
                     + " (?:becomes|is now|has become|turns into|will now be|is replaced (?:by|with)) " + NEW));
+
+    private static final String BOTH = "(?:the|my|that) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?:the|my|that) ";
+
+    private static final List<Pattern> SWAPS = List.of(
+            Pattern.compile("\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around )?" + BOTH
+                    + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about))"),
+            Pattern.compile("\\b" + BOTH
+                    + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
+
+    /** Behind one exchange, another. */
+    private static final Pattern AND = Pattern.compile(",? ?(?:and|,|also) " + OLD + " (?:for|with|by|to|into) " + NEW);
 
     /** Of several figures the last is meant, which is not sure where the sentence names others that are flown. */
     private static final Pattern OUT = Pattern.compile(
@@ -75,22 +89,53 @@ final class Exchanges {
                 changes.add(assembly -> assembly.exchange(old, List.of()));
             }
         }
+        int swapped = changes.size();
+        for (Pattern swap : SWAPS) {
+            Matcher found = swap.matcher(text.folded()).region(sentence.start(), sentence.end());
+            while (found.find()) {
+                swap(found, at);
+            }
+        }
         for (Pattern change : CHANGES) {
             Matcher found = change.matcher(text.folded()).region(sentence.start(), sentence.end());
-            if (found.find()) {
-                Draft old = only(reading.read(found.start("old"), found.end("old")));
-                List<Draft> now = figures(reading.read(found.start("new"), found.end("new")));
-                if (old != null
-                        && !now.isEmpty()
-                        && isFlown(old, at)
-                        && !isFlown(now.get(0), at)
-                        && !Revisions.isPerhaps(text, sentence)) {
-                    changes.add(assembly -> assembly.exchange(old, now));
-                    return true;
+            if (changes.size() == swapped && found.find() && exchange(found, at)) {
+                Matcher more = AND.matcher(text.folded()).region(found.end(), sentence.end());
+                while (more.lookingAt() && exchange(more, at)) {
+                    more.region(more.end(), sentence.end());
                 }
             }
         }
         return changes.size() > before;
+    }
+
+    /** "Swap the spin for a tail slide"; false if these are no figures of which one takes the other's place. */
+    private boolean exchange(Matcher found, int at) {
+        Draft old = only(reading.read(found.start("old"), found.end("old")));
+        List<Draft> now = figures(reading.read(found.start("new"), found.end("new")));
+        boolean isOne = old != null
+                && !now.isEmpty()
+                && isFlown(old, at)
+                && !isFlown(now.get(0), at)
+                && !Revisions.isPerhaps(text, sentences.get(at));
+        if (isOne) {
+            Draft out = Objects.requireNonNull(old);
+            changes.add(assembly -> assembly.exchange(out, now));
+        }
+        return isOne;
+    }
+
+    /** "Swap the spin and the tail slide": both are flown. */
+    private void swap(Matcher found, int at) {
+        Draft one = only(reading.read(found.start("old"), found.end("old")));
+        Draft other = only(reading.read(found.start("new"), found.end("new")));
+        if (one != null
+                && other != null
+                && !isSame(one, other)
+                && isFlown(one, at)
+                && isFlown(other, at)
+                && !Revisions.isPerhaps(text, sentences.get(at))) {
+            changes.add(assembly -> assembly.swap(one, other));
+        }
     }
 
     /** Whether another sentence flies a figure. */
@@ -124,6 +169,31 @@ final class Exchanges {
         Names.Sense sense = draft.sense();
         Names.Sense meant = other.sense();
         return sense != null && meant != null && sense.figure().equals(meant.figure());
+    }
+
+    /** Which of several is meant where one is exchanged: the one that was named last ahead of the change, else the first. */
+    static @Nullable Draft meant(List<Draft> drafts, Draft old) {
+        List<Draft> same = drafts.stream().filter(draft -> isSame(draft, old)).toList();
+        return same.stream()
+                .filter(draft -> draft.start() < old.start())
+                .reduce((first, second) -> second)
+                .orElse(same.isEmpty() ? null : same.get(0));
+    }
+
+    /** Lets two figures change places, the first of each. */
+    static void swap(List<Draft> drafts, Draft one, Draft other) {
+        int first = first(drafts, one);
+        int second = first(drafts, other);
+        if (first >= 0 && second >= 0) {
+            Collections.swap(drafts, first, second);
+        }
+    }
+
+    private static int first(List<Draft> drafts, Draft figure) {
+        return IntStream.range(0, drafts.size())
+                .filter(i -> isSame(drafts.get(i), figure))
+                .findFirst()
+                .orElse(-1);
     }
 
     private static @Nullable Draft only(List<Draft> drafts) {

@@ -97,6 +97,9 @@ final class Lines {
         if (previous != null && (heard.isWeak() || !heard.isFigure()) && Again.isHeldInverted(previous, heard)) {
             return addAs(INVERTED, heard);
         }
+        if (heard.isWeak() && Canopy.opens(lines, heard)) {
+            return addAs(Canopy.DESCENDING, heard);
+        }
         if (heard.isFigure()) {
             if (previous != null && (goingOn.isRestOf(previous, heard) || Beside.isTurning(previous, heard))) {
                 return previous;
@@ -134,6 +137,9 @@ final class Lines {
             return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
         Draft draft = heard.drafts().get(0);
+        if (Canopy.opens(lines, heard)) {
+            return addAs(Canopy.DESCENDING, heard);
+        }
         if (Denial.takesBack(heard, isFigureNext) && isOnTheLastLine(piece) && slipAt != piece.start()) {
             slipAt = piece.end();
             return takeBack(last(), piece);
@@ -143,9 +149,16 @@ final class Lines {
             slipAt = piece.end();
             return previous;
         }
-        if (previous != null && previous.isFigure() && Denial.corrects(heard, slipAt == piece.start())) {
+        Draft corrected =
+                previous == null && slipAt == piece.start() && isOnTheLastLine(piece) ? last() : previous;
+        if (corrected != null && corrected.isFigure() && Denial.corrects(heard, slipAt == piece.start())) {
             draft.forgetNotes();
-            previous.correct(draft);
+            corrected.correct(draft);
+            corrected.takeIn(piece.start(), piece.end());
+            return corrected;
+        }
+        if (previous != null && slipAt == piece.start() && previous.says(Detail.COUNT) && Attached.isCount(heard)) {
+            Attached.count(previous, heard);
             previous.takeIn(piece.start(), piece.end());
             return previous;
         }
@@ -225,15 +238,11 @@ final class Lines {
 
     /** Leaves out the figure that was named last of those that a piece cancels; false if there is none. */
     private boolean leavesOutLast(Heard cancelling) {
-        Names.Sense sense = cancelling.drafts().get(0).sense();
-        for (int i = lines.size() - 1; i >= 0 && sense != null; i--) {
-            Names.Sense named = lines.get(i).sense();
-            if (named != null && named.title().equals(sense.title())) {
-                takeBack(lines.get(i), cancelling.piece());
-                return true;
-            }
+        Draft named = Denial.lastOf(lines, cancelling);
+        if (named != null) {
+            takeBack(named, cancelling.piece());
         }
-        return false;
+        return named != null;
     }
 
     /** Lets a line take what a piece says of it. */
@@ -297,11 +306,7 @@ final class Lines {
     }
 
     private boolean isOnTheLastLine(Piece piece) {
-        return !lines.isEmpty()
-                && text.written()
-                                .substring(Math.min(last().end(), piece.from()), piece.from())
-                                .indexOf('\n')
-                        < 0;
+        return !lines.isEmpty() && Nested.isOnTheLineOf(last(), piece, text);
     }
 
     /** "Square loop? No, a loop": the figure named before is not flown. */
@@ -337,26 +342,10 @@ final class Lines {
         Draft before = previous;
         boolean smoke = draft.saysOnly(Detail.SMOKE);
         if (before == null
-                && !smoke
                 && !lines.isEmpty()
-                && !draft.says(Detail.HEADING)
-                && ahead.isEmpty()
-                && piece.parting() == Parting.LINE
-                && Beside.isMeasured(draft)) {
-            before = lines.get(lines.size() - 1);
-        }
-        if (before == null
-                && !lines.isEmpty()
-                && piece.parting() == Parting.LINE
-                && Nested.isFurtherIn(piece, last(), text)) {
-            before = last();
-        }
-        if (before == null
-                && draft.says(Detail.COUNT)
-                && isFigureNext
-                && !lines.isEmpty()
-                && last().isSpin()
-                && !last().says(Detail.COUNT)) {
+                && ((ahead.isEmpty() && Beside.isMeasuredBelow(draft, piece))
+                        || (piece.parting() == Parting.LINE && Nested.isFurtherIn(piece, last(), text))
+                        || (isFigureNext && Beside.isCountOfASpin(draft, last())))) {
             before = last();
         }
         boolean isNextOnes = smoke

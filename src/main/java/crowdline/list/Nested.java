@@ -58,4 +58,9 @@ final class Nested {
         return !name.isEmpty()
                 && text.indent(piece.from()) > text.indent(name.get(0).start());
     }
+
+    /** Whether a piece stands on the line that a figure ends on. */
+    static boolean isOnTheLineOf(Draft figure, Piece piece, Text text) {
+        return text.written().substring(Math.min(figure.end(), piece.from()), piece.from()).indexOf('\n') < 0;
+    }
 }

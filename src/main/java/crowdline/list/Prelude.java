@@ -10,6 +10,8 @@ import crowdline.list.word.Word;
 import crowdline.list.word.Words;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What stands ahead of the figures of a sentence and is none: a greeting, a heading, "if the cloud allows". */
 final class Prelude {
@@ -74,6 +76,9 @@ final class Prelude {
     /** Of an act: "Second half:". */
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
 
+    private static final Pattern CALL =
+            Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*(?:-+|->|=)\\s");
+
     private static final int LONGEST_WHO = 5;
     private static final int LONGEST_TITLE = 4;
     private static final int LONGEST_NAME = 3;
@@ -120,6 +125,9 @@ final class Prelude {
         if (piece.words().isEmpty() && at + 1 < pieces.size()) {
             return isAt(pieces, at + 1, sentence, text, isFirst);
         }
+        if (isCall(piece, sentence, text) && pieces.get(at + 1).isFigure()) {
+            return true;
+        }
         boolean leads = piece.isWeak()
                 && (piece.words().size() == 1 || Manner.HEADING.hasAny(piece.words()))
                 && endsWithAColon(piece, text);
@@ -145,6 +153,12 @@ final class Prelude {
                                         || isSomebody(piece, text)
                                         || isOneOfSeveral(piece, sentence, text)))
                         || (isFirst && leadsToAColon(pieces, at, text)));
+    }
+
+    /** "'Last pass' - low fly-by": what is said on the radio stands ahead of what is flown. */
+    private static boolean isCall(Heard piece, Sentence sentence, Text text) {
+        Matcher call = CALL.matcher(text.folded()).region(sentence.start(), sentence.end());
+        return call.lookingAt() && piece.piece().from() < call.end("said");
     }
 
     /** "9 min", ahead of all figures: so long takes the whole act, and no first figure. */

@@ -59,13 +59,30 @@ final class Replies {
                     && !ListReader.isMailHead(text, sentences.get(i))) {
                 answers.add(i);
             }
-            isBehind = isQuoted ? isFigure : isBehind && !sentences.get(i).followsGap(text);
+            isBehind = isQuoted ? heard.get(i).stream().anyMatch(Heard::isFigure) : isBehind && !sentences.get(i).followsGap(text);
         }
         if (quoted < LEAST_QUOTED) {
             answers.clear();
         }
         boolean isAnew = own >= LEAST_OWN && changes <= MOST_CHANGES && quoted > 0;
         isWithoutTheQuoted = isAnew;
+    }
+
+    /** "Low pass and land" - "fine, low pass from the right": of several in a line the one that is named is meant. */
+    private static boolean saysMoreOf(List<Heard> pieces, Assembly assembly) {
+        List<Draft> said = pieces.stream()
+                .filter(Heard::isFigure)
+                .flatMap(piece -> piece.drafts().stream())
+                .toList();
+        List<Draft> lines = assembly.lines();
+        for (int i = lines.size() - 1; i >= Math.max(0, lines.size() - 2) && said.size() == 1; i--) {
+            if (Exchanges.isSame(lines.get(i), said.get(0)) && said.get(0).saysAnything()) {
+                said.get(0).forgetNotes();
+                lines.get(i).correct(said.get(0));
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean isQuoted(Sentence sentence) {
@@ -101,6 +118,10 @@ final class Replies {
         boolean isFigure = pieces.stream().anyMatch(Heard::isFigure);
         boolean isNo = NO.matcher(said).matches();
         Draft last = assembly.lines().get(assembly.lines().size() - 1);
+        if (isFigure && !isNo && saysMoreOf(pieces, assembly)) {
+            assembly.addNote(sentence.start(), sentence.end());
+            return true;
+        }
         if ((isNo || isFigure) && !ADDS.matcher(said).matches() && last.isFigure() && isQuoted(last.start())) {
             assembly.leaveOut(last.start(), last.start() + 1);
         }

@@ -70,7 +70,10 @@ final class Revisions {
                             + " (?:should (?:now )?(?:be|read)|will (?:now )?be|(?:is )?to be|(?:is )?replaced (?:by|with)|now)\\b"),
             Pattern.compile(
                     "(?:^|[.,;:\\n]|\\b(?:and|also|but|so)\\b)\\s*(?:and |also |but )?(?:for|at|in) " + MAY + N
-                            + ",? (?:please |i'll |i |we'll |we |it's |he |she |now |will ){0,3}(?:do|does|fly|flies|make|put|read|say|take)\\b"));
+                            + ",? (?:please |i'll |i |we'll |we |it's |he |she |now |will ){0,3}(?:do|does|fly|flies|make|put|read|say|take|come|comes|enter|go|start|turn|roll|use)\\b"));
+
+    /** "6 is three turns now": of a bare number at the beginning. */
+    private static final Pattern IS = Pattern.compile("^(?:\\W|(?:and|but|also|so|then|oh|the)\\b)*" + N + " (?:is|are) (?:now |only |just )?(?!(?:on|in|at|flown|wrong)\\b)");
 
     /** Behind it. */
     private static final Pattern INSTEAD =
@@ -307,6 +310,10 @@ final class Revisions {
             if (found.find() && become(line(found, 1), found.end(), to)) {
                 return;
             }
+        }
+        found.usePattern(IS).region(from, to);
+        if (found.find() && become(line(found, 1), found.end(), to)) {
+            return;
         }
         found.usePattern(INSTEAD).region(from, to);
         if (found.find() && become(line(found, 1), from, found.start())) {

@@ -12,8 +12,13 @@ import java.util.regex.Pattern;
 /** What a team flies while it is together: "team of 4 … reform diamond, barrel roll left" rolls all four. */
 final class Together {
     private static final Pattern TEAM = Pattern.compile(
-            "\\b(?:team|formation|display|trio|section) of (?:[3-9]|three|four|five|six|seven|eight|nine)\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
-                    + "|\\b(?:we are|there are) (?:three|four|five|six|seven|nine) (?:of us|aircraft|aeroplanes|pilots)\\b");
+            "\\b(?:trio|quartet|quintet|(?:team|formation|display|trio|section) of (?:[3-9]|three|four|five|six|seven|eight|nine))\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
+                    + "|\\b(?:we are (?:three|four|five|six|seven|nine)|there are (?:three|four|five|six|seven|nine) (?:of us|aircraft|aeroplanes|pilots))\\b");
+
+    private static final Pattern PAIR = Pattern.compile("\\b(?:duo|pair|pilots|wingm[ae]n|no\\.? ?2|number (?:2|two)|two[- ]ship)\\b");
+
+    private static final Pattern ALONE = Pattern.compile(
+            "\\W*(?:(?:go|goes|going|change|back) )?(?:in|into|to)?\\W*(?:a |the )?(?:vic|diamond|box|arrow(?:head)?|delta|swan|card|line abreast|line astern|echelon(?: left| right)?)\\W*");
 
     /** In which all are together, or come together. */
     private static final Set<String> JOINED =
@@ -30,13 +35,21 @@ final class Together {
 
     /** Makes of the figures of a team, as long as it is together, those that several fly. */
     static void fly(List<Draft> drafts, Text text) {
-        if (!TEAM.matcher(text.folded()).find()) {
+        boolean isTeam = TEAM.matcher(text.folded()).find();
+        if (isTeam || PAIR.matcher(text.folded()).find()) {
+            drafts.stream().filter(Together::isSplit).forEach(draft -> mean(draft, "synchro split"));
+        }
+        if (!isTeam) {
             return;
         }
         boolean areTogether = false;
         for (Draft draft : drafts) {
             Names.Sense sense = draft.sense();
             if (sense == null) {
+                if (ALONE.matcher(Words.folded(draft.written(text))).matches()) {
+                    mean(draft, "changing shape");
+                    areTogether = true;
+                }
                 continue;
             }
             String written = Words.folded(draft.written(text));
@@ -46,6 +59,15 @@ final class Together {
             }
             areTogether = JOINED.contains(figure(draft));
         }
+    }
+
+    /** A pair's "split" by that word alone is no half roll and pull through. */
+    private static boolean isSplit(Draft draft) {
+        return draft.means("split S") && draft.name().size() == 1;
+    }
+
+    private static void mean(Draft draft, String figure) {
+        draft.mean(new Names.Sense(figure, figure, false, List.of()));
     }
 
     private static String figure(Draft draft) {

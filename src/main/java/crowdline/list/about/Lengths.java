@@ -40,7 +40,7 @@ final class Lengths {
 
     /** Minutes of something else. */
     private static final Pattern OTHER =
-            Pattern.compile("\\b(?:brief\\w*|before|after|between|apart|fuel|hold\\w*|reserve\\w*|"
+            Pattern.compile("\\b(?:brief\\w*|before|after(?! release| take-?off| about| some| \\d)|between|apart|fuel|hold\\w*|reserve\\w*|"
                     + "notice|late|early|warm\\w*|transit\\w*|endurance|ago|walk|drive|away|inverted|tea|every|interview|from here|earlier|"
                     + "later|taxi\\w*|engine|call|spare)\\b");
 
@@ -55,6 +55,10 @@ final class Lengths {
     /** "Act length 6:30". */
     private static final Pattern CLOCK = Pattern.compile(
             "\\b(?:duration|length|total(?: time)?|running time)[\\s:=]{1,4}(\\d{1,2}):([0-5]\\d)(?![:\\d])");
+
+    /** "7 min 30". */
+    private static final Pattern AND_SECONDS =
+            Pattern.compile("(?<![\\d.:,])(\\d{1,2}) ?m(?:in(?:ute)?s?)? ?([0-5]\\d)(?: ?s(?:ec(?:ond)?s?)?)?(?![\\d:.])");
 
     /** "Saturday at 11:20, ten minutes". */
     private static final Pattern TIME = Pattern.compile("\\d{1,2}[:.]\\d{2}[^\\d\\n]{0,16}$");
@@ -76,6 +80,11 @@ final class Lengths {
                     return Double.valueOf(bare.group(1));
                 }
                 Matcher clock = CLOCK.matcher(sentence);
+                Matcher seconds = AND_SECONDS.matcher(sentence);
+                if (seconds.find() && isOfTheWhole(sentence, seconds)) {
+                    clock = seconds;
+                    clock.reset();
+                }
                 if (clock.find()) {
                     double minutes = Double.parseDouble(clock.group(1)) + Double.parseDouble(clock.group(2)) / 60;
                     if (minutes >= LEAST && minutes <= MOST) {
@@ -101,7 +110,11 @@ final class Lengths {
         boolean isHeading = BETWEEN.splitAsStream(rest.strip()).count() <= MOST_WORDS;
         boolean isBehindATime =
                 TIME.matcher(sentence.substring(0, found.start())).find();
+        String ahead = sentence.substring(0, found.start()).stripTrailing();
+        String behind = sentence.substring(found.end()).strip();
+        boolean isApart = ahead.endsWith(",") && (behind.isEmpty() || behind.startsWith(",") || behind.startsWith("."));
         return isAlone
+                || (isApart && !OTHER.matcher(sentence).find())
                 || (isBehindATime && !OTHER.matcher(sentence).find())
                 || (isHeading
                         && !OTHER.matcher(sentence).find()

@@ -51,7 +51,7 @@ final class Pilots {
     }
 
     private static final String LABEL =
-            "(?i:(?:display |lead )?pilots?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader"
+            "(?i:(?:display |lead )?pilots?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader|jump ?master|jump leader"
                     + "|performers?|performed by|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls"
                     + "|in the (?:front|back|left|right|hot) seat)";
     private static final String NO_LABEL =
@@ -64,7 +64,7 @@ final class Pilots {
             "(?i:(?:many |kind |kindest |best |warm |all the |all |very |with )*(?:cheers|good wishes|thanks|thx|regards|wishes|best"
                     + "|rgds|ta|love|greetings)|thank you|cordialement|salutations|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|viele gr(?:ü|ue)(?:ß|ss)e|yours(?: \\w+)?|all the best"
                     + "|atb|bye|see (?:you|ya)(?: \\w+){0,3})";
-    private static final String SIGNS = "(?:^|\\n|[.!,:)][ \\t]*)" + PARTING
+    private static final String SIGNS = "(?:^|\\n|[.!,:)][ \\t]*|(?i:full stop|comma) )" + PARTING
             + "[ \\t]*[,.!–-]{0,2}\\s+(?:[-–—][ \\t]*)?" + "(?:(?i:from)[ \\t])?" + PersonName.TITLE;
 
     /** Somebody who is named, whoever writes. */
@@ -75,7 +75,7 @@ final class Pilots {
                             + "|(?:^|\\n)[ \\t]*(?i:name)[ \\t]*[:=][ \\t]*|\\b(?i:(?<!your )name:?)[ \\t]{2,}"
                             + "|\\b(?i:lead)[ \\t]*[:=]?[ \\t]*"
                             + "|\\b(?i:programme|program|sequence|list|display|routine|figures|flying) (?i:of|for|by)[ \\t]+"
-                            + "|\\(me,? )" + PersonName.TITLE + PersonName.WHOLE
+                            + "|(?:\\(|\\b(?i:is|it's) )me,? )" + PersonName.TITLE + PersonName.WHOLE
                             + "(?:(?: \\([^)\\n]{1,20}\\))? (?:and|&) " + PersonName.TITLE + PersonName.WHOLE + ")?"),
             Way.of(
                     Where.ANYWHERE,
@@ -86,7 +86,7 @@ final class Pilots {
             Way.of(
                     Where.ANYWHERE,
                     PersonName.TITLE + PersonName.WHOLE
-                            + ",? (?i:will fly|intends to fly|is to fly|wants to fly|would like to fly|flies|is flying|will be flying"
+                            + ",? (?i:will fly|intends to fly|is to fly|wants to fly|would like to fly|flies|is flying|will be flying|lifts off|takes off|performs"
                             + "|who (?:flies|will fly|will be flying|is flying)|is (?:the|our|your) (?:display )?pilot)\\b"),
             // "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE".
             Way.of(
@@ -100,6 +100,11 @@ final class Pilots {
                     Where.HEAD,
                     "(?<!(?i:dear|hi|hello|to|flt|sqn|wg|gp|fg|plt|lt) )(?<![\\p{L}.])" + PersonName.RANK
                             + PersonName.WHOLE),
+            // "Programme for Saturday - Wilf Marrow, glider".
+            Way.of(
+                    Where.HEAD,
+                    "^[ \\t]*(?i:sequence|seq|display|programme|program|routine|list|solo|figures)\\b[^\\n]{0,30}[-–—:][ \\t]+"
+                            + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(]))"),
             // "Glider aerobatics: Wilf Marrow in his sailplane".
             Way.of(
                     Where.HEAD,
@@ -114,7 +119,10 @@ final class Pilots {
                             + PersonName.WHOLE),
             Way.of(Where.WHOLE, SIGNS + PersonName.WHOLE + ROLE + "\\s*(?:$|\\n|[,(])"),
             // A line that is nothing but a name, behind a letter.
-            Way.of(Where.FOOT, "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.WHOLE + "[ \\t]*[.]?$"),
+            Way.of(
+                    Where.FOOT,
+                    "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.WHOLE
+                            + "[ \\t]*(?:[.]?|, ?(?i:(?:mon|tues|wednes|thurs|fri|satur|sun)day\\b.*|\\d.*))$"),
             // "Yours, Alwyn Marrow (chief pilot)", "Night night, Tobias Crake", and nothing behind it.
             Way.of(
                     Where.END,

@@ -271,9 +271,9 @@ public final class Sayings {
 
     private void counts() {
         String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|goe)(?: of| in| to)?";
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $)|goe)(?: of| in| to)?";
         addOfFigure(
-                " turn | rotation | rev| time round| goe ",
+                " turn | rotation | rev| round | goe ",
                 "(?:of |x |for |with |do |in |a |full )*" + NUM + turn,
                 count(1));
         addOfFigure(" turn ", "(?:a )?half turn", said(Detail.COUNT, 0.5));

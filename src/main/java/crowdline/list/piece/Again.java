@@ -24,7 +24,7 @@ public final class Again {
 
     /** In plain words, of which "second" is "s". */
     private static final Pattern ANOTHER = Pattern.compile(
-            "(?:(?:i|we|carry|carrying|straight|directly|on|into|a|the|and|one|1|by|so|do|it's) )*(?:s|third|another|further|more) (?:1|of them|of those|the same)(?: (?:at|on|to|in|from|with|straight|right|after|behind|immediately|directly|the same|just|like|left)\\b.{0,30})?");
+            "(?:(?:i|we|carry|carrying|straight|straightaway|directly|immediately|at once|on|into|a|the|and|one|1|by|so|do|it's) )*(?:s|third|another|further|more) (?:1|of them|of those|the same)(?: (?:at|on|to|in|from|with|straight|right|after|behind|immediately|directly|the same|just|like|left)\\b.{0,30})?");
 
     private static final Pattern OTHER_WAY =
             Pattern.compile("(?:.* )?(?:other|opposite) (?:way|side|end|direction)(?: .*)?");

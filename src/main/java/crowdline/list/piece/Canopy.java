@@ -9,6 +9,10 @@ import org.jspecify.annotations.Nullable;
 
 /** Parachutists call things as aeroplanes do, and mean others. */
 public final class Canopy {
+    private static final Set<String> OPENING = Set.of("open", "opening", "deploy", "deployment");
+    /** What an opening begins. */
+    public static final Names.Sense DESCENDING = new Names.Sense("canopy descent", "canopy descent", false, List.of());
+
     private static final String DESCENT = "canopy descent";
     private static final String LANDING = "canopy landing";
     private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT);
@@ -24,6 +28,14 @@ public final class Canopy {
                 && before != null
                 && List.of(DESCENT, LANDING).contains(sense.figure())
                 && before.figure().equals(sense.figure());
+    }
+
+    /** "Opening at 3000 ft", behind a jump. */
+    public static boolean opens(List<Draft> lines, Heard heard) {
+        Names.Sense before = lastFigure(lines);
+        return before != null
+                && (before.figure().equals("jump") || before.figure().equals("freefall"))
+                && heard.words().stream().anyMatch(word -> OPENING.contains(word.plain()));
     }
 
     /** Who comes down under a canopy lands under it. */

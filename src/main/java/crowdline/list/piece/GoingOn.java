@@ -27,6 +27,9 @@ public final class GoingOn {
     /** No figure is flown as often. */
     private static final double LEAST_ANGLE = 90;
 
+    /** "Low pass, 360": a turn, and no speed without its unit. */
+    private static final double CIRCLE = 360;
+
     /** Figures with straight lines, on which rolls may be flown. */
     private static final Set<String> WITH_LINES = Set.of(
             "humpty bump",
@@ -130,7 +133,10 @@ public final class GoingOn {
             previous.note(text.piece(heard.piece().from(), heard.piece().to()));
             return takenIn(previous, heard);
         }
-        if (isNumberOf(previous, before, heard.words())) {
+        boolean isTurn = heard.piece().parting() == Parting.COMMA
+                && isNumber(heard.words())
+                && Double.valueOf(CIRCLE).equals(heard.words().get(0).number());
+        if (!isTurn && isNumberOf(previous, before, heard.words())) {
             return takenIn(previous, heard);
         }
         List<Word> both = joined(previous.name(), heard.words());
@@ -234,7 +240,8 @@ public final class GoingOn {
         Found last = found.get(found.size() - 1);
         List<String> between =
                 words.subList(last.to(), at).stream().map(Word::plain).toList();
-        return last.sense().figure().equals("reposition")
+        boolean isRegrouping = words.get(last.from()).plain().startsWith("regroup");
+        return (isRegrouping || last.sense().figure().equals("reposition"))
                 && between.stream().anyMatch(BY_MEANS_OF::contains)
                 && between.stream().allMatch(word -> BY_MEANS_OF.contains(word) || WHERE.contains(word));
     }

@@ -18,6 +18,11 @@ final class Naming {
     private static final Set<String> CHANGING = Set.of(
             "a", "the", "my", "more", "another", "last", "late", "any", "no", "other", "minute", "further", "only");
 
+    private static final Set<String> JUMPERS =
+            Set.of("leader", "master", "team", "display", "plane", "aircraft", "zone", "suit", "details", "detail", "show");
+
+    private static final Set<String> FOR = Set.of("for", "about", "around", "roughly", "some", "nearly");
+
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
 
     private final Names names;
@@ -52,6 +57,13 @@ final class Naming {
         return words.get(next - 1).plain().equals("through")
                 && next + 1 < words.size()
                 && Set.of("to", "for").contains(words.get(next).plain());
+    }
+
+    /** "Jump leader": somebody. */
+    private static boolean isOfJumpers(List<Word> words, int at) {
+        return words.get(at).plain().equals("jump")
+                && at + 1 < words.size()
+                && JUMPERS.contains(words.get(at + 1).plain());
     }
 
     /** "One pass straight and level": nobody levels out. */
@@ -92,7 +104,7 @@ final class Naming {
                             || (found.get(found.size() - 1).to() == i
                                     && words.get(i).plain().equals("land")));
             List<Word> ofAName = words.subList(0, Between.beforeHowItEnds(words, i));
-            Names.Named named = names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i));
+            Names.Named named = names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i) || isTimedInverted(words, i));
             Names.Named anyOrder = names.anyOrderAt(ofAName, i);
             if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
                 named = anyOrder;
@@ -100,6 +112,7 @@ final class Naming {
             if (named != null
                     && ((weakToo && isCountOfTurns(words, i))
                             || isFlyingThrough(words, i, named)
+                            || isOfJumpers(words, i)
                             || isStraightAndLevel(words, i)
                             || isAChange(words, i))) {
                 named = null;
@@ -109,7 +122,8 @@ final class Naming {
                     && !weakToo
                     && i + named.words() < words.size()
                     && !(isLast && isAtTheEnd(words, i + named.words()))
-                    && !isPullingUp(words, i)) {
+                    && !isPullingUp(words, i)
+                    && !isTimedInverted(words, i)) {
                 named = null;
             }
             if (named != null) {
@@ -135,6 +149,21 @@ final class Naming {
             }
         }
         return found;
+    }
+
+    /** "I come back inverted for about ten seconds, half roll": it is flown. */
+    private static boolean isTimedInverted(List<Word> words, int at) {
+        if (!words.get(at).plain().equals("inverted")) {
+            return false;
+        }
+        int next = at + 1;
+        while (next < words.size() && FOR.contains(words.get(next).plain())) {
+            next++;
+        }
+        return next > at + 1
+                && next + 1 < words.size()
+                && words.get(next).number() != null
+                && words.get(next + 1).plain().equals("s");
     }
 
     /** "Pull up and stall turn", "pull up half roll": both are figures, though to pull up begins many a one. */

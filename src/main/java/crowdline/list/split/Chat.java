@@ -20,7 +20,7 @@ final class Chat {
     private static final Pattern HEAD = Pattern.compile(
             "\\s*(?:\\[(?:\\d{1,4}[./-]\\d{1,2}(?:[./-]\\d{1,4})?,?\\s)?TIME\\]|\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4},?\\sTIME)\\s*(?:-\\s*)?"
                             .replace("TIME", "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\.?)?")
-                    + "(?<who>\\p{L}[\\p{L} .'-]{0,30}):\\s");
+                    + "(?<who>\\p{L}[\\p{L} .'()-]{0,30}):\\s");
 
     /** A message of a talk whose times nobody wrote. */
     private static final Pattern NAMED = Pattern.compile("\\s*(?<who>\\p{L}[\\p{L} .'-]{0,30}):\\s");

@@ -1,0 +1,20 @@
+package crowdline.list.word;
+
+import java.util.regex.Pattern;
+
+/** What a scanner takes for another sign: "l00p", "0ff", "25O mph". */
+final class Scanned {
+    private static final Pattern NOUGHT_IN_A_WORD = Pattern.compile("(?<=[a-z])0+(?=[a-z])"
+            + "|(?<![\\w.,:])0(?=[a-z]{2})(?!0(?:ft|feet|kts?|kn|secs?|mins?|deg|km|mph|am|pm|hrs?|th|st|nd|rd)\\b)");
+    private static final Pattern O_IN_A_NUMBER = Pattern.compile("(?<=\\d)o(?![a-z'])");
+
+    private Scanned() {}
+
+    /** The text, as long as it was, with the signs that are meant. */
+    static String mended(String folded) {
+        String words = NOUGHT_IN_A_WORD
+                .matcher(folded)
+                .replaceAll(found -> "o".repeat(found.group().length()));
+        return O_IN_A_NUMBER.matcher(words).replaceAll("0");
+    }
+}
