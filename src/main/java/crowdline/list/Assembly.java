@@ -2,6 +2,7 @@ package crowdline.list;
 
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
+import crowdline.list.piece.Canopy;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Asides;
@@ -201,6 +202,7 @@ final class Assembly {
         lines.all().forEach(draft -> Arriving.turn(draft, text));
         Rotor.read(lines.all());
         Together.fly(lines.all(), text);
+        Canopy.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
         ShowNames.give(lines.all(), text);
         Overlong.leaveOut(lines.all(), text).forEach(asides::ask);
         List<Draft> flown = Order.flown(BothEnds.of(lines.all(), text), text);

@@ -26,6 +26,8 @@ final class Beside {
             "(?s)(?:.*\\b(?:calls? (?:it|that|this|them)|called|named|known as|i said|says?|we name (?:it|that)|names? it)|it's|its|that's|thats|which is|that is|it"
                     + " is|this is)(?: a| an| the)?\\s+");
 
+    private static final Set<String> YAWING = Set.of("yaw", "pivot", "kick", "rotate");
+
     private static final Set<String> TURNING = Set.of("rolling", "turning", "spinning");
 
     private static final Set<String> UNITS = Set.of("kt", "ft", "mph", "km", "kmh", "metre", "m");
@@ -68,6 +70,12 @@ final class Beside {
         return turns;
     }
 
+    /** "I pivot to the right because of the propeller": which way a figure turns, whatever else is said. */
+    static boolean isYawing(Heard heard) {
+        return heard.drafts().get(0).saysOnly(Detail.SIDE)
+                && heard.words().stream().anyMatch(word -> YAWING.contains(word.plain()));
+    }
+
     /** "Second pass, 140 kt with the doors open": a measure ahead of words is that of the figure before. */
     static boolean isMeasuredAhead(Draft previous, Heard heard) {
         List<Word> words = heard.words();
@@ -102,9 +110,10 @@ final class Beside {
     /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
     static boolean isRemark(Heard heard) {
         Names.Sense sense = heard.drafts().get(0).sense();
-        boolean isIn = heard.words().get(0).plain().equals("in")
-                && heard.words().size() > 1
-                && !ARTICLES.contains(heard.words().get(1).plain());
+        int in = Set.of("both", "all").contains(heard.words().get(0).plain()) ? 1 : 0;
+        boolean isIn = heard.words().size() > in + 1
+                && heard.words().get(in).plain().equals("in")
+                && !ARTICLES.contains(heard.words().get(in + 1).plain());
         return sense != null
                 && (isIn
                         || (heard.piece().parting() == Parting.DASH && sense.weak() && !ENDS.contains(sense.figure())));

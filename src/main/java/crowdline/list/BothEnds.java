@@ -23,6 +23,7 @@ final class BothEnds {
     private static final Pattern TWICE = Pattern.compile(
             "\\b(?<ends>(?:one |1 |once )?(?:at |on |from )?(?:each|both|opposite) (?:ends?|sides?)\\b(?! of))"
                     + "|\\b(?<ways>(?:one |1 |once )?(?:in )?(?:each|both) (?:ways?|directions?)\\b)"
+                    + "|\\b(?<turns>one way,? (?:and |then ){1,2}(?:back )?the other(?: way)?\\b)"
                     + "|\\b" + SIDE + "(?<first>left|right)(?: hand)?(?<end>(?: end| side)?),?\\s?"
                     + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?=(?:one|once|another|1)\\b)(?:another )?)"
                     + SIDE

@@ -180,6 +180,15 @@ final class Exchanges {
                 .orElse(same.isEmpty() ? null : same.get(0));
     }
 
+    /** Lets the figure that is meant say what another draft of it says. */
+    static void correct(List<Draft> drafts, Draft by) {
+        Draft meant = meant(drafts, by);
+        if (meant != null) {
+            by.forgetNotes();
+            meant.correct(by);
+        }
+    }
+
     /** Lets two figures change places, the first of each. */
     static void swap(List<Draft> drafts, Draft one, Draft other) {
         int first = first(drafts, one);

@@ -196,7 +196,8 @@ final class Lines {
             previous.doubt();
             return said(previous, heard);
         }
-        if (!told.isTimed() && Tone.isAside(heard, sentence)) {
+        boolean isYawing = previous != null && previous.isFigure() && Beside.isYawing(heard);
+        if (!told.isTimed() && !isYawing && Tone.isAside(heard, sentence)) {
             asides.add(piece.start(), piece.end());
             asides.part(heard.beginsWith(Manner.PARTING) || Tone.takesLeave(heard));
             return previous;
@@ -210,7 +211,7 @@ final class Lines {
         if (previous != null
                 && (describes
                         || piece.parting() == Parting.DASH
-                        || Beside.isMeasuredAhead(previous, heard)
+                        || isYawing || Beside.isMeasuredAhead(previous, heard)
                         || Beside.isSaidOf(previous, heard, told, style))) {
             return taken(previous, draft, piece);
         }

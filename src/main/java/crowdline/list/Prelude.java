@@ -77,7 +77,7 @@ final class Prelude {
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
 
     private static final Pattern CALL =
-            Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*(?:-+|->|=)\\s");
+            Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*-+\\s");
 
     private static final int LONGEST_WHO = 5;
     private static final int LONGEST_TITLE = 4;
@@ -125,7 +125,7 @@ final class Prelude {
         if (piece.words().isEmpty() && at + 1 < pieces.size()) {
             return isAt(pieces, at + 1, sentence, text, isFirst);
         }
-        if (isCall(piece, sentence, text) && pieces.get(at + 1).isFigure()) {
+        if (at + 1 < pieces.size() && pieces.get(at + 1).isFigure() && isCall(piece, sentence, text)) {
             return true;
         }
         boolean leads = piece.isWeak()

@@ -37,6 +37,9 @@ final class Revisions {
             + ")?\\s(?:(?:is|are|was|were|has been|have been|falls?|goes|go|comes?) (?:now )?){1,2}(?:out|off|cut|cancelled"
             + "|deleted|dropped|scrapped|scrubbed|gone|removed|not flown)\\b(?! (?:to|of|the|in|at|on)\\b)");
 
+    private static final Pattern GOES =
+            Pattern.compile("(?<![\\d:.])(?:the )?" + NO + "\\s?" + N + " (?:goes|has gone|is gone)(?=\\s*(?:[.,;!)\\n]|$))");
+
     private static final Pattern WITHOUT = Pattern.compile(
             "\\b(?:scrap|scratch|drop|delete|cancel|skip|omit|forget|ignore|without|(?:leave|leaving|cut|take) out) "
                     + NO + "\\s?" + N + "(?:(?:,? (?:and|&) |, )" + MAY + N + ")?");
@@ -91,8 +94,12 @@ final class Revisions {
     /** "And number 9 from the right please". */
     private static final Pattern SAID_OF = Pattern.compile("\\b" + NO + "\\s?" + N + "\\s*[:,-]? ");
 
+    /** "The spin is now only two turns", beside a change by number. */
+    private static final Pattern NAMED =
+            Pattern.compile("(?:\\W|(?:and|but|also|so)\\b)*(?:the|my) [^.,;:\\n]{3,30}? (?:is|are) (?:now )?(?:only |just )?");
+
     /** "To the left, not the right". */
-    private static final Pattern NOT = Pattern.compile(",? not\\b");
+    private static final Pattern NOT = Pattern.compile(",? (?:not|instead of|rather than)\\b");
 
     /** Then it is another show. */
     private static final Pattern PERHAPS = Pattern.compile(
@@ -182,6 +189,7 @@ final class Revisions {
         Matcher all = OUT.matcher(text.folded()).region(begin, sentence.end());
         all.useTransparentBounds(true);
         List<MatchResult> done = new ArrayList<>(eachPair(all.usePattern(OUT), this::drop));
+        done.addAll(eachPair(all.usePattern(GOES), this::drop));
         done.addAll(eachPair(all.usePattern(WITHOUT), this::drop));
         if (changes.size() == before) {
             done.addAll(eachPair(all.usePattern(DROP), this::drop));
@@ -330,6 +338,12 @@ final class Revisions {
                 add(found, line(found, 2), !found.group("way").equals("before"), from, to);
                 return;
             }
+        }
+        found.usePattern(NAMED).region(from, to);
+        List<Draft> named = found.lookingAt() ? reading.read(from, to) : List.of();
+        if (named.size() == 1 && named.get(0).isFigure() && named.get(0).saysAnything()) {
+            changes.add(assembly -> Exchanges.correct(assembly.lines(), named.get(0)));
+            return;
         }
         found.usePattern(SAID_OF).region(from, to);
         if (found.find() && figures(found.end(), to).isEmpty()) {

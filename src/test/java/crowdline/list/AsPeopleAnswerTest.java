@@ -178,4 +178,89 @@ class AsPeopleAnswerTest {
                         "A gentle loop to begin with (90 knots is all she will give me), then a slow roll, then land"))
                 .isEqualTo("loop ; slow roll ; landing");
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Please swap the avalanche and the slow roll.|loop ; slow roll ; spin ; avalanche ; tail slide ; landing",
+                "The avalanche and the slow roll are the other way round.|loop ; slow roll ; spin ; avalanche ; tail slide ; landing",
+                "Swap the spin for a flick roll and the tail slide for a torque roll.|loop ; avalanche ; flick roll ; slow roll ; torque roll ; landing",
+                "If it rains swap the avalanche and the slow roll.|loop ; avalanche ; spin ; slow roll ; tail slide ; landing",
+            })
+    void figuresChangePlacesByTheirNames(String change, String figures) {
+        assertThat(figures("Loop\nAvalanche\nSpin\nSlow roll\nTail slide\nLanding\n\n" + change))
+                .isEqualTo(figures);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "1. Take 0ff;take-off",
+                "2. l00p;loop",
+                "Low pass, 25O mph;low pass, entry 217",
+                "50ft pass;low pass, height 50",
+                "Slow roll, 10 sec;slow roll, seconds 10",
+            })
+    void signsThatAScannerTookForOthersAreMended(String text, String lines) {
+        assertThat(said(text)).isEqualTo(lines);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Loop, two wing-overs, one at each end, land|loop ; wing-over ; wing-over ; landing",
+                "Loop, two wing-overs, land|loop ; lazy eight ; landing",
+                "Loop. I regroup with a half Cuban. Slow roll. Land.|loop ; half Cuban ; slow roll ; landing",
+                "Loop, low pass, 360, land|loop ; low pass ; steep turn ; landing",
+                "Pair display: split, 1 left 2 right, loop, land|synchro split ; loop ; landing",
+                "Exit at 5000, opening at 3000 ft, landing on the cross|jump ; canopy descent ; canopy landing",
+                "4 canopies, exit 6500 ft, freefall, landing|jump ; freefall ; canopy landing",
+                "Jump leader: Orla. Exit 5000 ft, freefall 20 s, open at 3000|jump ; freefall ; canopy descent",
+                "Loop, then I come back inverted for about ten seconds half roll back, land|loop ; inverted pass ; half roll ; landing",
+                "Loop, we break, Nat to the left and Isa to the right, join up|loop ; break ; join-up",
+                "Hesitation roll, flight fast 600 km/h, loop|four-point roll ; low pass ; loop",
+            })
+    void whatPeopleMeanIsFlown(String text, String figures) {
+        assertThat(figures(text)).isEqualTo(figures);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Loop, one spin, 2 turns, I spin to the right, land|loop ; spin, count 2, side right ; landing",
+                "Spin, two turns - no, one and a half, loop, land|spin, count 1.5 ; loop ; landing",
+                "pass de gauche a droite 250 km/h|low pass, flies right, entry 135, note \"de\"",
+                "two rolls, left then right|aileron roll, side left ; aileron roll, side right",
+            })
+    void whatIsSaidOnceMoreIsSaidOfTheSame(String text, String lines) {
+        assertThat(said(text)).isEqualTo(lines);
+    }
+
+    @Test
+    void whatIsCalledOnTheRadioIsNotFlown() {
+        assertThat(figures("""
+                        "Finch in" - run in from the left
+                        "Spin, spin" - 1.5 turn spin right
+                        "Recovered" - barrel roll
+                        "Last pass" - low fly-by
+                        """)).isEqualTo("run-in ; spin ; barrel roll ; low pass");
+    }
+
+    @Test
+    void anAnswerToOneOfTwoFiguresIsSaidOfThatOne() {
+        assertThat(said("""
+                        > Loop to start?
+                        Yes, 140 kt
+                        > slow roll to the left
+                        ok
+                        > spin 3 turns
+                        only 2
+                        > low pass and land
+                        fine, low pass from the right
+                        """)).isEqualTo("loop, entry 140 ; slow roll, side left ; spin, count 2 ; low pass, flies left ; landing");
+    }
 }

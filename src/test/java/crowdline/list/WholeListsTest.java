@@ -51,7 +51,7 @@ class WholeListsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mailbox.txt, 219, 13, 18",
+        "mailbox.txt, 219, 13, 17",
         "second-mailbox.txt, 208, 11, 15",
         "third-mailbox.txt, 131, 3, 9",
         "fourth-mailbox.txt, 117, 11, 20",
@@ -60,14 +60,14 @@ class WholeListsTest {
         "seventh-mailbox.txt, 197, 22, 60",
         "eighth-mailbox.txt, 173, 25, 71",
         "ninth-mailbox.txt, 166, 19, 79",
-        "tenth-mailbox.txt, 180, 35, 89",
+        "tenth-mailbox.txt, 180, 35, 90",
         "eleventh-mailbox.txt, 311, 16, 18",
         "twelfth-mailbox.txt, 342, 13, 22",
         "thirteenth-mailbox.txt, 248, 12, 9",
         "fourteenth-mailbox.txt, 197, 5, 4",
         "fifteenth-mailbox.txt, 326, 9, 7",
         "sixteenth-mailbox.txt, 232, 4, 2",
-        "seventeenth-mailbox.txt, 229, 9, 9",
+        "seventeenth-mailbox.txt, 229, 9, 8",
         "eighteenth-mailbox.txt, 115, 2, 1"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {

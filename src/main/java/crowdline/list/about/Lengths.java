@@ -31,12 +31,12 @@ final class Lengths {
 
     private static final Pattern MINUTES = Pattern.compile("(?<![\\d.:,])(\\d{1,2}(?:[.,]5)?|"
             + String.join("|", NUMBERS.keySet())
-            + ")\\s*(½|and a half)?\\s*-?\\s*min(?:ute)?s?\\b");
+            + ")\\s*(½|and a half)?\\s*-?\\s*(?:min(?:ute)?[sn]?|mn)\\b");
 
     /** What is said of a whole act. */
     private static final Pattern WHOLE = Pattern.compile(
             "\\b(?:slot|solo|routine|display|demo|act|show|whole|total|altogether|in all|"
-                    + "lasts?|long|takes?|all in|all told|duration|length|running time|sequence|programme|program|set|have|got|given|about|bout|abt|roughly|approx\\w*|all up|on at)\\b");
+                    + "lasts?|long|takes?|all in|all told|duration|length|running time|sequence|programme|program|set|have|got|given|will do|is enough|is plenty|dauer|duree|durée|about|around|bout|abt|roughly|approx\\w*|all up|on at)\\b");
 
     /** Minutes of something else. */
     private static final Pattern OTHER =

@@ -15,7 +15,7 @@ final class PersonName {
     static final String FIRST = "(\\p{Lu}[\\p{Ll}'’-]{2,})";
 
     private static final String RANKS =
-            "(?i:(?:capt(?:ain)?|flt lt|sqn ldr|wg cdr|gp capt|fg off|plt off|lt cdr|lt col|lt|cdr|col|sgt|maj(?:or)?)\\.?(?: \\(?ret['’]?d\\.?\\)?)?)";
+            "(?i:(?:wing commander|squadron leader|flight lieutenant|group captain|flying officer|lieutenant(?: commander| colonel)?|colonel|sergeant|capt(?:ain)?|flt lt|sqn ldr|wg cdr|gp capt|fg off|plt off|lt cdr|lt col|lt|cdr|col|sgt|maj(?:or)?)\\.?(?: \\(?ret['’]?d\\.?\\)?)?)";
     /** Ahead of a name: of a service, or of a flight deck. */
     static final String RANK = RANKS + "[ \\t]";
     /** Ahead of a name, or not. */

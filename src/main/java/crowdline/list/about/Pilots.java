@@ -51,7 +51,7 @@ final class Pilots {
     }
 
     private static final String LABEL =
-            "(?i:(?:display |lead )?pilots?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader|jump ?master|jump leader"
+            "(?i:(?:display |lead )?pilot(?:s|in|e)?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader|jump ?master|jump leader"
                     + "|performers?|performed by|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls"
                     + "|in the (?:front|back|left|right|hot) seat)";
     private static final String NO_LABEL =
@@ -75,7 +75,7 @@ final class Pilots {
                             + "|(?:^|\\n)[ \\t]*(?i:name)[ \\t]*[:=][ \\t]*|\\b(?i:(?<!your )name:?)[ \\t]{2,}"
                             + "|\\b(?i:lead)[ \\t]*[:=]?[ \\t]*"
                             + "|\\b(?i:programme|program|sequence|list|display|routine|figures|flying) (?i:of|for|by)[ \\t]+"
-                            + "|(?:\\(|\\b(?i:is|it's) )me,? )" + PersonName.TITLE + PersonName.WHOLE
+                            + "|(?:(?:\\(|\\b(?i:is|it's) )me,? |\\bme \\())" + PersonName.TITLE + PersonName.WHOLE
                             + "(?:(?: \\([^)\\n]{1,20}\\))? (?:and|&) " + PersonName.TITLE + PersonName.WHOLE + ")?"),
             Way.of(
                     Where.ANYWHERE,
@@ -86,7 +86,7 @@ final class Pilots {
             Way.of(
                     Where.ANYWHERE,
                     PersonName.TITLE + PersonName.WHOLE
-                            + ",? (?i:will fly|intends to fly|is to fly|wants to fly|would like to fly|flies|is flying|will be flying|lifts off|takes off|performs"
+                            + ",? (?i:will fly|intends to fly|is to fly|wants to fly|would like to fly|flies|is flying|will be flying|leading|leads|is leading|is the leader|lifts off|takes off|performs"
                             + "|who (?:flies|will fly|will be flying|is flying)|is (?:the|our|your) (?:display )?pilot)\\b"),
             // "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE".
             Way.of(
@@ -100,6 +100,10 @@ final class Pilots {
                     Where.HEAD,
                     "(?<!(?i:dear|hi|hello|to|flt|sqn|wg|gp|fg|plt|lt) )(?<![\\p{L}.])" + PersonName.RANK
                             + PersonName.WHOLE),
+            Way.of(
+                    Where.ANYWHERE,
+                    "\\b(?i:item|act|display no\\.?|slot)[ \\t]?\\d{1,2}[ \\t]*[:.–-][ \\t]*" + PersonName.TITLE + PersonName.WHOLE
+                            + "(?=[ \\t]*(?:$|\\n|[,(]))"),
             // "Programme for Saturday - Wilf Marrow, glider".
             Way.of(
                     Where.HEAD,
@@ -131,10 +135,12 @@ final class Pilots {
             // One name alone: "I'm Gethin, flying the old trainer".
             Way.of(
                     Where.ANYWHERE,
-                    "(?:\\b(?i:my name is|(?:it|this|that)(?: is|['’]?s))|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am))[ \\t]+"
+                    "(?:\\b(?i:my name is|(?:it|this|that)(?: is|['’]?s)(?: me,?)?)|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am))[ \\t]+"
                             + PersonName.FIRST
                             + "(?=[ \\t]*(?:$|[.!,\\n]|,? (?i:and i|here|again|talking|speaking|flying|who flies|with|from|the pilot|your pilot)\\b))"),
-            Way.of(Where.ANYWHERE, "(?:^|\\n)[ \\t]*" + PersonName.FIRST + " here\\b"),
+            Way.of(Where.ANYWHERE, "(?:^|\\n|\\b(?i:so|right|ok|okay|hello|hi),? )[ \\t]*" + PersonName.FIRST + " (?:here|speaking)\\b"),
+            // "I'll confirm on the day. Jory", and nothing behind it.
+            Way.of(Where.END, "[.!?)][ \\t]+" + PersonName.FIRST + "[ \\t]*[.!x]{0,3}[ \\t]*$"),
             Way.of(Where.WHOLE, SIGNS + PersonName.FIRST + ROLE + "[ \\t]*(?:[.!x]{0,3}(?:$|\\n)|[,(])"),
             // A line that is nothing but one name, behind a letter.
             Way.of(Where.LAST_LINE, "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.FIRST + "[ \\t]*[.x]{0,3}$"));

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /** Which kind of aircraft a letter names, in what stands around its figures. */
 public final class WhatFlies {
@@ -28,10 +29,21 @@ public final class WhatFlies {
             "flypast",
             "flyby");
 
+    /** "Formation (4 biplanes)", "a formation of three": of much else nobody says how many. */
+    private static final Pattern HOW_MANY = Pattern.compile(
+            "(?i)\\bformation(?: team)?\\s*(?:of\\s+|\\(\\s*)(?:\\d|two|three|four|five|six|seven|eight|nine)\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b");
+
+    private static final String FORMATION = "formation";
+
     private final Map<String, Kind> byName = new LinkedHashMap<>();
     private final Pattern names;
+    private final @Nullable Kind formation;
 
     public WhatFlies(Kinds kinds) {
+        formation = kinds.all().stream()
+                .filter(kind -> kind.names().contains(FORMATION))
+                .findFirst()
+                .orElse(null);
         for (Kind kind : kinds.all()) {
             kind.names().stream()
                     .map(name -> name.toLowerCase(Locale.ROOT))
@@ -50,6 +62,9 @@ public final class WhatFlies {
     /** The one kind that is named; empty if none is, or several are. */
     public Optional<Kind> in(FigureList list) {
         Set<Kind> named = new HashSet<>();
+        if (formation != null && list.notes().stream().anyMatch(note -> HOW_MANY.matcher(note).find())) {
+            return Optional.of(formation);
+        }
         for (String note : list.notes()) {
             Matcher found = names.matcher(note);
             while (found.find()) {

@@ -53,6 +53,20 @@ public final class Measured {
         return sense != null && Set.of("take-off", "landing").contains(sense.figure());
     }
 
+    /** "Loop 330 / 500": how fast, and how high, as running orders have it. */
+    static final String PAIR = "(\\d{2,3}) / (\\d{3,4})(?=(?: ·)* $)";
+
+    static Saying.Meaning speedAndHeight() {
+        return (draft, found) -> {
+            double kt = group(found, 1);
+            return kt >= LEAST_BARE_KT
+                    && !isAngle(draft, kt)
+                    && !draft.says(Detail.ENTRY_KT)
+                    && number(draft, Detail.ENTRY_KT, kt)
+                    && number(draft, Detail.HEIGHT_FT, group(found, 2));
+        };
+    }
+
     static Saying.Meaning bareHeight() {
         return bareHeight(LEAST_BARE_FT);
     }

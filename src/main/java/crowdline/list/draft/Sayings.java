@@ -78,12 +78,12 @@ public final class Sayings {
                         + " )*";
         add(
                 "left",
-                NOT_AT + arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?"
+                NOT_AT + arriving + "(?:the )?" + WHOSE + "left" + HAND + "(?: end| side)? (?:to |2 |> |a )(?:the )?"
                         + WHOSE + "right" + HAND + "(?: end| side)?",
                 heading(Heading.RIGHT));
         add(
                 "right",
-                NOT_AT + arriving + "(?:the )?" + WHOSE + "right" + HAND + "(?: end| side)? (?:to |2 |> )(?:the )?"
+                NOT_AT + arriving + "(?:the )?" + WHOSE + "right" + HAND + "(?: end| side)? (?:to |2 |> |a )(?:the )?"
                         + WHOSE + "left" + HAND + "(?: end| side)?",
                 heading(Heading.LEFT));
         add("lefttoright", arriving + "lefttoright", heading(Heading.RIGHT));
@@ -147,6 +147,7 @@ public final class Sayings {
                     side,
                     at + "(?:far|near|other) end (?:on )?(?:your|the|our|crowd|my) " + side,
                     said(Detail.PLACE, place));
+            add(side, "(?<=¤[· a-z]{0,40} )(?<!to )your " + side + "(?= $)", said(Detail.PLACE, place));
             add(side, "(?:place|position|where|end) " + side + HAND, said(Detail.PLACE, place));
             add(
                     side,
@@ -236,6 +237,7 @@ public final class Sayings {
 
     /** Numbers without a unit, which the word before them or after them says enough of. */
     private void bareNumbers() {
+        addOfFigure(" / ", Measured.PAIR, Measured.speedAndHeight());
         String end = "(?= $| ·| and | then | left| right| from )";
         add(
                 "speed|entry|enter",
@@ -363,7 +365,9 @@ public final class Sayings {
     private static boolean side(Draft draft, String side) {
         boolean isLeft = side.equals("left");
         Names.Sense sense = draft.sense();
-        if (sense == null || Sided.turns(sense.figure())) {
+        if (draft.means("sideways flight")) {
+            draft.say(Detail.HEADING, isLeft ? Heading.LEFT : Heading.RIGHT);
+        } else if (sense == null || Sided.turns(sense.figure())) {
             draft.say(Detail.SIDE, isLeft ? Side.LEFT : Side.RIGHT);
         } else {
             draft.say(Detail.PLACE, isLeft ? Place.LEFT_END : Place.RIGHT_END);

@@ -13,6 +13,7 @@ public final class Canopy {
     /** What an opening begins. */
     public static final Names.Sense DESCENDING = new Names.Sense("canopy descent", "canopy descent", false, List.of());
 
+    private static final String JUMP = "jump";
     private static final String DESCENT = "canopy descent";
     private static final String LANDING = "canopy landing";
     private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT);
@@ -36,6 +37,24 @@ public final class Canopy {
         return before != null
                 && (before.figure().equals("jump") || before.figure().equals("freefall"))
                 && heard.words().stream().anyMatch(word -> OPENING.contains(word.plain()));
+    }
+
+    /** "Parachute drop" ahead of the exit heads the list; who jumps at the exit, jumps. Takes out, and returns, what only heads it. */
+    public static List<Draft> read(List<Draft> lines) {
+        List<Draft> figures = lines.stream().filter(Draft::isFigure).toList();
+        boolean isOfJumpers = figures.stream().anyMatch(draft -> draft.means("freefall") || draft.means(DESCENT));
+        if (!isOfJumpers) {
+            return List.of();
+        }
+        figures.stream().filter(draft -> draft.means(JUMP)).forEach(draft -> {
+            draft.mean(new Names.Sense(JUMP, JUMP, false, List.of()), draft.name());
+        });
+        boolean isHead = figures.size() > 1
+                && figures.get(1).means(JUMP)
+                && (figures.get(0).means(DESCENT) || (figures.get(0).means(JUMP) && !figures.get(0).saysAnything()));
+        List<Draft> ahead = isHead ? List.of(figures.get(0)) : List.of();
+        lines.removeAll(ahead);
+        return ahead;
     }
 
     /** Who comes down under a canopy lands under it. */

@@ -14,6 +14,7 @@ import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import crowdline.list.word.Words;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -29,25 +30,6 @@ public final class GoingOn {
 
     /** "Low pass, 360": a turn, and no speed without its unit. */
     private static final double CIRCLE = 360;
-
-    /** Figures with straight lines, on which rolls may be flown. */
-    private static final Set<String> WITH_LINES = Set.of(
-            "humpty bump",
-            "humpty bump with push top",
-            "stall turn",
-            "tail slide",
-            "half Cuban",
-            "reverse half Cuban",
-            "Cuban eight");
-
-    /** On which part of it a roll is flown, wherever it is said. */
-    private static final Set<String> PARTS = Set.of("line", "downline", "upline", "way");
-
-    /** A line on the ground is none of a figure. */
-    private static final Set<String> GROUND = Set.of("centre", "crowd", "display", "show", "runway", "flight", "along");
-
-    /** The same, said behind the roll. */
-    private static final Set<String> LINES = Set.of("up", "down", "out");
 
     private static final Set<String> LEVEL = Set.of("straight", "and", "level", "wing", "flight");
 
@@ -117,7 +99,11 @@ public final class GoingOn {
         if (!heard.isFigure() && Formations.isShape(previous, heard.words())) {
             return takenIn(previous, heard);
         }
-        if (isFlownWithin(before, heard)) {
+        if (RollsWithin.isCount(previous, before, heard)) {
+            previous.say(Detail.COUNT, Objects.requireNonNull(heard.drafts().get(0).said(Detail.COUNT)));
+            return takenIn(previous, heard);
+        }
+        if (RollsWithin.areFlown(before, heard)) {
             previous.note(text.piece(heard.piece().from(), heard.piece().to()));
             previous.doubt();
             return takenIn(previous, heard);
@@ -194,33 +180,6 @@ public final class GoingOn {
             return heard.isWeak() ? List.of() : draft.name();
         }
         return draft.notes().size() == 1 ? Words.of(Words.folded(draft.notes().get(0))) : List.of();
-    }
-
-    /** "Humpty, full roll on the way up" and "rolling 360, 4 rolls": these rolls are no figure of their own. */
-    private static boolean isFlownWithin(Names.Sense before, Heard heard) {
-        Draft draft = heard.drafts().get(0);
-        Names.Sense within = draft.sense();
-        if (within == null || !within.figure().contains("roll")) {
-            return false;
-        }
-        return before.figure().equals("rolling turn")
-                ? within.figure().equals("aileron roll") && draft.says(Detail.COUNT)
-                : WITH_LINES.contains(before.figure()) && isOnALine(heard.words(), draft.name());
-    }
-
-    /** "On the way down a half roll" and "half roll down", but not "coming down from it a slow roll". */
-    private static boolean isOnALine(List<Word> words, List<Word> roll) {
-        int name = roll.isEmpty() ? 0 : roll.get(0).start();
-        for (int i = 0; i < words.size(); i++) {
-            String plain = words.get(i).plain();
-            boolean isUpsideDown = i > 0 && words.get(i - 1).plain().equals("upside");
-            boolean isGround = i > 0 && GROUND.contains(words.get(i - 1).plain());
-            if ((PARTS.contains(plain) && !isGround)
-                    || (LINES.contains(plain) && !isUpsideDown && words.get(i).start() > name)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** "Wing-over - reposition to the right": what it is flown for. */

@@ -57,6 +57,7 @@ record SpeedUnit(@Nullable String plain, boolean isSaid, double most) {
             "was",
             "only",
             "row",
+            "/",
             "page",
             "for",
             "of",

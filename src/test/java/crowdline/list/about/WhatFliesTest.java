@@ -26,6 +26,13 @@ class WhatFliesTest {
     }
 
     @Test
+    void aFormationIsKnownByHowManyFly() {
+        assertThat(in("Formation (4 light biplanes).\nloop\nslow roll")).contains("formation");
+        assertThat(in("We come as a formation of three.\nloop\nslow roll")).contains("formation");
+        assertThat(in("The formation will meet you.\nloop\nslow roll")).isEmpty();
+    }
+
+    @Test
     void theLongestNameCountsAlone() {
         assertThat(in("It is our jet trainer in its new colours.\nloop\nslow roll"))
                 .contains("jet trainer");
