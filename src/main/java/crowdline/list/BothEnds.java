@@ -25,7 +25,7 @@ final class BothEnds {
                     + "|\\b(?<ways>(?:one |1 |once )?(?:in )?(?:each|both) (?:ways?|directions?)\\b)"
                     + "|\\b(?<turns>one way,? (?:and |then ){1,2}(?:back )?the other(?: way)?\\b)"
                     + "|\\b" + SIDE + "(?<first>left|right)(?: hand)?(?<end>(?: end| side)?),?\\s?"
-                    + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?=(?:one|once|another|1)\\b)(?:another )?)"
+                    + "(?<also>(?:(?:/|&|\\+|and|then) ?(?:then )?(?:another |again )?|(?:while|whilst) \\w+ (?:do|does|fly|flies) (?:one|another|it|the same) |(?=(?:one|once|another|1)\\b)(?:another )?)"
                     + SIDE
                     + "(?<second>left|right)(?: hand)?(?: end| side)?)\\b(?! (?:end|side) (?:of|to)\\b)");
 

@@ -47,6 +47,15 @@ final class Exchanges {
             Pattern.compile("\\b" + BOTH
                     + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
 
+    /** "The square loop is out, it's a round loop": whatever else is flown. */
+    private static final Pattern OUT_AND_IN = Pattern.compile("\\b" + OLD
+            + " (?:is|has|goes) (?:now )?(?:out|off|gone|dropped)[,;:.]? (?:and |but )?(?:instead (?:of (?:it|that) )?)?(?:it's|there's|it is|there is|i do|i fly|comes) (?:now )?"
+            + NEW);
+
+    /** Ahead of a list: "the spin is upright, three turns". */
+    private static final Pattern AHEAD = Pattern.compile(
+            "(?:\\W|\\d|(?:and|also|note|nb|please|re|ps)\\b)*(?:the|my|our) [^.,;:\\n]{3,30}? (?:is|are|has|starts?|begins?|goes|will be)\\b");
+
     /** Behind one exchange, another. */
     private static final Pattern AND = Pattern.compile(",? ?(?:and|,|also) " + OLD + " (?:for|with|by|to|into) " + NEW);
 
@@ -96,6 +105,14 @@ final class Exchanges {
                 swap(found, at);
             }
         }
+        Matcher other = OUT_AND_IN.matcher(text.folded()).region(sentence.start(), sentence.end());
+        if (changes.size() == swapped && other.find()) {
+            Draft old = only(reading.read(other.start("old"), other.end("old")));
+            List<Draft> now = figures(reading.read(other.start("new"), other.end("new")));
+            if (old != null && !now.isEmpty() && isFlown(old, at) && !Revisions.isPerhaps(text, sentence)) {
+                changes.add(assembly -> assembly.exchange(old, now));
+            }
+        }
         for (Pattern change : CHANGES) {
             Matcher found = change.matcher(text.folded()).region(sentence.start(), sentence.end());
             if (changes.size() == swapped && found.find() && exchange(found, at)) {
@@ -106,6 +123,38 @@ final class Exchanges {
             }
         }
         return changes.size() > before;
+    }
+
+    /** "The spin is upright": it says something of a figure, and lists none. */
+    static boolean says(Text text, Sentence sentence) {
+        return AHEAD.matcher(text.folded())
+                .region(sentence.start(), sentence.end())
+                .lookingAt();
+    }
+
+    /** Whether a sentence ahead of a list says something of a figure in it; then it is remembered. */
+    boolean saysAhead(int at, List<Heard> pieces) {
+        Sentence sentence = sentences.get(at);
+        List<Draft> figures = pieces.stream()
+                .filter(Heard::isFigure)
+                .flatMap(piece -> piece.drafts().stream())
+                .toList();
+        boolean isSaid = figures.size() == 1
+                && isFlown(figures.get(0), at)
+                && says(text, sentence)
+                && !Revisions.isPerhaps(text, sentence);
+        if (isSaid) {
+            Draft by = figures.get(0);
+            pieces.stream()
+                    .filter(piece -> !piece.isFigure() && piece.drafts().get(0).saysAnything())
+                    .forEach(piece -> by.take(piece.drafts().get(0)));
+            changes.add(assembly -> {
+                if (by.saysAnything()) {
+                    correct(assembly.lines(), by);
+                }
+            });
+        }
+        return isSaid;
     }
 
     /** "Swap the spin for a tail slide"; false if these are no figures of which one takes the other's place. */

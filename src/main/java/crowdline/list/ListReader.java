@@ -139,6 +139,7 @@ public final class ListReader {
                     || days.isOther(i)
                     || replies.isOlder(i)
                     || exchanges.takes(i)
+                    || (i < begin && exchanges.saysAhead(i, heard.get(i)))
                     || isHead
                     || isQuoted
                     || isOfAnother
@@ -192,7 +193,9 @@ public final class ListReader {
                 continue;
             }
             line = sentences.get(i).line();
-            boolean begins = heard.get(i).get(0).isFigure() && !isOfAnother(text, sentences.get(i));
+            boolean begins = heard.get(i).get(0).isFigure()
+                    && !isOfAnother(text, sentences.get(i))
+                    && !Exchanges.says(text, sentences.get(i));
             first = lines == 0 ? i : first;
             lines = begins ? lines + 1 : 0;
             if (lines == LEAST_ANSWERED) {

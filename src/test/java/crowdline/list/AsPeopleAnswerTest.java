@@ -263,4 +263,38 @@ class AsPeopleAnswerTest {
                         fine, low pass from the right
                         """)).isEqualTo("loop, entry 140 ; slow roll, side left ; spin, count 2 ; low pass, flies left ; landing");
     }
+
+    @Test
+    void whatIsSaidOfAFigureAheadOfTheListIsSaidOfIt() {
+        assertThat(said("""
+                        The slow roll is to the right, and I start it at 150 kts.
+
+                        Loop
+                        Barrel roll
+                        Slow roll
+                        Half Cuban
+                        Land
+                        """))
+                .isEqualTo("loop ; barrel roll ; slow roll, side right, entry 150 ; half Cuban ; landing");
+    }
+
+    @Test
+    void whatIsOutGivesItsPlaceToWhatIsFlown() {
+        assertThat(figures("Loop\nSquare loop\nSpin\nLand\n\nThe square loop is out, it's a normal loop."))
+                .isEqualTo("loop ; loop ; spin ; landing");
+    }
+
+    @Test
+    void oneAtTheOtherEndIsAnother() {
+        assertThat(said("She does a stall turn at the left end while I do one at the right end"))
+                .isEqualTo("stall turn, place left end, note \"while I do one\" ; stall turn, place right end");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {"rolling left turn|rolling turn, side left", "level right turn|steep turn, side right"})
+    void aSideMayStandWithinAName(String text, String line) {
+        assertThat(said(text)).isEqualTo(line);
+    }
 }

@@ -18,6 +18,10 @@ final class Naming {
     private static final Set<String> CHANGING = Set.of(
             "a", "the", "my", "more", "another", "last", "late", "any", "no", "other", "minute", "further", "only");
 
+    private static final Set<String> TURNING = Set.of("climbing", "descending", "rolling", "level", "climb");
+
+    private static final Set<String> SIDES = Set.of("left", "right");
+
     private static final Set<String> JUMPERS =
             Set.of("leader", "master", "team", "display", "plane", "aircraft", "zone", "suit", "details", "detail", "show");
 
@@ -37,6 +41,20 @@ final class Naming {
     List<Found> of(List<Word> words) {
         List<Found> strong = of(words, false);
         return strong.isEmpty() && !isDetail(words) ? of(words, true) : strong;
+    }
+
+    /** "Climbing left turn" as "left climbing turn". */
+    static List<Word> sidesAhead(List<Word> words) {
+        List<Word> moved = new ArrayList<>(words);
+        for (int i = 0; i + 2 < moved.size(); i++) {
+            if (TURNING.contains(moved.get(i).plain())
+                    && SIDES.contains(moved.get(i + 1).plain())
+                    && moved.get(i + 2).plain().equals("turn")) {
+                Word side = moved.remove(i + 1);
+                moved.add(i, side.standingAt(moved.get(i).start()));
+            }
+        }
+        return moved;
     }
 
     /** "Break and land on the grass", "roll and roll and loop". */
