@@ -55,7 +55,8 @@ final class BothEnds {
             "bow");
 
     /** "Two rolls, one left, one right" and "two rolls, left then right", not "two rolls left and right", nor "two left, then one right". */
-    private static final Pattern ONE_EACH = Pattern.compile("(?:(?:one|1|once)\\b.*|(?:(?!\\b(?:one|1|once)\\b).)*\\bthen\\b(?!.*\\b(?:one|1|once)\\b).*)");
+    private static final Pattern ONE_EACH = Pattern.compile(
+            "(?:(?:one|1|once)\\b.*|(?:(?!\\b(?:one|1|once)\\b).)*\\bthen\\b(?!.*\\b(?:one|1|once)\\b).*)");
 
     private static final int TWO = 2;
 
@@ -95,7 +96,10 @@ final class BothEnds {
             return null;
         }
         boolean isTwo = count != null && count == TWO;
-        if (isTwo && !isEnds && (twice.group("first") == null || !ONE_EACH.matcher(twice.group().strip()).matches())) {
+        if (isTwo
+                && !isEnds
+                && (twice.group("first") == null
+                        || !ONE_EACH.matcher(twice.group().strip()).matches())) {
             return null;
         }
         if (twice.group("second") != null && twice.group("second").equals(twice.group("first"))) {

@@ -1,7 +1,7 @@
 package crowdline.list;
 
-import crowdline.list.name.Names;
 import crowdline.list.draft.Draft;
+import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
 import crowdline.list.word.Word;
 import crowdline.list.word.Words;
@@ -109,7 +109,7 @@ final class Denial {
     /** Behind the name of what is not flown. */
     private static final Pattern GONE = Pattern.compile(
             "(?:(?:that|which|what) .{0,60}? )?(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
-                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*");
+                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*");
 
     /** In a column of remarks. */
     private static final Pattern STRUCK = Pattern.compile(

@@ -42,10 +42,11 @@ final class Exchanges {
     private static final String BOTH = "(?:the|my|that) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?:the|my|that) ";
 
     private static final List<Pattern> SWAPS = List.of(
-            Pattern.compile("\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around )?" + BOTH
-                    + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about))"),
-            Pattern.compile("\\b" + BOTH
-                    + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
+            Pattern.compile("\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around )?"
+                    + BOTH + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about))"),
+            Pattern.compile(
+                    "\\b" + BOTH
+                            + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
 
     /** "The square loop is out, it's a round loop": whatever else is flown. */
     private static final Pattern OUT_AND_IN = Pattern.compile("\\b" + OLD

@@ -149,8 +149,7 @@ final class Lines {
             slipAt = piece.end();
             return previous;
         }
-        Draft corrected =
-                previous == null && slipAt == piece.start() && isOnTheLastLine(piece) ? last() : previous;
+        Draft corrected = previous == null && slipAt == piece.start() && isOnTheLastLine(piece) ? last() : previous;
         if (corrected != null && corrected.isFigure() && Denial.corrects(heard, slipAt == piece.start())) {
             draft.forgetNotes();
             corrected.correct(draft);
@@ -211,7 +210,8 @@ final class Lines {
         if (previous != null
                 && (describes
                         || piece.parting() == Parting.DASH
-                        || isYawing || Beside.isMeasuredAhead(previous, heard)
+                        || isYawing
+                        || Beside.isMeasuredAhead(previous, heard)
                         || Beside.isSaidOf(previous, heard, told, style))) {
             return taken(previous, draft, piece);
         }

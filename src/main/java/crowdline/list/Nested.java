@@ -61,6 +61,9 @@ final class Nested {
 
     /** Whether a piece stands on the line that a figure ends on. */
     static boolean isOnTheLineOf(Draft figure, Piece piece, Text text) {
-        return text.written().substring(Math.min(figure.end(), piece.from()), piece.from()).indexOf('\n') < 0;
+        return text.written()
+                        .substring(Math.min(figure.end(), piece.from()), piece.from())
+                        .indexOf('\n')
+                < 0;
     }
 }

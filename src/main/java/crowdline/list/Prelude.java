@@ -76,8 +76,7 @@ final class Prelude {
     /** Of an act: "Second half:". */
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
 
-    private static final Pattern CALL =
-            Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*-+\\s");
+    private static final Pattern CALL = Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*-+\\s");
 
     private static final int LONGEST_WHO = 5;
     private static final int LONGEST_TITLE = 4;

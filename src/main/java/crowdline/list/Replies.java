@@ -59,7 +59,9 @@ final class Replies {
                     && !ListReader.isMailHead(text, sentences.get(i))) {
                 answers.add(i);
             }
-            isBehind = isQuoted ? heard.get(i).stream().anyMatch(Heard::isFigure) : isBehind && !sentences.get(i).followsGap(text);
+            isBehind = isQuoted
+                    ? heard.get(i).stream().anyMatch(Heard::isFigure)
+                    : isBehind && !sentences.get(i).followsGap(text);
         }
         if (quoted < LEAST_QUOTED) {
             answers.clear();

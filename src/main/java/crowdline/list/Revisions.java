@@ -37,8 +37,8 @@ final class Revisions {
             + ")?\\s(?:(?:is|are|was|were|has been|have been|falls?|goes|go|comes?) (?:now )?){1,2}(?:out|off|cut|cancelled"
             + "|deleted|dropped|scrapped|scrubbed|gone|removed|not flown)\\b(?! (?:to|of|the|in|at|on)\\b)");
 
-    private static final Pattern GOES =
-            Pattern.compile("(?<![\\d:.])(?:the )?" + NO + "\\s?" + N + " (?:goes|has gone|is gone)(?=\\s*(?:[.,;!)\\n]|$))");
+    private static final Pattern GOES = Pattern.compile(
+            "(?<![\\d:.])(?:the )?" + NO + "\\s?" + N + " (?:goes|has gone|is gone)(?=\\s*(?:[.,;!)\\n]|$))");
 
     private static final Pattern WITHOUT = Pattern.compile(
             "\\b(?:scrap|scratch|drop|delete|cancel|skip|omit|forget|ignore|without|(?:leave|leaving|cut|take) out) "
@@ -76,7 +76,8 @@ final class Revisions {
                             + ",? (?:please |i'll |i |we'll |we |it's |he |she |now |will ){0,3}(?:do|does|fly|flies|make|put|read|say|take|come|comes|enter|go|start|turn|roll|use)\\b"));
 
     /** "6 is three turns now": of a bare number at the beginning. */
-    private static final Pattern IS = Pattern.compile("^(?:\\W|(?:and|but|also|so|then|oh|the)\\b)*" + N + " (?:is|are) (?:now |only |just )?(?!(?:on|in|at|flown|wrong)\\b)");
+    private static final Pattern IS = Pattern.compile("^(?:\\W|(?:and|but|also|so|then|oh|the)\\b)*" + N
+            + " (?:is|are) (?:now |only |just )?(?!(?:on|in|at|flown|wrong)\\b)");
 
     /** Behind it. */
     private static final Pattern INSTEAD =
@@ -95,8 +96,8 @@ final class Revisions {
     private static final Pattern SAID_OF = Pattern.compile("\\b" + NO + "\\s?" + N + "\\s*[:,-]? ");
 
     /** "The spin is now only two turns", beside a change by number. */
-    private static final Pattern NAMED =
-            Pattern.compile("(?:\\W|(?:and|but|also|so)\\b)*(?:the|my) [^.,;:\\n]{3,30}? (?:is|are) (?:now )?(?:only |just )?");
+    private static final Pattern NAMED = Pattern.compile(
+            "(?:\\W|(?:and|but|also|so)\\b)*(?:the|my) [^.,;:\\n]{3,30}? (?:is|are) (?:now )?(?:only |just )?");
 
     /** "To the left, not the right". */
     private static final Pattern NOT = Pattern.compile(",? (?:not|instead of|rather than)\\b");

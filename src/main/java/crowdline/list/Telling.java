@@ -69,8 +69,8 @@ final class Telling {
                 piece.words().stream().filter(word -> word.start() < begin).toList();
         boolean says = piece.piece().parting() == Parting.THEN
                 || ahead.stream()
-                        .anyMatch(word ->
-                                FLIES.contains(word.plain()) || (!word.equals(ahead.get(0)) && DOES.contains(word.plain())));
+                        .anyMatch(word -> FLIES.contains(word.plain())
+                                || (!word.equals(ahead.get(0)) && DOES.contains(word.plain())));
         return ahead.stream().allMatch(Telling::leads)
                 || (says
                         && (!piece.isWeak() || piece.drafts().get(0).means("landing"))

@@ -15,7 +15,8 @@ final class Together {
             "\\b(?:three|four|five|six|seven|eight|nine|[3-9]) (?:aircraft|aeroplanes|planes|jets|biplanes|ships)\\b|\\b(?:trio|quartet|quintet|(?:team|formation|display|trio|section) of (?:[3-9]|three|four|five|six|seven|eight|nine))\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
                     + "|\\b(?:we are (?:three|four|five|six|seven|nine)|there are (?:three|four|five|six|seven|nine) (?:of us|aircraft|aeroplanes|pilots))\\b");
 
-    private static final Pattern PAIR = Pattern.compile("\\b(?:duo|pair|pilots|wingm[ae]n|no\\.? ?2|number (?:2|two)|two[- ]ship)\\b");
+    private static final Pattern PAIR =
+            Pattern.compile("\\b(?:duo|pair|pilots|wingm[ae]n|no\\.? ?2|number (?:2|two)|two[- ]ship)\\b");
 
     private static final Pattern ALONE = Pattern.compile(
             "\\W*(?:(?:go|goes|going|change|back) )?(?:in|into|to)?\\W*(?:a |the )?(?:vic|diamond|box|arrow(?:head)?|delta|swan|card|line abreast|line astern|echelon(?: left| right)?)\\W*");

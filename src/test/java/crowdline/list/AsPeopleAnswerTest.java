@@ -221,6 +221,8 @@ class AsPeopleAnswerTest {
                 "Jump leader: Orla. Exit 5000 ft, freefall 20 s, open at 3000|jump ; freefall ; canopy descent",
                 "Loop, then I come back inverted for about ten seconds half roll back, land|loop ; inverted pass ; half roll ; landing",
                 "Loop, we break, Nat to the left and Isa to the right, join up|loop ; break ; join-up",
+                "Loop, a tight turn of 360 degrees to the left, land|loop ; steep turn ; landing",
+                "Loop, slow roll, tail slide no longer, land|loop ; slow roll ; landing",
                 "Hesitation roll, flight fast 600 km/h, loop|four-point roll ; low pass ; loop",
             })
     void whatPeopleMeanIsFlown(String text, String figures) {
@@ -234,6 +236,7 @@ class AsPeopleAnswerTest {
                 "Loop, one spin, 2 turns, I spin to the right, land|loop ; spin, count 2, side right ; landing",
                 "Spin, two turns - no, one and a half, loop, land|spin, count 1.5 ; loop ; landing",
                 "pass de gauche a droite 250 km/h|low pass, flies right, entry 135, note \"de\"",
+                "stall turn, your left|stall turn, place left end",
                 "two rolls, left then right|aileron roll, side left ; aileron roll, side right",
             })
     void whatIsSaidOnceMoreIsSaidOfTheSame(String text, String lines) {
@@ -261,7 +264,8 @@ class AsPeopleAnswerTest {
                         only 2
                         > low pass and land
                         fine, low pass from the right
-                        """)).isEqualTo("loop, entry 140 ; slow roll, side left ; spin, count 2 ; low pass, flies left ; landing");
+                        """))
+                .isEqualTo("loop, entry 140 ; slow roll, side left ; spin, count 2 ; low pass, flies left ; landing");
     }
 
     @Test
@@ -274,8 +278,7 @@ class AsPeopleAnswerTest {
                         Slow roll
                         Half Cuban
                         Land
-                        """))
-                .isEqualTo("loop ; barrel roll ; slow roll, side right, entry 150 ; half Cuban ; landing");
+                        """)).isEqualTo("loop ; barrel roll ; slow roll, side right, entry 150 ; half Cuban ; landing");
     }
 
     @Test

@@ -39,8 +39,8 @@ final class Lengths {
                     + "lasts?|long|takes?|all in|all told|duration|length|running time|sequence|programme|program|set|have|got|given|will do|is enough|is plenty|dauer|duree|durée|about|around|bout|abt|roughly|approx\\w*|all up|on at)\\b");
 
     /** Minutes of something else. */
-    private static final Pattern OTHER =
-            Pattern.compile("\\b(?:brief\\w*|before|after(?! release| take-?off| about| some| \\d)|between|apart|fuel|hold\\w*|reserve\\w*|"
+    private static final Pattern OTHER = Pattern.compile(
+            "\\b(?:brief\\w*|before|after(?! release| take-?off| about| some| \\d)|between|apart|fuel|hold\\w*|reserve\\w*|"
                     + "notice|late|early|warm\\w*|transit\\w*|endurance|ago|walk|drive|away|inverted|tea|every|interview|from here|earlier|"
                     + "later|taxi\\w*|engine|call|spare)\\b");
 
@@ -57,8 +57,8 @@ final class Lengths {
             "\\b(?:duration|length|total(?: time)?|running time)[\\s:=]{1,4}(\\d{1,2}):([0-5]\\d)(?![:\\d])");
 
     /** "7 min 30". */
-    private static final Pattern AND_SECONDS =
-            Pattern.compile("(?<![\\d.:,])(\\d{1,2}) ?m(?:in(?:ute)?s?)? ?([0-5]\\d)(?: ?s(?:ec(?:ond)?s?)?)?(?![\\d:.])");
+    private static final Pattern AND_SECONDS = Pattern.compile(
+            "(?<![\\d.:,])(\\d{1,2}) ?m(?:in(?:ute)?s?)? ?([0-5]\\d)(?: ?s(?:ec(?:ond)?s?)?)?(?![\\d:.])");
 
     /** "Saturday at 11:20, ten minutes". */
     private static final Pattern TIME = Pattern.compile("\\d{1,2}[:.]\\d{2}[^\\d\\n]{0,16}$");

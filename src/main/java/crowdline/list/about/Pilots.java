@@ -102,8 +102,8 @@ final class Pilots {
                             + PersonName.WHOLE),
             Way.of(
                     Where.ANYWHERE,
-                    "\\b(?i:item|act|display no\\.?|slot)[ \\t]?\\d{1,2}[ \\t]*[:.–-][ \\t]*" + PersonName.TITLE + PersonName.WHOLE
-                            + "(?=[ \\t]*(?:$|\\n|[,(]))"),
+                    "\\b(?i:item|act|display no\\.?|slot)[ \\t]?\\d{1,2}[ \\t]*[:.–-][ \\t]*" + PersonName.TITLE
+                            + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(]))"),
             // "Programme for Saturday - Wilf Marrow, glider".
             Way.of(
                     Where.HEAD,
@@ -138,7 +138,10 @@ final class Pilots {
                     "(?:\\b(?i:my name is|(?:it|this|that)(?: is|['’]?s)(?: me,?)?)|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am))[ \\t]+"
                             + PersonName.FIRST
                             + "(?=[ \\t]*(?:$|[.!,\\n]|,? (?i:and i|here|again|talking|speaking|flying|who flies|with|from|the pilot|your pilot)\\b))"),
-            Way.of(Where.ANYWHERE, "(?:^|\\n|\\b(?i:so|right|ok|okay|hello|hi),? )[ \\t]*" + PersonName.FIRST + " (?:here|speaking)\\b"),
+            Way.of(
+                    Where.ANYWHERE,
+                    "(?:^|\\n|[,.!] |\\b(?i:so|right|ok|okay|hello|hi),? )[ \\t]*" + PersonName.FIRST
+                            + " (?:here|speaking)\\b"),
             // "I'll confirm on the day. Jory", and nothing behind it.
             Way.of(Where.END, "[.!?)][ \\t]+" + PersonName.FIRST + "[ \\t]*[.!x]{0,3}[ \\t]*$"),
             Way.of(Where.WHOLE, SIGNS + PersonName.FIRST + ROLE + "[ \\t]*(?:[.!x]{0,3}(?:$|\\n)|[,(])"),

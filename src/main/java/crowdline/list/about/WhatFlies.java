@@ -62,7 +62,8 @@ public final class WhatFlies {
     /** The one kind that is named; empty if none is, or several are. */
     public Optional<Kind> in(FigureList list) {
         Set<Kind> named = new HashSet<>();
-        if (formation != null && list.notes().stream().anyMatch(note -> HOW_MANY.matcher(note).find())) {
+        if (formation != null
+                && list.notes().stream().anyMatch(note -> HOW_MANY.matcher(note).find())) {
             return Optional.of(formation);
         }
         for (String note : list.notes()) {

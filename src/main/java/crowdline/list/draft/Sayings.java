@@ -147,7 +147,7 @@ public final class Sayings {
                     side,
                     at + "(?:far|near|other) end (?:on )?(?:your|the|our|crowd|my) " + side,
                     said(Detail.PLACE, place));
-            add(side, "(?<=¤[· a-z]{0,40} )(?<!to )your " + side + "(?= $)", said(Detail.PLACE, place));
+            add(side, "(?:(?<=¤[· a-z]{0,40} )(?<!to )|(?<=^ ))your " + side + "(?= $)", said(Detail.PLACE, place));
             add(side, "(?:place|position|where|end) " + side + HAND, said(Detail.PLACE, place));
             add(
                     side,

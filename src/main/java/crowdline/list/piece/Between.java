@@ -144,7 +144,9 @@ final class Between {
             return true;
         }
         Double angle = words.get(next.from()).number();
-        if (next.from() == after
+        boolean isOf = words.subList(after, next.from()).stream()
+                .allMatch(word -> Set.of("of", "through").contains(word.plain()));
+        if (isOf
                 && angle != null
                 && angle >= LEAST_ANGLE
                 && own.get(0).sense().figure().equals(next.sense().figure())) {

@@ -51,7 +51,8 @@ public final class Canopy {
         });
         boolean isHead = figures.size() > 1
                 && figures.get(1).means(JUMP)
-                && (figures.get(0).means(DESCENT) || (figures.get(0).means(JUMP) && !figures.get(0).saysAnything()));
+                && (figures.get(0).means(DESCENT)
+                        || (figures.get(0).means(JUMP) && !figures.get(0).saysAnything()));
         List<Draft> ahead = isHead ? List.of(figures.get(0)) : List.of();
         lines.removeAll(ahead);
         return ahead;

@@ -100,7 +100,8 @@ public final class GoingOn {
             return takenIn(previous, heard);
         }
         if (RollsWithin.isCount(previous, before, heard)) {
-            previous.say(Detail.COUNT, Objects.requireNonNull(heard.drafts().get(0).said(Detail.COUNT)));
+            previous.say(
+                    Detail.COUNT, Objects.requireNonNull(heard.drafts().get(0).said(Detail.COUNT)));
             return takenIn(previous, heard);
         }
         if (RollsWithin.areFlown(before, heard)) {

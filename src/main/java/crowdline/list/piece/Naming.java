@@ -22,8 +22,8 @@ final class Naming {
 
     private static final Set<String> SIDES = Set.of("left", "right");
 
-    private static final Set<String> JUMPERS =
-            Set.of("leader", "master", "team", "display", "plane", "aircraft", "zone", "suit", "details", "detail", "show");
+    private static final Set<String> JUMPERS = Set.of(
+            "leader", "master", "team", "display", "plane", "aircraft", "zone", "suit", "details", "detail", "show");
 
     private static final Set<String> FOR = Set.of("for", "about", "around", "roughly", "some", "nearly");
 
@@ -122,7 +122,8 @@ final class Naming {
                             || (found.get(found.size() - 1).to() == i
                                     && words.get(i).plain().equals("land")));
             List<Word> ofAName = words.subList(0, Between.beforeHowItEnds(words, i));
-            Names.Named named = names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i) || isTimedInverted(words, i));
+            Names.Named named =
+                    names.at(ofAName, i, weakToo || isLast || isPullingUp(words, i) || isTimedInverted(words, i));
             Names.Named anyOrder = names.anyOrderAt(ofAName, i);
             if (anyOrder != null && (named == null || anyOrder.words() > named.words())) {
                 named = anyOrder;

@@ -58,7 +58,9 @@ public final class PieceReader {
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = Naming.sidesAhead(countsAhead(IntStream.range(0, words.size())
-                .mapToObj(i -> somebody.is(text, words, i) || Manner.GREETING.has(words.get(i)) || (i > 0 && Manner.GREETING.has(words.get(i - 1)))
+                .mapToObj(i -> somebody.is(text, words, i)
+                                || Manner.GREETING.has(words.get(i))
+                                || (i > 0 && Manner.GREETING.has(words.get(i - 1)))
                         ? words.get(i)
                         : surelySpelt(words.get(i)))
                 .toList()));

@@ -191,7 +191,20 @@ final class Heads {
         if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
             return new Field(List.of(), List.of(), Kind.TIME);
         }
-        if (has(words, "speed", "spd", "airspeed", "kt", "kias", "ias", "velocity", "entry", "mph", "km", "kmh", "kph")) {
+        if (has(
+                words,
+                "speed",
+                "spd",
+                "airspeed",
+                "kt",
+                "kias",
+                "ias",
+                "velocity",
+                "entry",
+                "mph",
+                "km",
+                "kmh",
+                "kph")) {
             return unit(has(words, "mph") ? "mph" : has(words, "km", "kmh", "kph") ? "kmh" : "kt");
         }
         if (has(words, "height", "alt", "altitude", "base", "ft", "hgt", "ht", "metre", "m")) {

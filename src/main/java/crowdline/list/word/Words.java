@@ -115,8 +115,15 @@ public final class Words {
             "smoke smokes smoking");
 
     /** Of other languages, in lists that are written in them or half in them: no English word is a misspelt one of these. */
-    private static final Map<String, String> FOREIGN =
-            same("left links gauche", "right rechts droite", "slow langsam", "to nach", "from von", "i've ive", "i'm im", "turn tours umdrehung umdrehungen");
+    private static final Map<String, String> FOREIGN = same(
+            "left links gauche",
+            "right rechts droite",
+            "slow langsam",
+            "to nach",
+            "from von",
+            "i've ive",
+            "i'm im",
+            "turn tours umdrehung umdrehungen");
 
     private static final List<String> ORDINALS = List.of(
             "first",

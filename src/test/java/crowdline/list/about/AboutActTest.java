@@ -101,6 +101,7 @@ class AboutActTest {
                 "Vintage glider: Ada Quillan in her two-seater|Ada Quillan",
                 "Telephone call with Ada Quillan about Sunday|Ada Quillan",
                 "Big twin, Wg Cdr Ada Quillan and two more|Ada Quillan",
+                "Hey Ludo, Wenna here. Sunday:|Wenna",
                 "ok so this is Wenna talking about Sunday|Wenna",
                 "Hello again, it's Ludo. Here is the new list|Ludo",
                 "Dear Wg Cdr Ada Quillan|",
