@@ -243,6 +243,6 @@ public final class DebriefSheet {
 
     /** "+1.2 s". */
     public static String signed(@Nullable Double seconds) {
-        return seconds == null ? "" : String.format(Locale.UK, "%+.1f s", seconds + 0.0);
+        return seconds == null ? "" : String.format(Locale.UK, "%+.1f s", Math.rint(seconds * 10) / 10 + 0.0);
     }
 }

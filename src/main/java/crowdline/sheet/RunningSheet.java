@@ -163,7 +163,7 @@ public final class RunningSheet {
                 kt(f.entryMps()) + "/" + kt(f.exitMps()),
                 kt(f.leastMps()) + "-" + kt(f.greatestMps()),
                 ft(f.lowestM()) + "-" + ft(f.highestM()),
-                String.format(Locale.UK, "%+.1f/%+.1f", f.leastG() + 0.0, f.greatestG()));
+                String.format(Locale.UK, "%+.1f/%+.1f", tenths(f.leastG()), tenths(f.greatestG())));
     }
 
     /** Metres along and across the display line, such as "120 R 45 A". */
@@ -211,6 +211,11 @@ public final class RunningSheet {
 
     private int nameWide() {
         return NAME_WIDE - 2 * more;
+    }
+
+    /** Rounded before it is written, or what is just below nothing would be minus nothing. */
+    private static double tenths(double g) {
+        return Math.rint(g * 10) / 10 + 0.0;
     }
 
     private String kt(double mps) {
