@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--hard|--others|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--more] [--said] [SEEDS...]
+            trial [--hard|--others|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--loss] [--more] [--said] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
               --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
               --others        the same acts by a pilot further off, in other circles, and received late
@@ -41,6 +41,7 @@ public final class FollowTrial {
               --against FILE  prints what has changed since a run that was saved
               --causes        also why it was wrong, by act and by scenario
               --bound         also how well anybody could have followed
+              --loss          also what is lost until a change is noticed, and how soon its track shows it
               --more          also the clock alone, a simulated hand, and figures that were often missed
               --said          what the follower says alone, without what Live shows: two thirds of the time""";
 
@@ -58,6 +59,11 @@ public final class FollowTrial {
             "arranged/pilot-two-old-trainer",
             "arranged/pilot-three-jet-trainer");
 
+    /** Pilots who show how far pilots differ, by their seeds. */
+    private static final long FIRST_OTHER = 8800;
+
+    private static final int OTHERS = 8;
+
     private static final double REACTION_S = 0.25;
     private static final double LATE_S = 1.5;
     private static final int ONE_LATE_IN = 10;
@@ -73,6 +79,9 @@ public final class FollowTrial {
     private boolean causes;
     private boolean bound;
     private boolean saidAlone;
+    private boolean loss;
+    private final Map<String, Loss> losses = new LinkedHashMap<>();
+    private final List<Truth> otherPilots = new ArrayList<>();
     private final List<Long> seeds = new ArrayList<>();
     private final List<TrialFlight> flights = new ArrayList<>();
 
@@ -104,6 +113,7 @@ public final class FollowTrial {
                 case "--said" -> saidAlone = true;
                 case "--causes" -> causes = true;
                 case "--bound" -> bound = true;
+                case "--loss" -> loss = true;
                 default -> addSeeds(word);
             }
         }
@@ -134,6 +144,10 @@ public final class FollowTrial {
             Display display = display(each);
             System.out.println(each + ", flights of each scenario: " + seeds.size());
             System.out.println(Score.head() + "  us a reading");
+            otherPilots.clear();
+            for (long seed = FIRST_OTHER; loss && seed < FIRST_OTHER + OTHERS; seed++) {
+                otherPilots.add(scenarios().get(0).fly(display, seed));
+            }
             for (Scenario scenario : scenarios()) {
                 if (scenario.name().contains(only)) {
                     Score all = together.computeIfAbsent(scenario.name(), n -> new Score());
@@ -159,6 +173,7 @@ public final class FollowTrial {
         if (bound) {
             best.forEach((name, atBest) -> System.out.println(atBest.line(name)));
         }
+        losses.forEach((name, lost) -> System.out.println(lost.line(name)));
         if (save != null) {
             TrialFlight.write(save, flights);
         }
@@ -225,6 +240,9 @@ public final class FollowTrial {
             Boundaries found = Boundaries.said(display.plan, heard, log);
             Score flight = new Score();
             wrong.count(display.plan, truth, said);
+            if (loss) {
+                losses.computeIfAbsent(scenario.name(), n -> new Loss()).count(truth, said, otherPilots);
+            }
             List<Score.Said> shown =
                     saidAlone ? List.of() : LiveFlight.shown(display, truth, log, scenario.waitS() == 0);
             for (Score score :
