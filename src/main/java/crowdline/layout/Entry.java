@@ -47,11 +47,6 @@ record Entry(
         return new Entry(alongM, awayM, heightM, faster, 0.98 * faster, Math.max(fastestMps, 1.1 * faster), toRight);
     }
 
-    /** The same begun at this speed or hardly more. */
-    Entry atMost(double slower) {
-        return new Entry(alongM, awayM, heightM, slower, Math.min(slowestMps, 0.97 * slower), slower, toRight);
-    }
-
     /** The same begun at other speeds, by a factor. */
     Entry faster(double factor) {
         return new Entry(alongM, awayM, heightM, factor * mps, factor * slowestMps, factor * fastestMps, toRight);

@@ -34,8 +34,6 @@ final class Trying {
     private static final double PASS_M = 100;
 
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
-    /** Faster than it was measured by this factor what cannot be flown is begun more slowly. */
-    private static final double FAST = 1.01;
 
     private final Ground ground;
 
@@ -91,25 +89,17 @@ final class Trying {
                 break;
             }
             Tried again = once(wish, better, before, first);
-            if (isBetter(wish, tried, again)) {
-                tried = again;
-            } else {
+            boolean isHopeless = !ground.measured(wish, to.toRight()).isWell()
+                    && !tried.out().flown()
+                    && !again.out().flown();
+            if (isHopeless || !isBetter(wish, tried, again)) {
                 break;
             }
-        }
-        if (!tried.out().flown() && !ground.joining.sinks() && wish.kt() == null) {
-            tried = slower(wish, wanted, tried, before, first);
+            tried = again;
         }
         return wish.heightFt() == null || ground.joining.sinks()
                 ? tried
                 : lowered(wish, Units.mFromFt(wish.heightFt()), tried, before, first);
-    }
-
-    /** What cannot be flown with more speed either is begun no faster than it was measured. */
-    private Tried slower(Wish wish, Entry to, Tried tried, @Nullable FlightState before, boolean first) {
-        double mps = ground.measured(wish, to.toRight()).mps();
-        Tried slower = tried.from().speedMps() > FAST * mps ? once(wish, to.atMost(mps), before, first) : tried;
-        return slower.out().flown() ? slower : tried;
     }
 
     /** Whether what is begun again, as it did not come out as people expect to see it, is worth the time it takes longer. */
