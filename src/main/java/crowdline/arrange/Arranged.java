@@ -1,6 +1,7 @@
 package crowdline.arrange;
 
 import crowdline.layout.LaidOut;
+import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Placing;
 import java.util.List;
@@ -22,8 +23,16 @@ public record Arranged(
         findings = List.copyOf(findings);
     }
 
-    /** How long it takes, seconds. */
+    /** How long it takes, seconds; by the clock of the list as far as it has one. */
     public double seconds() {
-        return times.stream().mapToDouble(Double::doubleValue).sum();
+        double seconds = 0;
+        for (int i = figures.size() - 1; i >= 0; i--) {
+            seconds += times.get(i);
+            Asked asked = figures.get(i).asked();
+            if (asked != null && asked.beginsS() != null) {
+                return asked.beginsS() + seconds;
+            }
+        }
+        return seconds;
     }
 }

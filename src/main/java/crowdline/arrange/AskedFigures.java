@@ -59,6 +59,7 @@ final class AskedFigures {
                 or(first.heightFt(), second.heightFt()),
                 or(first.entryKt(), second.entryKt()),
                 or(first.seconds(), second.seconds()),
+                or(first.beginsS(), second.beginsS()),
                 or(first.smoke(), second.smoke()),
                 first.note() == null || second.note() == null
                         ? or(first.note(), second.note())
@@ -119,6 +120,7 @@ final class AskedFigures {
                 line.heightFt(),
                 line.entryKt(),
                 line.seconds(),
+                line.beginsS(),
                 note(line),
                 line.sure(),
                 line.choices(),

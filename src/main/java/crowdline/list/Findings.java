@@ -47,10 +47,9 @@ final class Findings {
     }
 
     FigureList listed(Assembly assembly, int textLines) {
-        List<ListLine> lines = new ArrayList<>();
-        for (Draft draft : assembly.lines()) {
-            lines.add(draft.line(draft.written(text), nearest));
-        }
+        List<ListLine> lines = BeginTimes.of(assembly.lines().stream()
+                .map(draft -> draft.line(draft.written(text), nearest))
+                .toList());
         List<ListLine> figures =
                 lines.stream().filter(line -> line.figure() != null).toList();
         long words = Words.of(text.folded()).size();

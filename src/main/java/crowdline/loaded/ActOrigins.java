@@ -113,7 +113,7 @@ public record ActOrigins(List<Value> numbers) {
                 "",
                 timed
                         ? Origin.TIMED
-                        : asked != null && asked.seconds() != null
+                        : asked != null && (asked.seconds() != null || asked.beginsS() != null)
                                 ? Origin.TOLD
                                 : flown.simulated() ? flownFrom(asked) : asked == null ? Origin.TYPED : Origin.ASSUMED,
                 flown.durationS()));

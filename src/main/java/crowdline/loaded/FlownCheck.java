@@ -130,6 +130,7 @@ public final class FlownCheck {
 
     private void slips(Act act, Variant variant, Flight flight, String path) {
         LaidOutCheck.of(act, flight, path).ifPresent(found::add);
+        ToldTimesCheck.of(act, flight, path).ifPresent(found::add);
         if (isBelowGround(flight)) {
             entry(act, variant, flight, path + ".entry.heightFt");
         }

@@ -24,6 +24,7 @@ import crowdline.speech.pace.Paces;
 import crowdline.speech.pace.Voices;
 import crowdline.timing.ActTimes;
 import crowdline.timing.Pass;
+import crowdline.timing.ToldTimes;
 import java.time.Instant;
 import java.time.LocalTime;
 import java.util.ArrayList;
@@ -228,6 +229,7 @@ public final class LoadedShow {
                 flights,
                 this::passes,
                 flight -> WhereToLook.of(show, act, flight),
+                ToldTimes.of(act),
                 show.venue().crowdToLineM(),
                 show.outline(act));
     }

@@ -13,6 +13,7 @@ import crowdline.timing.FigureTime;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import crowdline.timing.PredictedTimes;
+import crowdline.timing.ToldTimes;
 import java.lang.ref.SoftReference;
 import java.time.Instant;
 import java.util.HashMap;
@@ -34,6 +35,7 @@ public final class Prediction {
     private final Predictor predictor;
     private final Flight outline;
     private final @Nullable Double crowdM;
+    private final ToldTimes told;
     private final Outline seenAs;
     private volatile SoftReference<Flown> flown;
     private final Once<Varied> firstVaried;
@@ -67,6 +69,7 @@ public final class Prediction {
      * @param firstFlights how many of them are behind the first bands, 1 or more
      * @param passes those of the show, as they are now
      * @param lookedFor where the crowd looks as each figure begins, by its id
+     * @param told what the list of the act says of its times
      * @param crowdM from the crowd line to the display line, metres, or null if that is not known
      * @param seenAs the shape of what flies
      */
@@ -77,9 +80,11 @@ public final class Prediction {
             int firstFlights,
             Supplier<List<Pass>> passes,
             Function<Flight, Map<String, String>> lookedFor,
+            ToldTimes told,
             @Nullable Double crowdM,
             Outline seenAs) {
         this.lookedFor = lookedFor;
+        this.told = told;
         this.predictor = predictor;
         this.passes = passes;
         this.workers = workers;
@@ -161,9 +166,10 @@ public final class Prediction {
         return varied().bands();
     }
 
-    /** How long a figure takes, seconds; not a number if nobody predicted it. Without passes it needs no bands. */
+    /** How long a figure takes, seconds; not a number if nobody predicted it. Without passes, or times told, it needs no bands. */
     double durationS(String figureId) {
-        if (passes.get().stream().anyMatch(p -> p.teaches() && p.isOf(outline.actId(), outline.variant()))) {
+        if (!told.isEmpty()
+                || passes.get().stream().anyMatch(p -> p.teaches() && p.isOf(outline.actId(), outline.variant()))) {
             return times().figures().stream()
                     .filter(f -> f.figureId().equals(figureId))
                     .mapToDouble(FigureTime::durationS)
@@ -223,6 +229,7 @@ public final class Prediction {
 
     private Varied varied(List<Spread.Band> bands) {
         Map<String, FigureMoments> seen = moments.get();
-        return new Varied(bands, PredictedTimes.of(outline, bands).with(id -> Objects.requireNonNull(seen.get(id))));
+        return new Varied(
+                bands, told.on(PredictedTimes.of(outline, bands)).with(id -> Objects.requireNonNull(seen.get(id))));
     }
 }

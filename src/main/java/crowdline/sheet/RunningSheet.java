@@ -18,6 +18,7 @@ import crowdline.show.aircraft.Aircraft;
 import crowdline.timing.FigureTime;
 import crowdline.timing.LearnedFigure;
 import crowdline.timing.LearnedTimes;
+import crowdline.timing.PredictedTimes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -129,7 +130,9 @@ public final class RunningSheet {
         String predicted = "predicted " + minutes(flight.totalS());
         int passes = learned.passes();
         if (passes == 0) {
-            return predicted;
+            return isAsPredicted(flight, learned)
+                    ? predicted
+                    : minutes(learned.times().totalS()) + " by the list's own clock, " + predicted;
         }
         long timed = learned.figures().stream().filter(f -> f.passes() > 0).count();
         return minutes(learned.times().totalS()) + " learned from " + passes + (passes == 1 ? " pass" : " passes")
@@ -139,9 +142,23 @@ public final class RunningSheet {
                 + ", " + predicted;
     }
 
+    private static boolean isAsPredicted(Flight flight, LearnedTimes learned) {
+        for (int i = 0; i < flight.figures().size(); i++) {
+            if (!isAsPredicted(flight.figures().get(i), learned.figures().get(i))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Otherwise the list's own clock has it. */
+    private static boolean isAsPredicted(FigureFlight f, LearnedFigure learned) {
+        return learned.predicted().durationS() == PredictedTimes.durationS(f);
+    }
+
     private List<String> row(FigureFlight f, Spread.Band band, LearnedFigure learned) {
         FigureTime time = learned.learned();
-        boolean timed = learned.passes() > 0;
+        boolean timed = learned.passes() > 0 || !isAsPredicted(f, learned);
         double lastsS = timed ? time.durationS() : f.durationS();
         String often = often(f, band, timed ? time : null);
         if (!f.simulated()) {

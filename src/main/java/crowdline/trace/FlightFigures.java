@@ -151,6 +151,7 @@ public final class FlightFigures {
                 seconds == null ? null : Math.max(1, Math.rint(seconds)),
                 null,
                 null,
+                null,
                 sure,
                 choices);
     }

@@ -141,6 +141,7 @@ class DraftFitsTest {
                                                 null,
                                                 null,
                                                 null,
+                                                null,
                                                 false,
                                                 List.of(f.figure(), "wing-over"),
                                                 false)))

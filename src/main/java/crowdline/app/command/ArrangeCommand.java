@@ -29,6 +29,7 @@ import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
 import crowdline.storage.show.ShowFile;
 import crowdline.storage.show.ShowReading;
+import crowdline.timing.FigureTime;
 import java.io.IOException;
 import java.io.InputStream;
 import java.math.BigDecimal;
@@ -298,19 +299,16 @@ public final class ArrangeCommand implements Callable<Integer> {
         if (made != null) {
             told(AboutAct.of(read)).forEach(said -> terminal.line("the list says: " + said));
             terminal.line("");
-            double at = 0;
-            for (int i = 0; i < made.act().figures().size(); i++) {
-                Figure figure = made.act().figures().get(i);
-                double seconds = made.arranged().times().get(i);
+            for (FigureTime time : ArrangedTimes.of(made)) {
+                Figure figure = made.act().figure(time.figureId()).orElseThrow();
                 terminal.line(String.format(
                         Locale.UK,
                         "%3d:%02d  %5.1f s  %s%s",
-                        (int) at / 60,
-                        (int) at % 60,
-                        seconds,
+                        (int) time.startS() / 60,
+                        (int) time.startS() % 60,
+                        time.durationS(),
                         figure.transit() ? "  " : "",
                         figure.shownName()));
-                at += seconds;
             }
             made.arranged().findings().forEach(f -> terminal.line("warning: " + f.message()));
         }

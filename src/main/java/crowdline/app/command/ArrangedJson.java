@@ -8,6 +8,7 @@ import crowdline.measure.Hour;
 import crowdline.show.Performer;
 import crowdline.show.check.Finding;
 import crowdline.show.figure.Figure;
+import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -42,13 +43,14 @@ final class ArrangedJson {
             act.put("slotMinutes", made.act().slotMinutes());
             act.put("seconds", made.arranged().seconds());
             List<Object> figures = new ArrayList<>();
-            for (int i = 0; i < made.act().figures().size(); i++) {
-                Figure figure = made.act().figures().get(i);
+            for (FigureTime time : ArrangedTimes.of(made)) {
+                Figure figure = made.act().figure(time.figureId()).orElseThrow();
                 Map<String, Object> row = new LinkedHashMap<>();
                 row.put("id", figure.id());
                 row.put("figure", figure.figure());
                 row.put("title", figure.shownName());
-                row.put("seconds", made.arranged().times().get(i));
+                row.put("beginsS", time.startS());
+                row.put("seconds", time.durationS());
                 row.put("transit", figure.transit());
                 figures.add(row);
             }
@@ -89,6 +91,7 @@ final class ArrangedJson {
         row.put("heightFt", line.heightFt());
         row.put("entryKt", line.entryKt());
         row.put("seconds", line.seconds());
+        row.put("beginsS", line.beginsS());
         row.put("smoke", line.smoke());
         row.put("note", line.note());
         row.put("sure", line.sure());

@@ -27,6 +27,7 @@ import crowdline.storage.passes.PassesFile;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.PredictedTimes;
+import crowdline.timing.ToldTimes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -149,7 +150,8 @@ public final class PredictCommand implements Callable<Integer> {
             List<Spread.Band> bands = new Spread(predictor, seed, workers)
                     .fly(flights, new FlightProgress(terminal, System::nanoTime))
                     .bands();
-            LearnedTimes learned = LearnedTimes.of(PredictedTimes.of(flight, bands), passes.passes());
+            LearnedTimes learned =
+                    LearnedTimes.of(ToldTimes.of(act).on(PredictedTimes.of(flight, bands)), passes.passes());
             write(flight);
             if (picture != null) {
                 PictureFile.write(picture, show, act, flight, measures);

@@ -140,6 +140,24 @@ public sealed interface Pin {
         }
     }
 
+    /** When it begins by the list's clock, seconds from the beginning of the act. */
+    record Begins(@Nullable Double seconds) implements Pin {
+        @Override
+        public String word() {
+            return "time";
+        }
+
+        @Override
+        public boolean isFree() {
+            return seconds == null;
+        }
+
+        @Override
+        public Asked on(Asked asked) {
+            return asked.withBeginsS(seconds);
+        }
+    }
+
     /** Which way the pilot turns or rolls. */
     record Side(@Nullable Hand hand) implements Pin {
         @Override

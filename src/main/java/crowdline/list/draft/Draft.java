@@ -350,6 +350,7 @@ public final class Draft {
                 height == null && !rises ? top : height,
                 (Double) said.get(Detail.ENTRY_KT),
                 (Double) said.get(Detail.SECONDS),
+                null,
                 (Boolean) said.get(Detail.SMOKE),
                 meant == null ? null : note,
                 sure,

@@ -36,6 +36,20 @@ public record Aside(String text, int before, List<String> choices) {
 
     private ListLine line(@Nullable String figure, String title) {
         return new ListLine(
-                text, figure, title, null, null, null, null, null, null, null, null, null, figure != null, List.of());
+                text,
+                figure,
+                title,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                figure != null,
+                List.of());
     }
 }

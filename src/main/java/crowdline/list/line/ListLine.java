@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param heightFt feet above the datum at which it begins, or to which a climb or a dive leads, 0 to {@link #MOST_FT}
  * @param entryKt knots at which it begins, above 0, at most {@link #MOST_KT}
  * @param seconds how long it lasts, above 0, at most {@link #MOST_SECONDS}
+ * @param beginsS when it begins by the list's own clock, seconds from the beginning of the act, 0 to {@link #MOST_SECONDS}
  * @param smoke whether smoke goes on or off with it
  * @param note the words that none of the above holds
  * @param sure whether the catalogue's figure is all that the piece asks for; false if it was guessed, or if something is
@@ -37,6 +38,7 @@ public record ListLine(
         @Nullable Double heightFt,
         @Nullable Double entryKt,
         @Nullable Double seconds,
+        @Nullable Double beginsS,
         @Nullable Boolean smoke,
         @Nullable String note,
         boolean sure,
@@ -63,6 +65,7 @@ public record ListLine(
         mustBeWithin("heightFt", heightFt, 0, MOST_FT);
         mustBeWithin("entryKt", entryKt, 1, MOST_KT);
         mustBeWithin("seconds", seconds, LEAST, MOST_SECONDS);
+        mustBeWithin("beginsS", beginsS, 0, MOST_SECONDS);
         Must.beWithin("number of choices", choices.size(), 0, MOST_CHOICES);
         if (figure == null && sure) {
             throw new IllegalArgumentException("\"" + text + "\" is no figure, so it cannot be sure");
@@ -79,8 +82,21 @@ public record ListLine(
      */
     public ListLine takenFor(String name, @Nullable Double times, boolean isSure) {
         return new ListLine(
-                text, name, name, times, place, side, heading, heightFt, entryKt, seconds, smoke, note, isSure,
+                text, name, name, times, place, side, heading, heightFt, entryKt, seconds, beginsS, smoke, note, isSure,
                 List.of());
+    }
+
+    /**
+     * The same line by the list's clock.
+     *
+     * @param atS when it begins, seconds from the beginning of the act
+     * @param lasts how long it lasts, seconds, or null if that is not said
+     * @param other the note without the clock's own words
+     */
+    public ListLine begun(double atS, @Nullable Double lasts, @Nullable String other) {
+        return new ListLine(
+                text, figure, title, count, place, side, heading, heightFt, entryKt, lasts, atS, smoke, other, sure,
+                choices);
     }
 
     private static void mustBeWithin(String what, @Nullable Double value, double least, double most) {

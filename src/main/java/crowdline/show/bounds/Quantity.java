@@ -44,6 +44,7 @@ public enum Quantity {
     DURATION_S("durationS", 0.01, 7_200, 0.5, 1_200, "one figure"),
     ASKED_COUNT("count", 0.01, 100, 0.25, 16, "how often, or how many turns"),
     ASKED_SECONDS("seconds", 0.01, 7_200, 0.5, 1_200, "one figure"),
+    ASKED_BEGINS_S("beginsS", 0, 7_200, 0, 1_800, "an act"),
     MIN_ENTRY_KT("minEntryKt", 1, 2_000, 20, 550, "the speed a figure begins at"),
     QUIET_FROM_S("fromS", 0, 7_200, 0, 300, "within a figure"),
     QUIET_TO_S("toS", 0.01, 7_200, 0.2, 600, "within a figure"),

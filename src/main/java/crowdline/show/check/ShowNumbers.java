@@ -165,6 +165,7 @@ final class ShowNumbers {
         see(Quantity.PLACE_HEIGHT_FT, asked.heightFt(), path);
         see(Quantity.PLACE_KT, asked.kt(), path);
         see(Quantity.ASKED_SECONDS, asked.seconds(), path);
+        see(Quantity.ASKED_BEGINS_S, asked.beginsS(), path);
     }
 
     private void remarks(List<Remark> remarks, String path) {

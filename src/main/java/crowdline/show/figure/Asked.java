@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param heightFt feet above the datum at which it begins
  * @param kt knots at which it begins
  * @param seconds how long it takes
+ * @param beginsS when it begins by the list's own clock, seconds from the beginning of the act
  * @param note the words of the list that nothing else holds
  * @param sure whether the figure is surely what was meant
  * @param choices names of the catalogue that may be meant instead, the likeliest first
@@ -34,6 +35,7 @@ public record Asked(
         @Nullable Double heightFt,
         @Nullable Double kt,
         @Nullable Double seconds,
+        @Nullable Double beginsS,
         @Nullable String note,
         boolean sure,
         List<String> choices,
@@ -72,6 +74,9 @@ public record Asked(
         if (seconds != null) {
             Quantity.ASKED_SECONDS.must(seconds);
         }
+        if (beginsS != null) {
+            Quantity.ASKED_BEGINS_S.must(beginsS);
+        }
         Most.CHOICES.must(choices);
         choices = List.copyOf(choices);
     }
@@ -84,65 +89,82 @@ public record Asked(
     /** The same as often as this; null as often as usual. */
     public Asked withCount(@Nullable Double other) {
         return new Asked(
-                text, other, place, alongM, side, heading, heightFt, kt, seconds, note, sure, choices, ownShape);
+                text, other, place, alongM, side, heading, heightFt, kt, seconds, beginsS, note, sure, choices,
+                ownShape);
     }
 
     /** The same there; null anywhere. */
     public Asked withPlace(@Nullable Place other) {
-        return new Asked(text, count, other, null, side, heading, heightFt, kt, seconds, note, sure, choices, ownShape);
+        return new Asked(
+                text, count, other, null, side, heading, heightFt, kt, seconds, beginsS, note, sure, choices, ownShape);
     }
 
     /** The same with its middle pinned there; null anywhere. */
     public Asked withAlongM(@Nullable Double other) {
-        return new Asked(text, count, null, other, side, heading, heightFt, kt, seconds, note, sure, choices, ownShape);
+        return new Asked(
+                text, count, null, other, side, heading, heightFt, kt, seconds, beginsS, note, sure, choices, ownShape);
     }
 
     /** The same to that side; null to any. */
     public Asked withSide(@Nullable Hand other) {
         return new Asked(
-                text, count, place, alongM, other, heading, heightFt, kt, seconds, note, sure, choices, ownShape);
+                text, count, place, alongM, other, heading, heightFt, kt, seconds, beginsS, note, sure, choices,
+                ownShape);
     }
 
     /** The same begun that way; null any way. */
     public Asked withHeading(@Nullable Heading other) {
-        return new Asked(text, count, place, alongM, side, other, heightFt, kt, seconds, note, sure, choices, ownShape);
+        return new Asked(
+                text, count, place, alongM, side, other, heightFt, kt, seconds, beginsS, note, sure, choices, ownShape);
     }
 
     /** The same begun at that height; null at any. */
     public Asked withHeightFt(@Nullable Double other) {
-        return new Asked(text, count, place, alongM, side, heading, other, kt, seconds, note, sure, choices, ownShape);
+        return new Asked(
+                text, count, place, alongM, side, heading, other, kt, seconds, beginsS, note, sure, choices, ownShape);
     }
 
     /** The same begun at that speed; null at the usual. */
     public Asked withKt(@Nullable Double other) {
         return new Asked(
-                text, count, place, alongM, side, heading, heightFt, other, seconds, note, sure, choices, ownShape);
+                text, count, place, alongM, side, heading, heightFt, other, seconds, beginsS, note, sure, choices,
+                ownShape);
     }
 
     /** The same taking as long as that; null as long as it takes. */
     public Asked withSeconds(@Nullable Double other) {
-        return new Asked(text, count, place, alongM, side, heading, heightFt, kt, other, note, sure, choices, ownShape);
+        return new Asked(
+                text, count, place, alongM, side, heading, heightFt, kt, other, beginsS, note, sure, choices, ownShape);
+    }
+
+    /** The same begun then by the list's clock; null whenever it comes. */
+    public Asked withBeginsS(@Nullable Double other) {
+        return new Asked(
+                text, count, place, alongM, side, heading, heightFt, kt, seconds, other, note, sure, choices, ownShape);
     }
 
     /** The same asked in other words. */
     public Asked withText(String other) {
         return new Asked(
-                other, count, place, alongM, side, heading, heightFt, kt, seconds, note, sure, choices, ownShape);
+                other, count, place, alongM, side, heading, heightFt, kt, seconds, beginsS, note, sure, choices,
+                ownShape);
     }
 
     /** The same, sure of what was meant. */
     public Asked confirmed() {
         return new Asked(
-                text, count, place, alongM, side, heading, heightFt, kt, seconds, note, true, List.of(), ownShape);
+                text, count, place, alongM, side, heading, heightFt, kt, seconds, beginsS, note, true, List.of(),
+                ownShape);
     }
 
     /** The same with a shape of its own, or flown as the catalogue has it. */
     public Asked withOwnShape(boolean own) {
-        return new Asked(text, count, place, alongM, side, heading, heightFt, kt, seconds, note, sure, choices, own);
+        return new Asked(
+                text, count, place, alongM, side, heading, heightFt, kt, seconds, beginsS, note, sure, choices, own);
     }
 
     /** A figure by its name, with nothing asked of it. */
     public static Asked plainly(String text) {
-        return new Asked(text, null, null, null, null, null, null, null, null, null, true, List.of(), false);
+        return new Asked(text, null, null, null, null, null, null, null, null, null, null, true, List.of(), false);
     }
 }

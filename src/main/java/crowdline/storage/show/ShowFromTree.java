@@ -183,6 +183,7 @@ final class ShowFromTree {
                 f.numberOrNull("heightFt"),
                 f.numberOrNull("kt"),
                 f.numberOrNull("seconds"),
+                f.numberOrNull("beginsS"),
                 f.textOrNull("note"),
                 !f.has("sure") || f.flag("sure"),
                 f.texts("choices"),

@@ -250,6 +250,7 @@ final class ShowToTree {
         keys.number("heightFt", asked.heightFt())
                 .number("kt", asked.kt())
                 .number("seconds", asked.seconds())
+                .number("beginsS", asked.beginsS())
                 .text("note", asked.note());
         if (!asked.sure()) {
             keys.node().put("sure", false);

@@ -191,6 +191,7 @@ class AboutActTest {
                         null,
                         null,
                         null,
+                        null,
                         true,
                         List.of())),
                 List.of(new Aside("Team leader:", 0, List.of())),

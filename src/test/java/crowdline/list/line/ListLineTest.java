@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class ListLineTest {
     private static ListLine line(@Nullable String figure, @Nullable Double count, boolean sure, List<String> choices) {
         return new ListLine(
-                "loop", figure, "loop", count, null, null, null, null, null, null, null, null, sure, choices);
+                "loop", figure, "loop", count, null, null, null, null, null, null, null, null, null, sure, choices);
     }
 
     @Test

@@ -25,6 +25,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** What can be told of the chosen figure: each thing with what is told or assumed, as a field and as a shape and a word. */
 public final class PinsBar extends JPanel {
+    /** A row is cut into so many at least, so that a single field is not as wide as the page. */
+    private static final int FEWEST = 7;
+
     private static final String HAND =
             "This act was drawn by hand, figure by figure. Ctrl+Shift+L lays it out, and then places, heights and speeds can be told.";
     private static final String TRANSIT = "Flown between two figures, so it follows from them.";
@@ -194,7 +197,7 @@ public final class PinsBar extends JPanel {
                 (field, input) -> input.setToolTipText(appearance.measures().told(field.how())));
         none.setFont(appearance.plain(TextRole.BODY));
         none.setForeground(appearance.palette().soft());
-        int across = Roomy.in(appearance) ? PinField.values().length : 3;
+        int across = Roomy.in(appearance) ? Math.max(FEWEST, figure.pins().size()) : 3;
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(8) + " 0, wrap " + across, "[0:0:,grow,fill]".repeat(across)));
         if (figure.pins().isEmpty()) {

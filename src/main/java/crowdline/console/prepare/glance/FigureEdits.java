@@ -53,7 +53,9 @@ final class FigureEdits {
         boolean flown = act.entry() != null;
         List<PinView> pins = new ArrayList<>();
         for (PinField field : PinField.values()) {
-            if (flown ? asked.ownShape() && field.isOfCatalogue() : field != PinField.SECONDS) {
+            if (field == PinField.BEGINS
+                    ? asked.beginsS() == null
+                    : flown ? asked.ownShape() && field.isOfCatalogue() : field != PinField.SECONDS) {
                 continue;
             }
             String told = field.told(asked);
@@ -94,7 +96,7 @@ final class FigureEdits {
                 PlaceNow now = place(flight, figure.id());
                 yield now == null ? "" : PinField.along(Math.round(now.alongM() / 10) * 10.0);
             }
-            case SIDE, TIMES -> "";
+            case SIDE, TIMES, BEGINS -> "";
         };
     }
 

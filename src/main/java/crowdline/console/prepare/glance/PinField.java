@@ -23,7 +23,8 @@ public enum PinField {
     HEIGHT("Begins at, ft", "a height above the datum, such as 800 ft"),
     SPEED("Begins at, kt", "a speed, such as 120 kt"),
     TIMES("Number", "how often, or how many turns, such as 2"),
-    SECONDS("Lasts, s", "seconds, such as 12");
+    SECONDS("Lasts, s", "seconds, such as 12"),
+    BEGINS("By the list, s", "seconds from the beginning of the act, such as 45");
 
     private final String label;
     private final String how;
@@ -71,6 +72,7 @@ public enum PinField {
             case SPEED -> Numbers.text(asked.kt());
             case TIMES -> Numbers.text(asked.count());
             case SECONDS -> Numbers.text(asked.seconds());
+            case BEGINS -> Numbers.text(asked.beginsS());
         };
     }
 
@@ -101,6 +103,7 @@ public enum PinField {
             case SPEED -> new Pin.Speed(free ? null : read(text));
             case TIMES -> new Pin.Count(free ? null : read(text));
             case SECONDS -> new Pin.Length(free ? null : read(text));
+            case BEGINS -> new Pin.Begins(free ? null : read(text));
         };
     }
 
