@@ -94,7 +94,7 @@ final class Assembly {
         }
         String said = text.folded().substring(sentence.start(), sentence.end()).strip();
         boolean takesLeave = lines.figures() > 0 && Foot.takesLeave(said);
-        if (takesLeave || Foot.isOfAPage(said)) {
+        if (takesLeave || Foot.isOfAPage(said) || (lines.figures() > 0 && Foot.isRanked(sentence, text))) {
             addNote(sentence.start(), sentence.end());
             asides.part(takesLeave);
             return;
@@ -133,8 +133,9 @@ final class Assembly {
             addAside(sentence, rest);
             return;
         }
-        if (pieces.stream().noneMatch(piece -> piece.isFigure() && !piece.isWeak())
-                && Overlong.saysHowLongTheActIs(text.folded().substring(sentence.start(), sentence.end()))) {
+        if (Overlong.isFromTo(said)
+                || (pieces.stream().noneMatch(piece -> piece.isFigure() && !piece.isWeak())
+                        && Overlong.saysHowLongTheActIs(said))) {
             addAside(sentence, rest);
             return;
         }

@@ -104,12 +104,13 @@ final class Denial {
     private static final Pattern TAKEN_BACK =
             Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
                     + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
-                    + " out|left out|taken out)");
+                    + " out|left out|taken out)|(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|thi|that))?(?: please| pls)?");
 
     /** Behind the name of what is not flown. */
     private static final Pattern GONE = Pattern.compile(
             "(?:(?:that|which|what) .{0,60}? )?(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
-                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*");
+                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*"
+                    + "|(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|this|that|this one|that one))?(?: please| pls)?");
 
     /** In a column of remarks. */
     private static final Pattern STRUCK = Pattern.compile(

@@ -14,6 +14,10 @@ final class Foot {
     private static final Pattern VERY_RESPECTFULLY = Pattern.compile("v/?r[,.]?");
 
     private static final Pattern PAGE = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
+    private static final Pattern RANKED = Pattern.compile(
+            "(?:(?:Sqn|Squadron|Flt|Flight|Wg|Wing|Gp|Group|Air|Lt|Lieutenant|Pilot|Flying|Chief|Staff|Warrant) ?(?:Ldr|Leader|Lt|Lieutenant|Cdr|Commander|Capt|Captain|Commodore|Officer|Cmdr)"
+                    + "|Capt|Captain|Major|Maj|Colonel|Col|Commander|Cdr|Lieutenant|Lt)\\b\\.?(?:,? ?\\(?(?:ret|retd|ret'd|retired|rtd)\\.?\\)?)?"
+                    + "(?: [A-Z][\\p{L}'’-]*\\.?){1,3}(?:,? ?\\(?(?:ret|retd|ret'd|retired|rtd)\\.?\\)?)?[.,]?");
     private static final int LONGEST_NAME = 3;
 
     private Foot() {}
@@ -24,6 +28,16 @@ final class Foot {
 
     static boolean isOfAPage(String said) {
         return PAGE.matcher(said).matches();
+    }
+
+    /** "Squadron Leader (ret.) Ada Quillan": somebody in uniform, and nothing else. */
+    static boolean isRanked(Sentence sentence, Text text) {
+        return !sentence.numbered()
+                && RANKED
+                        .matcher(text.written()
+                                .substring(sentence.start(), sentence.end())
+                                .strip())
+                        .matches();
     }
 
     /** "Ring me. R": one letter behind a mail's list is somebody's name. */

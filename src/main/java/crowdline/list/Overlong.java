@@ -48,7 +48,20 @@ final class Overlong {
                     + "(?:routine|display|show|act|thing|lot|programme|program|sequence|flight|duration|time|length|total|it|that|all in|all up|altogether|in all|all|everything)\\b"
                     + "[^.\\n]{0,30}?\\b(?:minutes?|mins?)\\b[^.\\n]{0,40}\\W*");
 
+    /** "About nine minutes from exit to last landing". */
+    private static final Pattern FROM_TO = Pattern.compile(
+            "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?"
+                    + " (?:minutes?|mins?),? from [^.\\n]{2,30} (?:to|until|till) [^.\\n]{2,30}\\W*");
+
+    /** Letters: a longer sentence says more. */
+    private static final int LONGEST = 120;
+
     private Overlong() {}
+
+    /** Whether a sentence only says how long it is from one figure to another, which is no figure. */
+    static boolean isFromTo(String sentence) {
+        return sentence.length() < LONGEST && FROM_TO.matcher(sentence.strip()).matches();
+    }
 
     /** "Seven and a half minutes", with nothing else: so long takes all of it. */
     static boolean isOfTheAct(Draft draft) {
@@ -57,7 +70,7 @@ final class Overlong {
 
     /** "All in, six and a half minutes", "the whole routine runs nine minutes". */
     static boolean saysHowLongTheActIs(String sentence) {
-        return LENGTH.matcher(sentence.strip()).matches();
+        return LENGTH.matcher(sentence.strip()).matches() || isFromTo(sentence);
     }
 
     /** Takes such a time from the figures that have one; what to ask of each. */

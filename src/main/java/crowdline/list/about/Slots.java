@@ -22,6 +22,7 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final Pattern SLOT = Pattern.compile("(?i)(?:\\bslot(?:\\s+time)?\\b[^\\d\\n.!?]{0,20}?"
             + "|\\b(?:display|show)\\s+(?:time|start|begins?)\\b\\s*(?:is|at|:|=)?\\s*"
             + "|\\b(?:(?:display|fly|jump|exit|perform)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+at\\s+"
+            + "|\\b(?:down|booked|listed|pencilled in|programmed|scheduled)\\s+for\\s+(?=\\d{1,2}[:.h]\\d)"
             + "|\\bstart(?:s|ing)?\\s+(?=\\d{1,2}[:.h]\\d)|\\b(?:exit(?=\\s+\\d)|p-?hour|h-?hour|drop(?: time)?|jump time|on target|start(?: time)?|time over (?:the )?(?:field|airfield|target|venue|crowd))(?:\\s+is|:|=)?\\s*"
             + "|\\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?,?\\s+(?:at\\s+)?)"
             + TIME + "(?:\\s?(?:-|–|—|to|till?|until|,? off(?: at)?|,? finish(?:ing)?(?: at)?)\\s?" + TIME + ")?");

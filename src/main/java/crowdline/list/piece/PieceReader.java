@@ -196,7 +196,7 @@ public final class PieceReader {
             return null;
         }
         List<Word> spelt = words.stream()
-                .map(word -> Manner.DESCRIBING.has(word) || Manner.SENTENCE.has(word)
+                .map(word -> Manner.DESCRIBING.has(word) || Manner.SENTENCE.has(word) || Somebody.isType(text, word)
                         ? word
                         : spelling.nearest(word).map(word::spelt).orElse(word))
                 .toList();

@@ -5,14 +5,21 @@ import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
-/** Names of people, which are no misspelt figures. */
+/** Names of people and of what they fly, which are no misspelt figures. */
 final class Somebody {
     private static final Set<String> TITLES =
             Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Herr", "Frau");
 
     /** A name with as many letters is near to some figure's by chance. */
     private static final int SHORTEST_SPELT = 4;
+
+    /** "The Merrow 300": what flies, with the number behind its name. */
+    private static final Pattern BEFORE_TYPE = Pattern.compile("(?s).*\\b(?:the|my|our|an?|his|her|this) ");
+
+    private static final Pattern BEHIND_TYPE =
+            Pattern.compile("(?si)[ -]\\d{1,4}\\b(?! ?(?:kts?|knots|ft|feet|m|km|s|secs?|g|turns?|points?|pt|x|times|deg|°)\\b).*");
 
     private final Spelling spelling;
 
@@ -22,7 +29,7 @@ final class Somebody {
 
     /** Whether a word of a piece is the name of somebody. */
     boolean is(Text text, List<Word> piece, int at) {
-        return isWithinALine(text, piece.get(at)) || isSurname(text, piece, at);
+        return isWithinALine(text, piece.get(at)) || isSurname(text, piece, at) || isType(text, piece.get(at));
     }
 
     /** The second of two names that are all of a piece: "Bryony Lund" is no landing. */
@@ -36,6 +43,18 @@ final class Somebody {
                 && !spelling.isKnown(first)
                 && !spelling.isEveryday(first)
                 && spelling.nearest(first).isEmpty();
+    }
+
+    /** Whether a word is the name of an aircraft, with a number behind it. */
+    static boolean isType(Text text, Word word) {
+        String written = text.written();
+        return isCapital(text, word)
+                && BEFORE_TYPE
+                        .matcher(written.substring(Math.max(0, word.start() - 6), word.start()))
+                        .matches()
+                && BEHIND_TYPE
+                        .matcher(written.substring(word.end(), Math.min(written.length(), word.end() + 12)))
+                        .matches();
     }
 
     private static boolean isCapital(Text text, Word word) {
