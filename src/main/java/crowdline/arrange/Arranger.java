@@ -35,12 +35,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Makes the figures of an act from what was asked for: drawn for the aircraft, joined by transits, timed. */
 public final class Arranger {
-    /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
-    private static final double TIMED_S = 20;
-    /** Where all of an act is told, no figure of it is assumed to be shorter or longer, seconds. Judgement. */
-    private static final double SHORTEST_S = 5;
-
-    private static final double LONGEST_S = 180;
     /** Where it could be, for something that nothing is known of. */
     private static final String TRANSIT = "reposition";
 
@@ -63,28 +57,12 @@ public final class Arranger {
      * @param minutes how long all of them take, which those share whose time nobody told; null if nobody said
      */
     public Arranged timed(List<Figure> asked, @Nullable Double minutes) {
-        double assumedS = minutes == null ? TIMED_S : shareS(asked, minutes * SECONDS);
+        List<Double> times = UsualTimes.of(asked, minutes == null ? null : minutes * SECONDS);
         List<Figure> figures = new ArrayList<>();
-        List<Double> times = new ArrayList<>();
-        for (Figure figure : asked) {
-            Double told = figure.durationS();
-            double seconds = told == null ? assumedS : told;
-            figures.add(with(figure, null, seconds, null));
-            times.add(seconds);
+        for (int i = 0; i < asked.size(); i++) {
+            figures.add(with(asked.get(i), null, times.get(i), null));
         }
         return new Arranged(null, figures, times, List.of());
-    }
-
-    /** What each has of a time if its time was not told, whole seconds; the usual where the others leave it nothing. */
-    private static double shareS(List<Figure> asked, double allS) {
-        double toldS = asked.stream()
-                .map(Figure::durationS)
-                .filter(Objects::nonNull)
-                .mapToDouble(Double::doubleValue)
-                .sum();
-        long open = asked.stream().filter(f -> f.durationS() == null).count();
-        double shareS = open == 0 ? TIMED_S : Math.rint((allS - toldS) / open);
-        return shareS <= 0 ? TIMED_S : Math.min(LONGEST_S, Math.max(SHORTEST_S, shareS));
     }
 
     /**

@@ -101,8 +101,8 @@ final class Denial {
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
 
     /** In plain words, of which "this" is one without its last letter. */
-    private static final Pattern TAKEN_BACK =
-            Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
+    private static final Pattern TAKEN_BACK = Pattern.compile(
+            "(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
                     + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
                     + " out|left out|taken out)|(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|thi|that))?(?: please| pls)?");
 

@@ -33,8 +33,7 @@ final class Foot {
     /** "Squadron Leader (ret.) Ada Quillan": somebody in uniform, and nothing else. */
     static boolean isRanked(Sentence sentence, Text text) {
         return !sentence.numbered()
-                && RANKED
-                        .matcher(text.written()
+                && RANKED.matcher(text.written()
                                 .substring(sentence.start(), sentence.end())
                                 .strip())
                         .matches();

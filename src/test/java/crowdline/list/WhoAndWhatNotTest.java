@@ -42,14 +42,16 @@ class WhoAndWhatNotTest {
     /** With a unit it is a speed, and the word a slip of the hand. */
     @Test
     void aMisspeltFigureWithASpeedStaysOne() {
-        assertThat(READER.read("loop\nthen the Burrel roll\nthe Immelmann 150 kt").lines())
+        assertThat(READER.read("loop\nthen the Burrel roll\nthe Immelmann 150 kt")
+                        .lines())
                 .extracting(ListLine::figure)
                 .containsExactly("loop", "barrel roll", "half loop with roll out on top");
     }
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"spin (delete)", "spin - delete", "spin (please remove)", "spin, please cut", "spin, delete this"})
+            strings = {"spin (delete)", "spin - delete", "spin (please remove)", "spin, please cut", "spin, delete this"
+            })
     void whatIsToBeStruckOutIsNotFlown(String line) {
         var list = READER.read("loop\n" + line + "\nslow roll\nlow pass");
 
@@ -60,6 +62,7 @@ class WhoAndWhatNotTest {
     @ParameterizedTest
     @ValueSource(strings = {"I am down for 14:35.", "We are booked for 2:35 pm"})
     void whatSomebodyIsDownForIsTheSlot(String line) {
-        assertThat(AboutAct.of(READER.read(line + "\nloop\nspin\nslow roll")).begins()).isEqualTo(LocalTime.of(14, 35));
+        assertThat(AboutAct.of(READER.read(line + "\nloop\nspin\nslow roll")).begins())
+                .isEqualTo(LocalTime.of(14, 35));
     }
 }

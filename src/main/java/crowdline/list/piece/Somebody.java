@@ -18,8 +18,8 @@ final class Somebody {
     /** "The Merrow 300": what flies, with the number behind its name. */
     private static final Pattern BEFORE_TYPE = Pattern.compile("(?s).*\\b(?:the|my|our|an?|his|her|this) ");
 
-    private static final Pattern BEHIND_TYPE =
-            Pattern.compile("(?si)[ -]\\d{1,4}\\b(?! ?(?:kts?|knots|ft|feet|m|km|s|secs?|g|turns?|points?|pt|x|times|deg|°)\\b).*");
+    private static final Pattern BEHIND_TYPE = Pattern.compile(
+            "(?si)[ -]\\d{1,4}\\b(?! ?(?:kts?|knots|ft|feet|m|km|s|secs?|g|turns?|points?|pt|x|times|deg|°)\\b).*");
 
     private final Spelling spelling;
 
