@@ -26,6 +26,7 @@ final class UsualTimes {
             Map.entry("formation roll", 40.0),
             Map.entry("opposition pass", 45.0),
             Map.entry("mirror pass", 45.0),
+            Map.entry("heart", 30.0),
             Map.entry("changing shape", 30.0),
             Map.entry("steep turn", 40.0),
             Map.entry("bow", 10.0),

@@ -122,7 +122,7 @@ class DraftSenseTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "Heart (2 and 3), 1 minute | the heart",
+                "Trellis (2 and 3), 1 minute | the trellis",
                 "Zwickel fan over the crowd, 40 s | Zwickel fan over the crowd",
                 "Zwickelbogen, 40 s | Zwickelbogen",
                 "the winch demo, 40 s | the winch demo"

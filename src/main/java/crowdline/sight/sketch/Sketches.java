@@ -22,6 +22,7 @@ public final class Sketches {
             Map.entry("join-up", Together::joinUp),
             Map.entry("break", Together::breaking),
             Map.entry("bomb burst", Together::bombBurst),
+            Map.entry("heart", Together::heart),
             Map.entry("changing shape", Together::changingShape),
             Map.entry("synchro split", Together::synchroSplit),
             Map.entry("hover", Slow::hover),

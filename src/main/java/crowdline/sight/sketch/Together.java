@@ -43,17 +43,7 @@ final class Together {
     private static Track meeting(List<Pose> poses) {
         double middle =
                 (poses.get(0).place().x() + poses.get(poses.size() - 1).place().x()) / 2;
-        List<Pose> other = poses.stream()
-                .map(p -> new Pose(
-                        p.tS(),
-                        new Vec(
-                                2 * middle - p.place().x(),
-                                p.place().y(),
-                                p.place().z()),
-                        new Vec(-p.nose().x(), p.nose().y(), p.nose().z()),
-                        new Vec(-p.up().x(), p.up().y(), p.up().z()),
-                        p.g()))
-                .toList();
+        List<Pose> other = poses.stream().map(p -> acrossFrom(middle, p)).toList();
         return Track.keeping(other, new Vec(0, 0, -APART_SPANS));
     }
 
@@ -145,6 +135,37 @@ final class Together {
             others.add(Shapes.moving(own, slot, new Vec(0, 0, 0), 4.2, 6));
         }
         return all(ways.get(0), others, said(0, "together"), said(4.8, "they burst apart"), said(8, "like a flower"));
+    }
+
+    /** Up the middle side by side, out at the top, and down to one point. */
+    static Flown heart() {
+        List<Pose> left = new Steered(new Vec(-160, 0, 40), SPEED_MPS)
+                .on(0.6)
+                .pull(90, 1.8)
+                .on(2.2)
+                .pull(225, 4.4)
+                .on(3)
+                .poses();
+        double middleM = left.stream().mapToDouble(p -> p.place().x()).max().orElse(0) + 8;
+        List<Pose> right = left.stream().map(p -> acrossFrom(middleM, p)).toList();
+        return all(
+                left,
+                List.of(Track.keeping(right, new Vec(0, 0, 0))),
+                said(0, "towards each other"),
+                said(2.4, "up side by side"),
+                said(5, "out and round"),
+                said(9, "and they meet at the bottom"));
+    }
+
+    /** As in a mirror that stands along the line of sight. */
+    private static Pose acrossFrom(double middleM, Pose pose) {
+        Vec place = pose.place();
+        return new Pose(
+                pose.tS(),
+                new Vec(2 * middleM - place.x(), place.y(), place.z()),
+                new Vec(-pose.nose().x(), pose.nose().y(), pose.nose().z()),
+                new Vec(-pose.up().x(), pose.up().y(), pose.up().z()),
+                pose.g());
     }
 
     /** From the wedge into a line, and on. */
