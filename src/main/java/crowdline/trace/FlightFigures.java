@@ -138,21 +138,7 @@ public final class FlightFigures {
             @Nullable Double seconds,
             boolean sure,
             List<String> choices) {
-        return new ListLine(
-                text,
-                figure,
-                title,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                seconds == null ? null : Math.max(1, Math.rint(seconds)),
-                null,
-                null,
-                null,
-                sure,
-                choices);
+        return ListLine.of(
+                text, figure, title, seconds == null ? null : Math.max(1, Math.rint(seconds)), sure, choices);
     }
 }

@@ -91,22 +91,7 @@ public final class AddAct {
     }
 
     private static ListLine line(String text, @Nullable String figure, @Nullable Double seconds) {
-        return new ListLine(
-                text,
-                figure,
-                text,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                seconds,
-                null,
-                null,
-                null,
-                figure != null,
-                List.of());
+        return ListLine.of(text, figure, text, seconds, figure != null, List.of());
     }
 
     private Change added(Show show, FigureList list, Wanted wanted) {

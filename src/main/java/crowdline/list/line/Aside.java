@@ -35,21 +35,6 @@ public record Aside(String text, int before, List<String> choices) {
     }
 
     private ListLine line(@Nullable String figure, String title) {
-        return new ListLine(
-                text,
-                figure,
-                title,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                figure != null,
-                List.of());
+        return ListLine.of(text, figure, title, null, figure != null, List.of());
     }
 }

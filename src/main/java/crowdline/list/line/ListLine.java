@@ -74,6 +74,22 @@ public record ListLine(
     }
 
     /**
+     * A line that says no more than what is flown.
+     *
+     * @param seconds how long it lasts, or null if nobody said
+     */
+    public static ListLine of(
+            String text,
+            @Nullable String figure,
+            String title,
+            @Nullable Double seconds,
+            boolean sure,
+            List<String> choices) {
+        return new ListLine(
+                text, figure, title, null, null, null, null, null, null, seconds, null, null, null, sure, choices);
+    }
+
+    /**
      * The same line taken for a figure, with nothing left to choose.
      *
      * @param name the catalogue's

@@ -178,22 +178,7 @@ class AboutActTest {
     @Test
     void aNameThatALineTookIsFound() {
         FigureList list = new FigureList(
-                List.of(new ListLine(
-                        "Ada Quillan will land last",
-                        "landing",
-                        "landing",
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        null,
-                        true,
-                        List.of())),
+                List.of(ListLine.of("Ada Quillan will land last", "landing", "landing", null, true, List.of())),
                 List.of(new Aside("Team leader:", 0, List.of())),
                 List.of());
 
