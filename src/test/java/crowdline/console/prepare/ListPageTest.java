@@ -358,7 +358,7 @@ public class ListPageTest {
 
     @Test
     void anyWordsAreAFigureOfWhatIsOnlyTimed() {
-        paste("smoke heart over the lake\nloop (30 s)\nbreak (0:20)");
+        paste("smoke trellis over the lake\nloop (30 s)\nbreak (0:20)");
         choose("formation");
         assertThat(read().getModel().getElementAt(0).mark().word()).isEqualTo("only a time");
         assertThat(read().getModel().getElementAt(1).told()).isEqualTo("30 s");

@@ -74,7 +74,7 @@ class QuestionsTest {
         Random random = new Random(4);
         assertThat(catalogue.entries())
                 .filteredOn(e -> e.family().equals("formation"))
-                .hasSize(10)
+                .hasSize(11)
                 .allSatisfy(e -> {
                     assertThat(questions.kinds(e.name())).contains(Kind.NAME, Kind.WRITE);
                     assertThat(questions
