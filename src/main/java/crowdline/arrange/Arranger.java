@@ -227,8 +227,12 @@ public final class Arranger {
             Piece first = pieces.get(0);
             Piece last = pieces.get(pieces.size() - 1);
             Figure figure = to == null ? null : asked.get(to.id());
-            TransitWords words = TransitWords.of(Objects.requireNonNull(first.transit()), first, last, engine)
-                    .to(figure == null ? "" : figure.figure());
+            TransitWords words = TransitWords.of(
+                    Objects.requireNonNull(first.transit()),
+                    first,
+                    last,
+                    engine,
+                    figure == null ? "" : figure.figure());
             List<Element> elements =
                     pieces.stream().flatMap(piece -> piece.elements().stream()).toList();
             figures.add(new Figure(

@@ -11,17 +11,19 @@ record TransitWords(String title, String look) {
     /** Cosine of the way along the line; flown less along it than this it is flown across. */
     private static final double ALONG = 0.8;
 
-    private static final String RUN_IN = "running in";
-
     /** Until then what runs in is towed. */
     private static final String LETTING_GO = "tow release";
 
-    static TransitWords of(Transit transit, Piece first, Piece last, boolean engine) {
+    /** @param to the figure it leads to; empty if none follows at once */
+    static TransitWords of(Transit transit, Piece first, Piece last, boolean engine, String to) {
         String out = first.from().toRight() ? "right" : "left";
         String from = last.to().toRight() ? "left" : "right";
         boolean climbs = last.to().place().z() - first.from().place().z() > CLIMB_M;
         return switch (transit) {
-            case RUNS_IN -> new TransitWords(RUN_IN, "Look to the " + from + ": here it comes.");
+            case RUNS_IN ->
+                to.equals(LETTING_GO)
+                        ? new TransitWords("on the tow", "Look to the " + from + ": here it comes, still on its rope.")
+                        : new TransitWords("running in", "Look to the " + from + ": here it comes.");
             case FLIES_ON ->
                 new TransitWords(
                         "flying on to the " + out, "It flies on to the " + out + ", to where the next figure begins.");
@@ -51,13 +53,6 @@ record TransitWords(String title, String look) {
                                         + ", to come in from the " + from + " again.");
             case ROLLS_UPRIGHT -> new TransitWords("rolling upright", "Half a roll, and it is the right way up again.");
         };
-    }
-
-    /** The same, as it is on the way to a figure. */
-    TransitWords to(String figure) {
-        return title.equals(RUN_IN) && figure.equals(LETTING_GO)
-                ? new TransitWords("on the tow", look.replace("here it comes", "here it comes, still on its rope"))
-                : this;
     }
 
     /** Whether it begins on the way out to the far side or in from there, not along the line. */

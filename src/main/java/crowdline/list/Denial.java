@@ -100,17 +100,22 @@ final class Denial {
     /** "Leave out the spin." */
     private static final Set<String> OUT = Set.of("leave", "leaving", "left", "miss", "cut", "drop");
 
+    /** "Please delete this." */
+    private static final String TO_DELETE =
+            "(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|(?:thi|that)(?: one)?))?(?: please| pls)?";
+
     /** In plain words, of which "this" is one without its last letter. */
-    private static final Pattern TAKEN_BACK = Pattern.compile(
-            "(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
+    private static final Pattern TAKEN_BACK =
+            Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
                     + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
-                    + " out|left out|taken out)|(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|thi|that))?(?: please| pls)?");
+                    + " out|left out|taken out)|"
+                    + TO_DELETE);
 
     /** Behind the name of what is not flown. */
     private static final Pattern GONE = Pattern.compile(
             "(?:(?:that|which|what) .{0,60}? )?(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
                     + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*"
-                    + "|(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|this|that|this one|that one))?(?: please| pls)?");
+                    + "|" + TO_DELETE);
 
     /** In a column of remarks. */
     private static final Pattern STRUCK = Pattern.compile(
