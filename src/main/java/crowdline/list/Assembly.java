@@ -123,7 +123,7 @@ final class Assembly {
         boolean isSigned =
                 isAfterAll && style.figureEachLine() && lines.figures() > 0 && Foot.isSignature(sentence, rest, text);
         if ((isMail && isAfterAll && Foot.isAnInitial(rest))
-                || ((asides.isParted() || isSigned) && Foot.isSomebody(rest, text))) {
+                || ((asides.isParted() || isSigned) && !sentence.numbered() && Foot.isSomebody(rest, text))) {
             addNote(sentence.start(), sentence.end());
             return;
         }
@@ -172,7 +172,7 @@ final class Assembly {
             addAside(sentence, rest);
             return;
         }
-        if (style.isMarked() && !sentence.numbered() && !belongsToTheMarked(sentence, rest)) {
+        if (style.isMarked() && !sentence.numbered() && (Facts.isAbout(said) || !belongsToTheMarked(sentence, rest))) {
             addAside(sentence, rest);
             return;
         }

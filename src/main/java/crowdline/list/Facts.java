@@ -5,6 +5,7 @@ import crowdline.list.word.Manner;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Tells of words without a figure that they say something of the day, the aircraft or the pilot: "Ceiling 1200 ft", "Weight 900 kg". */
 final class Facts {
@@ -72,7 +73,15 @@ final class Facts {
     /** What is longer tells more. */
     private static final int LONGEST = 12;
 
+    private static final Pattern ABOUT =
+            Pattern.compile("(?:the|my|our|its|his|her) (?:" + String.join("|", SUBJECTS) + ")\\b.*");
+
     private Facts() {}
+
+    /** "The engine has injection, so it runs upside down": told of something nobody flies, whatever figure it names. */
+    static boolean isAbout(String said) {
+        return ABOUT.matcher(said).matches();
+    }
 
     /**
      * Whether a piece states one.

@@ -56,12 +56,20 @@ final class Foot {
                         .noneMatch(piece -> piece.isFigure() || piece.isDetail() || Manner.FLOWN.hasAny(piece.words()));
     }
 
-    /** "Arthur Pike" below a letter is nobody's aileron roll. */
+    /** "Arthur Pike" below a letter is nobody's aileron roll; "Loop" below its first thanks is one. */
     static boolean isSomebody(List<Heard> pieces, Text text) {
         List<Word> words = pieces.get(0).words();
         return pieces.size() == 1
+                && !isNamed(pieces.get(0))
                 && words.size() <= LONGEST_NAME
                 && words.stream()
                         .allMatch(word -> Character.isUpperCase(text.written().charAt(word.start())));
+    }
+
+    /** A figure in its own words, not in words that are like them. */
+    private static boolean isNamed(Heard piece) {
+        return piece.isFigure()
+                && !Beside.isGuess(piece)
+                && piece.words().containsAll(piece.drafts().get(0).name());
     }
 }

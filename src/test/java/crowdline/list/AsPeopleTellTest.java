@@ -281,4 +281,20 @@ class AsPeopleTellTest {
     void whatIsSaidOfAFigureIsReadInTheseWordsToo(String text, String said) {
         assertThat(Spelt.said(READER.read(text))).isEqualTo(said);
     }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Thanks for having us.", "Many thanks for your note.", "Best wishes for the day."})
+    void whoGivesThanksAheadOfAListHasSignedNothingYet(String thanks) {
+        assertThat(figures(thanks + "\n\n1. Roll\n2. Loop\n3. Spin\n\nRosa"))
+                .containsExactly("aileron roll", "loop", "spin");
+        assertThat(figures(thanks + "\n\nRoll\nLoop\nSpin\n\nRosa")).containsExactly("aileron roll", "loop", "spin");
+    }
+
+    @Test
+    void whatTheAircraftCanDoIsNoPartOfANumberedList() {
+        assertThat(figures(
+                        "1. Loop\n2. Slow roll\n3. Spin\n4. Low pass\n\nThe engine's fuel injected so it runs upside down.\n"
+                                + "The engine stops in a tail slide now and then."))
+                .containsExactly("loop", "slow roll", "spin", "low pass");
+    }
 }
