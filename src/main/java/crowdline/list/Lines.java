@@ -191,7 +191,9 @@ final class Lines {
             previous.takeIn(piece.start(), piece.end());
             return previous;
         }
-        if (previous != null && previous.isFigure() && Condition.isAll(heard.words())) {
+        if (previous != null
+                && previous.isFigure()
+                && (Condition.isAll(heard.words()) || Condition.isAnotherCount(heard))) {
             previous.doubt();
             return said(previous, heard);
         }

@@ -95,9 +95,11 @@ public final class ListReader {
     }
 
     private void add(Assembly assembly, Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        FactSheet facts = FactSheet.of(text, sentences, heard);
         int last = sentences.size() - 1;
         while (last >= 0
-                && (heard.get(last).stream().noneMatch(Heard::isFigure)
+                && (facts.has(last)
+                        || heard.get(last).stream().noneMatch(Heard::isFigure)
                         || Tone.tells(sentences.get(last), heard.get(last)))) {
             last--;
         }
@@ -137,6 +139,7 @@ public final class ListReader {
             boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
             if (sentence.aside()
                     || days.isOther(i)
+                    || facts.has(i)
                     || replies.isOlder(i)
                     || exchanges.takes(i)
                     || (i < begin && exchanges.saysAhead(i, heard.get(i)))

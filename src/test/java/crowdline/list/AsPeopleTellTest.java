@@ -297,4 +297,59 @@ class AsPeopleTellTest {
                                 + "The engine stops in a tail slide now and then."))
                 .containsExactly("loop", "slow roll", "spin", "low pass");
     }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Facts:",
+                "About the pilot",
+                "A few facts for the commentator:",
+                "DID YOU KNOW?",
+                "Talking points"
+            })
+    void whatStandsUnderAHeadingThatTellsIsNotFlown(String heading) {
+        String sheet =
+                heading + "\n- first solo at 17\n- the roll of honour has her name\n- she won the Tallow Cup in 2016\n";
+
+        assertThat(figures("* loop\n* stall turn\n* spin\n* low pass\n\n" + sheet))
+                .containsExactly("loop", "stall turn", "spin", "low pass");
+        assertThat(figures(sheet + "\n* loop\n* stall turn\n* spin\n* low pass\n"))
+                .containsExactly("loop", "stall turn", "spin", "low pass");
+        assertThat(figures(sheet + "\nSequence:\nloop, stall turn, spin"))
+                .containsExactly("loop", "stall turn", "spin");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "spin, two or three turns | 3",
+                "4 or 5 turn spin | 5",
+                "spin two turns maybe three | 2",
+                "spin, two turns, or perhaps three turns | 2",
+                "spin, 3 turns, perhaps 4 | 3"
+            })
+    void ofTwoCountsOneIsTakenAndAskedFor(String text, double count) {
+        List<ListLine> lines = READER.read("loop\n" + text + "\nlow pass").lines();
+
+        assertThat(lines).hasSize(3);
+        assertThat(lines.get(1).figure()).isEqualTo("spin");
+        assertThat(lines.get(1).count()).isEqualTo(count);
+        assertThat(lines.get(1).sure()).isFalse();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "recover low and do knife edge along the line | level-out knife-edge-pass",
+                "loop and then a barrel roll along the display line | loop barrel-roll",
+                "Solo display, Cpt. Inge Orrestad~~loop, low pass | loop low-pass",
+                "TOW TO 3500 AGL~RELEASE~1 LOOP~2 CHANDELLE~3 SPIN~4 LANDING | tow tow-release loop chandelle spin landing"
+            })
+    void nothingIsLostOrMadeUpByWhatStandsBeside(String told, String flown) {
+        assertThat(figures(told.replace('~', '\n')))
+                .extracting(figure -> figure.replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
 }

@@ -8,7 +8,6 @@ import crowdline.measure.Units;
 import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Matcher;
 
 /**
@@ -18,7 +17,7 @@ import java.util.regex.Matcher;
 public final class Sayings {
     public static final String FIGURE = "¤";
 
-    private static final String NUM = "(\\d+(?:\\.\\d+)?)";
+    static final String NUM = "(\\d+(?:\\.\\d+)?)";
     private static final String RANGE = "(?:" + NUM + " (?:to |or |and ))?" + NUM;
     private static final String ABOUT =
             "about|around|approximately|approx|roughly|circa|say|not|below|above|over|under|of|the|a|to|up|minimum|min|max|maximum"
@@ -56,7 +55,7 @@ public final class Sayings {
         numbers();
         smoke();
         sides();
-        counts();
+        Counts.add(anywhere, ofTheFigure);
     }
 
     /** "Pull up into a stall turn" is a stall turn. */
@@ -123,7 +122,7 @@ public final class Sayings {
         return said(Detail.HEADING, heading);
     }
 
-    private static Saying.Meaning said(Detail detail, Object value) {
+    static Saying.Meaning said(Detail detail, Object value) {
         return (draft, found) -> {
             draft.say(detail, value);
             return true;
@@ -196,6 +195,7 @@ public final class Sayings {
                 Measured.measured(Detail.ENTRY_KT, v -> Math.rint(Units.ktFromMps(Units.mpsFromKmh(v)))));
         String high = "(?: (?:agl|high|height|base|minimum|min|above ground|or so))*";
         add(" ft ", HIGH + RANGE + " ft" + high, Measured.measured(Detail.HEIGHT_FT, v -> v));
+        add(" agl ", HIGH + RANGE + " agl", Measured.measured(Detail.HEIGHT_FT, v -> v));
         add(
                 " metre ",
                 HIGH + RANGE + " metre" + high,
@@ -269,67 +269,6 @@ public final class Sayings {
                 "smoke",
                 "(?:with |trailing |the |and )*smoke(?: (?:on|system on|go|running))?(?: for)?",
                 said(Detail.SMOKE, true));
-    }
-
-    private void counts() {
-        String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $)|goe)(?: of| in| to)?";
-        addOfFigure(
-                " turn | rotation | rev| round | goe ",
-                "(?:of |x |for |with |do |in |a |full )*" + NUM + turn,
-                count(1));
-        addOfFigure(" turn ", "(?:a )?half turn", said(Detail.COUNT, 0.5));
-        addOfFigure(" turn ", "(?:a )?quarter turn", said(Detail.COUNT, 0.25));
-        addOfFigure(" turn ", "(?:three-quarter|3 quarter) turn", said(Detail.COUNT, 0.75));
-        add(
-                "turn|rotation|count|number|qty|quantity|time",
-                "(?<=^ )(?:turn|rotation|count|number|qty|quantity|time) " + NUM + "(?= $)",
-                count(1));
-        addOfFigure(" pair | couple ", "(?:a )?(?:pair of|couple(?: of)?) (?=¤)", said(Detail.COUNT, 2.0));
-        addOfFigure("double|twin", "(?:double|twin) (?=¤)", said(Detail.COUNT, 2.0));
-        addOfFigure("triple", "triple (?=¤)", said(Detail.COUNT, 3.0));
-        addOfFigure(
-                "¤",
-                "(?<!last )(?<!next )(?<!first )(?<!\\d and )(?:x )?" + NUM
-                        + " (?!ship|aircraft|aeroplane|plane|man |g )(?:x |time |consecutive |successive |more"
-                        + " )?(?=(?:[a-z]+ ){0,3}¤)",
-                count(1));
-        addOfFigure(" x | time ", "(?:x |time )" + NUM, count(1));
-        addOfFigure(" x | time | in a row| off | piece ", NUM + "(?: x| time| in a row| off| piece)", count(1));
-        addOfFigure(
-                "¤",
-                "(?<=¤[·/ ]{0,40} )" + NUM + "(?= $| left| right| to | ·)",
-                (draft, found) -> !isOfTwo(draft) && count(1).say(draft, found));
-        addOfFigure(
-                "half|quarter|three-quarter",
-                "(half|quarter|three-quarter)(?= ¤| $)",
-                (draft, found) -> hasRolls(draft) && Measured.number(draft, Detail.COUNT, share(found.group(1))));
-        addOfFigure(" row ", "in a row", (draft, found) -> true);
-        addOfFigure(" of ", NUM + " of(?: them)?(?= $)", count(1));
-        addOfFigure("twice", "twice", said(Detail.COUNT, 2.0));
-        addOfFigure("thrice", "thrice", said(Detail.COUNT, 3.0));
-    }
-
-    /** "3 and 4 mirror": who flies it. */
-    private static boolean isOfTwo(Draft draft) {
-        Names.Sense sense = draft.sense();
-        return sense != null
-                && Set.of("mirror pass", "opposition pass", "synchro split").contains(sense.figure());
-    }
-
-    private static boolean hasRolls(Draft draft) {
-        Names.Sense sense = draft.sense();
-        return sense != null
-                && (Sided.hasRollsOnALine(sense.figure()) || sense.figure().endsWith("spin"));
-    }
-
-    private static double share(String fraction) {
-        return fraction.equals("half") ? 0.5 : fraction.equals("quarter") ? 0.25 : 0.75;
-    }
-
-    private static Saying.Meaning count(int group) {
-        return (draft, found) -> Measured.group(found, group) <= 20
-                && Measured.number(draft, Detail.COUNT, Measured.group(found, group));
     }
 
     private void sides() {

@@ -44,7 +44,7 @@ final class Between {
     private static final Set<String> ON_A_FIGURE =
             Set.of("line", "downline", "upline", "way", "top", "bottom", "midway", "halfway");
 
-    /** "Along the crowd line" is on none. */
+    /** "Along the line", "on the crowd line" is on none. */
     private static final Set<String> GROUND = Set.of("crowd", "display", "show", "runway", "flight", "centre");
 
     private static final Set<String> ENDING = Set.of("exit", "finish", "entry", "start", "out");
@@ -174,7 +174,9 @@ final class Between {
                     && i + 2 < words.size()
                     && words.get(i + 1).plain().equals("of")
                     && Set.of("it", "that").contains(words.get(i + 2).plain());
-            boolean isOnTheGround = GROUND.contains(words.get(i - 1).plain());
+            boolean isOnTheGround = GROUND.contains(words.get(i - 1).plain())
+                    || words.subList(next.to(), i).stream()
+                            .anyMatch(word -> word.plain().equals("along"));
             if (ON_A_FIGURE.contains(plain) && !isOnTopOfIt && !isOnTheGround) {
                 return true;
             }

@@ -30,6 +30,10 @@ public final class Condition {
             "only",
             "about");
 
+    private static final Set<String> MAYBE = Set.of("maybe", "perhap", "possibly", "or");
+    private static final Set<String> COUNTED =
+            Set.of("even", "maybe", "perhap", "possibly", "turn", "rotation", "x", "time");
+
     private Condition() {}
 
     /** At which word it begins, from this one on; how many words there are if none does. */
@@ -57,6 +61,16 @@ public final class Condition {
                 && heard.drafts().get(0).saysAnything()
                 && heard.words().subList(0, at).stream()
                         .allMatch(word -> word.number() != null || DETAIL.contains(word.plain()));
+    }
+
+    /** "Perhaps four", behind "a spin, three turns": which of the two it is has to be asked. */
+    public static boolean isAnotherCount(Heard heard) {
+        List<Word> words = heard.words();
+        return words.size() > 1
+                && MAYBE.contains(words.get(0).plain())
+                && words.stream().anyMatch(word -> word.number() != null)
+                && words.subList(1, words.size()).stream()
+                        .allMatch(word -> word.number() != null || COUNTED.contains(word.plain()));
     }
 
     /** Makes what is said in it no saying of the figure: the height of a cloud is not the figure's. */

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** Names of people and of what they fly, which are no misspelt figures. */
 final class Somebody {
     private static final Set<String> TITLES =
-            Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Herr", "Frau");
+            Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Cpt", "Herr", "Frau");
 
     /** A name with as many letters is near to some figure's by chance. */
     private static final int SHORTEST_SPELT = 4;

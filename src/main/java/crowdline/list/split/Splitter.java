@@ -31,7 +31,7 @@ public final class Splitter {
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
     private static final Pattern SHORTENED = Pattern.compile(
-            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr)",
+            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr|capt|cpt|ldr|cdr|sgt)",
             Pattern.DOTALL);
 
     /** Signs in a row are no bullet. */
@@ -39,8 +39,8 @@ public final class Splitter {
 
     private static final Pattern INITIALS = Pattern.compile("(?:\\p{Lu}\\. ?)*\\p{Lu}");
 
-    private static final Pattern TITLED =
-            Pattern.compile("(?s)(?:.*\\W)?(?:mr|mrs|ms|miss|dr|sir|dame|capt|sgt|lt|cdr|maj|col|fl)\\.? [a-z]");
+    private static final Pattern TITLED = Pattern.compile(
+            "(?s)(?:.*\\W)?(?:mr|mrs|ms|miss|dr|sir|dame|capt|cpt|ldr|sgt|lt|cdr|maj|col|fl)\\.? [a-z]");
 
     private static final Pattern MEASURE =
             Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
