@@ -10,6 +10,7 @@ import crowdline.live.debrief.DebriefSources;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.Day.AddedAct;
+import crowdline.live.state.Durations;
 import crowdline.patter.Plan;
 import crowdline.patter.Planner;
 import crowdline.show.Act;
@@ -275,9 +276,21 @@ public final class LoadedShow {
 
     /** How long figures last, for the clock; a figure nobody predicted has no length, and the clock waits for the hand. */
     public ActDurations durations() {
-        return (actId, variant, figureIds) -> index -> prediction(actId, variant)
-                .map(p -> p.durationS(figureIds.get(index)))
-                .orElse(Double.NaN);
+        return (actId, variant, figureIds) -> new Durations() {
+            @Override
+            public double secondsOf(int index) {
+                return prediction(actId, variant)
+                        .map(p -> p.durationS(figureIds.get(index)))
+                        .orElse(Double.NaN);
+            }
+
+            @Override
+            public double pauseS(int index, int next) {
+                return prediction(actId, variant)
+                        .map(p -> p.times().pauseS(figureIds.get(index), figureIds.get(next)))
+                        .orElse(0.0);
+            }
+        };
     }
 
     /** What to say when in an act flown in these times. */

@@ -18,16 +18,33 @@ final class GuardedDurations implements ActDurations {
 
     @Override
     public Durations of(String actId, String variant, List<String> figureIds) {
-        return index -> {
-            try {
-                return durations.of(actId, variant, figureIds).secondsOf(index);
-            } catch (RuntimeException e) {
-                // Whatever is wrong with them, the show must go on; it is said once, not at every look at the clock.
-                if (!told.getAndSet(true)) {
-                    LOG.log(System.Logger.Level.ERROR, "No duration of figure " + index + " of act " + actId, e);
+        return new Durations() {
+            @Override
+            public double secondsOf(int index) {
+                try {
+                    return durations.of(actId, variant, figureIds).secondsOf(index);
+                } catch (RuntimeException e) {
+                    tell(index, actId, e);
+                    return Double.NaN;
                 }
-                return Double.NaN;
+            }
+
+            @Override
+            public double pauseS(int index, int next) {
+                try {
+                    return durations.of(actId, variant, figureIds).pauseS(index, next);
+                } catch (RuntimeException e) {
+                    tell(index, actId, e);
+                    return 0;
+                }
             }
         };
+    }
+
+    /** Whatever is wrong with them, the show must go on; it is said once, not at every look at the clock. */
+    private void tell(int index, String actId, RuntimeException e) {
+        if (!told.getAndSet(true)) {
+            LOG.log(System.Logger.Level.ERROR, "No duration of figure " + index + " of act " + actId, e);
+        }
     }
 }

@@ -42,6 +42,17 @@ public record ActTimes(String actId, String variant, List<FigureTime> figures) {
                 : figures.get(figures.size() - 1).endS() - figures.get(0).startS();
     }
 
+    /** From the end of a figure to the start of the next, where that is the one named; else 0, seconds, 0 or more. */
+    public double pauseS(String figureId, String nextId) {
+        for (int i = 1; i < figures.size(); i++) {
+            FigureTime before = figures.get(i - 1);
+            if (before.figureId().equals(figureId) && figures.get(i).figureId().equals(nextId)) {
+                return Math.max(0, figures.get(i).startS() - before.endS());
+            }
+        }
+        return 0;
+    }
+
     /**
      * The figure being flown at a time: the last that has started by then and has not ended, or empty before, between
      * and after figures. A figure holds its start and not its end.

@@ -68,7 +68,7 @@ public record LiveNow(
                 ? null
                 : Double.valueOf(slot.secondsUntil(nowS, wall) + state.day().laterS(actId));
         Double toSlotS = phase instanceof Phase.Waiting ? slotInS : null;
-        double untilNextS = figure != null ? figure.leftS() : toSlotS != null ? Math.max(0, toSlotS) : 0;
+        double untilNextS = figure != null ? figure.untilNextS() : toSlotS != null ? Math.max(0, toSlotS) : 0;
         boolean known = figure != null || toSlotS != null;
         List<Upcoming> upcoming = upcoming(course, durations, known, untilNextS);
         boolean inAir = course.inTheAir();
@@ -107,12 +107,14 @@ public record LiveNow(
         }
         double timeInS = Math.max(0, clockS);
         double leftS = durations.secondsOf(course.position()) - timeInS;
+        double pauseS = ClockAdvance.pauseS(course, durations);
         return new FigureNow(
                 course.position(),
                 figureId,
                 timeInS,
                 Math.max(0, leftS),
-                Math.max(0, -leftS),
+                Math.max(0, -leftS - pauseS),
+                FigureNow.Pause.at(pauseS, -leftS),
                 held,
                 ClockAdvance.waitsForHand(state, durations));
     }
@@ -123,17 +125,20 @@ public record LiveNow(
         int index = course.nextIndex().orElse(-1);
         while (index >= 0) {
             ahead.add(new Upcoming(index, course.figureIds().get(index), known ? Double.valueOf(inS) : null));
-            inS += durations.secondsOf(index);
-            index = course.nextIndexAfter(index).orElse(-1);
+            int next = course.nextIndexAfter(index).orElse(-1);
+            inS += durations.secondsOf(index) + (next < 0 ? 0 : durations.pauseS(index, next));
+            index = next;
         }
         return ahead;
     }
 
-    /** How long the first figures take, in the order flown. */
+    /** How long the first figures take, in the order flown, with what lies between them and to the next. */
     private static double plannedS(Course course, Durations durations, int count) {
+        List<Integer> order = course.sequence().order();
         double sumS = 0;
-        for (int index : course.sequence().order().subList(0, count)) {
-            sumS += durations.secondsOf(index);
+        for (int i = 0; i < count; i++) {
+            double pauseS = i + 1 < order.size() ? durations.pauseS(order.get(i), order.get(i + 1)) : 0;
+            sumS += durations.secondsOf(order.get(i)) + pauseS;
         }
         return sumS;
     }

@@ -34,7 +34,7 @@ public final class ClockAdvance {
                 || !(state.phase() instanceof Phase.Flying flying)) {
             return OptionalDouble.empty();
         }
-        double dueS = endS(flying, durations);
+        double dueS = endS(flying, state.course(), durations);
         if (!Double.isFinite(dueS)) {
             return OptionalDouble.empty();
         }
@@ -51,7 +51,14 @@ public final class ClockAdvance {
                 && nextDueS(state, durations).isEmpty();
     }
 
-    private static double endS(Phase.Flying flying, Durations durations) {
-        return flying.startedAtS() + flying.heldS() + durations.secondsOf(flying.index());
+    private static double endS(Phase.Flying flying, Course course, Durations durations) {
+        double pauseS = pauseS(course, durations);
+        return flying.startedAtS() + flying.heldS() + durations.secondsOf(flying.index()) + pauseS;
+    }
+
+    /** What lies between the figure being flown and the next, seconds; 0 where either is not known. */
+    public static double pauseS(Course course, Durations durations) {
+        OptionalInt next = course.nextIndex();
+        return course.position() < 0 || next.isEmpty() ? 0 : durations.pauseS(course.position(), next.getAsInt());
     }
 }

@@ -229,14 +229,6 @@ class LivePresenterTest {
     }
 
     @Test
-    void aRemarkMayRunALittlePastItsFigure() {
-        Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 108));
-        LiveView view = presenter.view(SmallShow.moment(108, plan, SmallShow.after(new FlightEvent.ActStarted(100))));
-        assertThat(verdict(view).word()).isEqualTo("Runs over by 2 s");
-        assertThat(verdict(view).form()).isEqualTo(Form.DIAMOND);
-    }
-
-    @Test
     void aFigureOverItsTimeCutsNothingShort() {
         Plan plan = SmallShow.plan(SmallShow.placed("r-say-1", "f1", RemarkKind.EXPLANATION, 109));
         LiveView view = presenter.view(SmallShow.moment(111, plan, SmallShow.after(new FlightEvent.ActStarted(100))));

@@ -127,8 +127,9 @@ public final class ShowOnAir implements OnAir {
         Variant variant = act.variantUnder(ofTheDay.air().cloudBaseFt());
         List<String> ids = act.inOrder(variant).stream().map(Figure::id).toList();
         Durations durations = scene.durations().of(act.id(), variant.name(), ids);
-        double seconds =
-                IntStream.range(0, ids.size()).mapToDouble(durations::secondsOf).sum();
+        double seconds = IntStream.range(0, ids.size())
+                .mapToDouble(i -> durations.secondsOf(i) + (i + 1 < ids.size() ? durations.pauseS(i, i + 1) : 0))
+                .sum();
         return Double.isFinite(seconds) ? seconds : act.slotMinutes() * 60;
     }
 

@@ -88,6 +88,11 @@ public final class NowPresenter {
             state = new Mark(Form.AEROPLANE, Tone.CALM, "Begun by the aircraft: press Backspace if not");
         } else if (figure.waitsForHand()) {
             state = new Mark(Form.DIAMOND, Tone.CAUTION, "Over time: " + untilSpace(moment));
+        } else if (figure.pause().goneS() > 0 && figure.overS() <= 0) {
+            state = new Mark(
+                    Form.CLOCK,
+                    Tone.CALM,
+                    "Flown: the next in " + Seconds.left(figure.pause().leftS()));
         } else if (figure.overS() > 0 && isLast(moment)) {
             state = new Mark(Form.DIAMOND, Tone.CALM, "Over time: " + untilSpace(moment));
         }

@@ -35,7 +35,7 @@ final class SeenPresenter {
                 next = word;
             }
         }
-        boolean standsStill = figure.held() || (!followed && figure.overS() > 0);
+        boolean standsStill = figure.held() || (!followed && figure.isOver());
         return new SeenView(
                 now.isEmpty() ? "" : now.substring(0, 1).toUpperCase(Locale.ROOT) + now.substring(1),
                 standsStill ? "" : next);

@@ -18,10 +18,10 @@ import org.jspecify.annotations.Nullable;
  */
 record QuietNow(double fromS, double toS, String why) {
 
-    /** The quiet of the figure being flown, if the moment lies in one. */
+    /** The quiet of the figure being flown, if the moment lies in one; none on hold, when nothing of it is to be heard. */
     static @Nullable QuietNow of(LiveNow now, @Nullable Act act, ShowLookup words) {
         FigureNow figure = now.figure();
-        if (figure == null) {
+        if (figure == null || figure.held()) {
             return null;
         }
         double startS = now.nowS() - figure.timeInS();

@@ -3,6 +3,7 @@ package crowdline.console.live.say;
 import crowdline.console.live.row.LiveMoment;
 import crowdline.console.live.say.SayView.Bars;
 import crowdline.console.live.say.SayView.What;
+import crowdline.console.paint.FitMark;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
@@ -76,8 +77,9 @@ public final class SayPresenter {
                     act,
                     !Takeable.of(moment, words, act, RemarkKind.FILLER, null).isEmpty()));
         }
-        boolean waits = turn.startS() - nowS > NOW_S
-                && !SayWhen.of(moment, words, turn.remark()).mayBeSaid(turn.remark());
+        SayWhen when = SayWhen.of(moment, words, turn.remark());
+        boolean ahead = turn.startS() - nowS > NOW_S || when == SayWhen.AS_IT_CARRIES_ON;
+        boolean waits = ahead && !turn.begun() && !when.mayBeSaid(turn.remark());
         return new Saying(words(moment, words, turn, nowS, waits), turn.remark().id(), turn.shortForm(), waits);
     }
 
@@ -124,12 +126,16 @@ public final class SayPresenter {
                 0.1, words.voices().first(turn.remark(), turn.shortForm()).seconds());
         Double endS = windowEndS(moment, words, turn);
         double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
+        Room room = room(thereIsS, pastS(moment, turn, endS));
+        Fit fit = fit(time, room, turn.tight());
+        boolean past = fit == Fit.RUNS_OVER && turn.remark().kind() != RemarkKind.CALL;
+        double saidInS = past ? thereIsS + room.pastS() : thereIsS;
         double waitS = turn.startS() - nowS;
         String says = moment.state().whoseTurn() == WhoseTurn.CONSOLE
                 ? ""
                 : words.other(turn.remark()).map(name -> name + ": ").orElse("");
         String caption = says
-                + (waitS > NOW_S
+                + (waits || waitS > NOW_S
                         ? SayWhen.of(moment, words, turn.remark()).words(turn.remark(), waitS)
                         : turn.begun() ? "Saying" : "Say now");
         String kind = words.sort(turn.remark())
@@ -144,13 +150,15 @@ public final class SayPresenter {
                 Math.min(1, goneS / ownS),
                 endS == null
                         ? new Mark(Form.DISC, Tone.GOOD, "No hurry")
-                        : verdict(time, thereIsS, room(thereIsS, endsWithFigure(moment.now(), endS)), turn.tight()),
+                        : past
+                                ? FitMark.of(fit, " its figure by " + over(takesS - thereIsS))
+                                : Spare.of(fit, thereIsS - time.seconds()),
                 new Bars(
-                        thereIsS,
+                        saidInS,
                         takesS,
                         time.highS(),
                         goneS,
-                        endS == null ? "no limit" : Seconds.left(thereIsS - goneS) + " left",
+                        endS == null ? "no limit" : Seconds.left(saidInS - goneS) + " left",
                         goneS >= takesS ? "S when said" : Seconds.left(takesS - goneS) + " to say"));
     }
 
@@ -164,17 +172,27 @@ public final class SayPresenter {
                 .orElse("");
     }
 
-    private static Mark verdict(SpokenTime takes, double thereIsS, Room room, boolean tight) {
+    private static Fit fit(SpokenTime takes, Room room, boolean tight) {
         Fit alone = Fit.of(takes, room);
-        Fit fit = tight ? alone.atBest(Fit.JUST_FITS) : alone;
-        return Spare.of(fit, thereIsS - takes.seconds());
+        return tight ? alone.atBest(Fit.JUST_FITS) : alone;
+    }
+
+    private static String over(double seconds) {
+        return Seconds.left(Math.max(1, Math.ceil(seconds)));
     }
 
     /** Live the rest of the figure is being counted down, so no shorter and no longer one is reckoned with. */
-    private static Room room(double thereIsS, boolean endsWithFigure) {
-        return endsWithFigure
-                ? new Room(thereIsS, thereIsS, thereIsS, PatterRules.DEFAULT.runPastS())
-                : Room.fixed(thereIsS + BREATH_S);
+    private static Room room(double thereIsS, double pastS) {
+        return pastS > 0 ? new Room(thereIsS, thereIsS, thereIsS, pastS) : Room.fixed(thereIsS + BREATH_S);
+    }
+
+    /** How far it may go on into the next figure: as the rules of planning allow, and no further than what comes next. */
+    private static double pastS(LiveMoment moment, Turn turn, @Nullable Double endS) {
+        if (endS == null || !endsWithFigure(moment.now(), endS)) {
+            return 0;
+        }
+        double nextS = nextS(moment, turn);
+        return Math.max(0, Math.min(PatterRules.DEFAULT.runPastS(), nextS - endS));
     }
 
     private static boolean endsWithFigure(LiveNow now, double endS) {
@@ -187,12 +205,7 @@ public final class SayPresenter {
      * nothing is known to.
      */
     private static @Nullable Double windowEndS(LiveMoment moment, ShowLookup words, Turn turn) {
-        double endS = callEndS(moment, words, turn);
-        for (Placed placed : moment.plan().placed()) {
-            if (!placed.remarkId().equals(turn.remark().id()) && placed.startS() > turn.startS()) {
-                endS = Math.min(endS, placed.startS());
-            }
-        }
+        double endS = Math.min(callEndS(moment, words, turn), nextS(moment, turn));
         LiveNow now = moment.now();
         FigureNow figure = now.figure();
         Act act = words.act(moment.state().actId()).orElse(null);
@@ -202,7 +215,7 @@ public final class SayPresenter {
             if (own.isPresent()) {
                 boolean ownRemark = own.get().remarks().contains(turn.remark());
                 // A figure over its time ends nobody knows when.
-                boolean ends = ownRemark && figureEndS > turn.startS() && figure.overS() <= 0;
+                boolean ends = ownRemark && figureEndS > turn.startS() && !figure.isOver();
                 endS = ends ? Math.min(endS, figureEndS) : endS;
                 double figureStartS = now.nowS() - figure.timeInS();
                 for (Quiet quiet : own.get().quiets()) {
@@ -210,11 +223,20 @@ public final class SayPresenter {
                     endS = quietS > turn.startS() ? Math.min(endS, quietS) : endS;
                 }
             }
-            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS() && figure.overS() <= 0) {
+            if (endS == Double.POSITIVE_INFINITY && figureEndS > turn.startS() && !figure.isOver()) {
                 endS = figureEndS;
             }
         }
         return endS == Double.POSITIVE_INFINITY ? null : endS;
+    }
+
+    /** When the next remark of the plan begins; endless if there is none. */
+    private static double nextS(LiveMoment moment, Turn turn) {
+        return moment.plan().placed().stream()
+                .filter(p -> !p.remarkId().equals(turn.remark().id()) && p.startS() > turn.startS())
+                .mapToDouble(Placed::startS)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /**
