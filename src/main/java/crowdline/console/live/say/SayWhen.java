@@ -25,7 +25,10 @@ enum SayWhen {
         LiveNow now = moment.now();
         FigureNow figure = now.figure();
         boolean held = figure != null && figure.held();
-        if (held && remark.kind() != RemarkKind.DUTY && isBrokenOff(moment, words, remark, figure.figureId())) {
+        if (figure != null
+                && held
+                && remark.kind() != RemarkKind.DUTY
+                && isBrokenOff(moment, words, remark, figure.figureId())) {
             return AS_IT_CARRIES_ON;
         }
         if (now.upcoming().isEmpty()) {
