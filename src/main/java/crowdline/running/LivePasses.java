@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,9 +20,12 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LivePasses {
     private static final double MS_PER_S = 1000;
+    private static final String DOUBTED = "The times of this act are kept, but not counted: hardly anybody flies so."
+            + " Passes, in Prepare, counts them";
 
     private final PassesFile file;
     private final PassIds ids;
+    private final Predicate<Pass> hardlyFlown;
     /** On the live thread only. */
     private List<FlownAct> seen = List.of();
 
@@ -29,9 +33,11 @@ public final class LivePasses {
     /** On the io thread only: the pass of each act by when it began, which taking back its end does not change. */
     private final Map<Double, Pass> kept = new HashMap<>();
 
-    public LivePasses(PassesFile file, PassIds ids) {
+    /** @param hardlyFlown true of a pass whose times can hardly be those of a flight: it is kept, and counts once somebody says so */
+    public LivePasses(PassesFile file, PassIds ids, Predicate<Pass> hardlyFlown) {
         this.file = file;
         this.ids = ids;
+        this.hardlyFlown = hardlyFlown;
     }
 
     /** Whether there are other acts that are over than when it was asked for news last. */
@@ -73,8 +79,9 @@ public final class LivePasses {
             }
             Optional<Pass> inFile = known.stream().filter(p -> isSame(p, pass)).findFirst();
             if (inFile.isEmpty() && !pass.figures().isEmpty()) {
-                String notice = file.keep(pass).notice();
-                said = notice == null ? said : notice;
+                boolean doubted = hardlyFlown.test(pass);
+                String notice = file.keep(pass.counting(!doubted)).notice();
+                said = notice != null ? notice : doubted ? DOUBTED : said;
             }
             kept.put(act.startedAtS(), inFile.orElse(pass));
         }

@@ -29,15 +29,34 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
         void paint(Pen pen, V view, Box box, boolean chosen);
     }
 
+    /** How high a cell is that goes by its words. */
+    public interface Height<V> {
+        /**
+         * Its height on the surface.
+         *
+         * @param widthPx how wide the cell is
+         */
+        double px(Pen pen, V view, double widthPx);
+    }
+
     private final Surface surface;
-    private final double heightPx;
+    private final Height<V> height;
 
     /**
      * @param heightPx of a cell at zoom 100 %
      * @param spoken what a screen reader says of a cell
      */
     public CellPainter(Appearance appearance, double heightPx, Function<V, String> spoken, Cell<V> cell) {
-        this.heightPx = heightPx;
+        this(appearance, (pen, view, widthPx) -> appearance.px(heightPx), spoken, cell);
+    }
+
+    /**
+     * With cells as high as their words need.
+     *
+     * @param spoken what a screen reader says of a cell
+     */
+    public CellPainter(Appearance appearance, Height<V> height, Function<V, String> spoken, Cell<V> cell) {
+        this.height = height;
         surface = new Surface(appearance, spoken, cell);
     }
 
@@ -48,7 +67,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
         surface.chosen = isSelected;
         surface.focused = cellHasFocus;
         surface.show(value);
-        surface.setPreferredSize(new Dimension(10, surface.worn.px(heightPx)));
+        surface.setPreferredSize(new Dimension(10, surface.highPx(value)));
         return surface;
     }
 
@@ -56,6 +75,7 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
         private final transient Appearance worn;
         private final transient Function<V, String> words;
         private final transient Cell<V> cell;
+        private final transient Pen aside;
         private boolean chosen;
         private boolean focused;
         private int widthPx;
@@ -66,6 +86,17 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
             this.words = words;
             this.cell = cell;
             wear(worn, 1);
+            aside = aside();
+        }
+
+        /** A pen that writes where nobody sees it, to measure. */
+        private Pen aside() {
+            Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+            return pen(g, worn, 1, new TextFit());
+        }
+
+        private int highPx(V shown) {
+            return (int) Math.ceil(height.px(aside, shown, widthPx));
         }
 
         @Override
@@ -103,10 +134,8 @@ public final class CellPainter<V> implements ListCellRenderer<V> {
             if (shown == null) {
                 return null;
             }
-            Graphics2D g = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-            Pen pen = pen(g, worn, 1, new TextFit());
-            cell.paint(pen, shown, new Box(0, 0, widthPx, worn.px(heightPx)), chosen);
-            g.dispose();
+            Pen pen = aside();
+            cell.paint(pen, shown, new Box(0, 0, widthPx, highPx(shown)), chosen);
             return pen.hasCut() ? PlainText.tip(words.apply(shown)) : null;
         }
     }

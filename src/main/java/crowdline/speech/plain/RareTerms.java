@@ -12,6 +12,10 @@ final class RareTerms {
     /** Shorter ones are abbreviations and slips. Tuned. */
     private static final int SHORTEST_RARE = 4;
 
+    /** What stands on the poster of every air display is known to those who came; of judgement, no source. */
+    private static final Set<String> ON_THE_POSTER =
+            Set.of("aerobatic", "aerobatics", "airshow", "airshows", "flypast", "flypasts");
+
     private static final Pattern WORD = Pattern.compile("\\p{L}+(?:['’]\\p{L}+)*['’]?");
 
     private final CommonVocabulary common = new CommonVocabulary();
@@ -53,6 +57,7 @@ final class RareTerms {
                         || word.length() < SHORTEST_RARE
                         || SpokenUnits.isUnit(word)
                         || common.has(word)
+                        || ON_THE_POSTER.contains(PlainLanguage.lower(word))
                         || trade.has(word)
                         || isPartOf(word, known)
                         || !reported.add(PlainLanguage.lower(word))) {

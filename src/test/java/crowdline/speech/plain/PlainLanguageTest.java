@@ -132,6 +132,12 @@ class PlainLanguageTest {
         assertThat(codes(text)).containsExactly(PlainLanguage.RARE_WORD);
     }
 
+    @Test
+    void whatStandsOnThePosterIsKnown() {
+        assertThat(codes("It is an aerobatic aeroplane, and aerobatics are what it is for at an airshow."))
+                .isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {

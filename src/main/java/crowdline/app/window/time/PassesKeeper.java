@@ -18,6 +18,7 @@ import crowdline.running.LivePasses;
 import crowdline.show.check.LocatedFinding;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.passes.PassesFile;
+import crowdline.timing.HardlyFlown;
 import crowdline.timing.LearnedTimes;
 import crowdline.timing.Pass;
 import java.nio.file.Path;
@@ -77,7 +78,10 @@ public final class PassesKeeper implements PassesHost, Passes {
         if (file.toAbsolutePath().equals(notKept)) {
             return;
         }
-        LivePasses live = new LivePasses(new PassesFile(file, folder), ids);
+        LivePasses live = new LivePasses(new PassesFile(file, folder), ids, pass -> loaded.prediction(
+                        pass.actId(), pass.variant())
+                .filter(predicted -> HardlyFlown.in(pass, predicted.times()))
+                .isPresent());
         desk.onChange(snapshot -> {
             List<FlownAct> acts = snapshot.state().course().flownActs();
             List<Note> notes = snapshot.state().notes();

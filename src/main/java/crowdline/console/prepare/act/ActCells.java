@@ -3,6 +3,7 @@ package crowdline.console.prepare.act;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.CellPainter;
 import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.prepare.glance.PrepareView.ActView;
 import crowdline.console.prepare.glance.PrepareView.FindingView;
 import crowdline.console.theme.Appearance;
@@ -11,8 +12,12 @@ import java.awt.Color;
 
 /** How the acts of a show and the findings of its check are painted. */
 final class ActCells {
-    /** Four lines of words under what kind of finding it is. */
-    private static final int FINDING_PX = 108;
+    /** More lines than any finding takes in the narrowest list: what is to be mended is never cut. */
+    private static final int FINDING_LINES = 16;
+
+    private static final double BESIDE_PX = 13;
+    private static final double OVER_PX = 7;
+    private static final double UNDER_HEAD_PX = 3;
 
     private ActCells() {}
 
@@ -27,8 +32,8 @@ final class ActCells {
     static CellPainter<FindingView> findings(Appearance appearance) {
         return new CellPainter<>(
                 appearance,
-                FINDING_PX,
-                f -> f.mark().word() + ", " + f.where() + ": " + f.message(),
+                ActCells::findingPx,
+                f -> f.mark().word() + (f.where().isEmpty() ? "" : ", " + f.where()) + ": " + f.message(),
                 ActCells::finding);
     }
 
@@ -54,21 +59,36 @@ final class ActCells {
         return appearance.zoom().percent() > 140;
     }
 
+    private static double findingPx(Pen pen, FindingView finding, double widthPx) {
+        Box inner = new Box(0, 0, widthPx, 1e5).inset(pen.px(BESIDE_PX), 0);
+        return findingHeadPx(pen) + message(pen, finding, inner).heightPx() + pen.px(2 * OVER_PX);
+    }
+
+    private static double findingHeadPx(Pen pen) {
+        return pen.lineHeightPx(true, pen.sizePx(TextRole.BODY)) + pen.px(UNDER_HEAD_PX);
+    }
+
+    private static TextBlock message(Pen pen, FindingView finding, Box box) {
+        Box endless = new Box(box.x(), box.y(), box.w(), 1e5);
+        return pen.at(finding.message(), false, pen.sizePx(TextRole.BODY), endless, FINDING_LINES);
+    }
+
     private static void finding(Pen pen, FindingView finding, Box box, boolean chosen) {
-        Box inner = box.inset(box.h() * 0.12, box.h() * 0.06);
-        Box top = inner.top(inner.h() * 0.26);
+        Box inner = box.inset(pen.px(BESIDE_PX), pen.px(OVER_PX));
+        Box top = inner.top(findingHeadPx(pen));
         Color text = chosen ? pen.palette().onChosen() : pen.palette().text();
+        double sizePx = pen.sizePx(TextRole.BODY);
+        Box mark = top.left(pen.widthPx(finding.mark(), sizePx) + pen.px(BESIDE_PX));
         if (chosen) {
-            pen.markOnChosen(finding.mark(), TextRole.BODY, top.left(inner.w() * 0.6));
+            pen.markOnChosen(finding.mark(), TextRole.BODY, mark);
         } else {
-            pen.mark(finding.mark(), TextRole.BODY, top.left(inner.w() * 0.6));
+            pen.mark(finding.mark(), TextRole.BODY, mark);
         }
-        Box where = top.right(inner.w() * 0.38);
+        Box where = top.rightOf(mark.w());
         pen.atRight(
                 pen.line(finding.where(), TextRole.LABEL, false, where),
                 where,
                 chosen ? text : pen.palette().soft());
-        Box words = inner.belowTop(inner.h() * 0.27);
-        pen.atTop(pen.lines(finding.message(), TextRole.BODY, false, words, 4), words, text);
+        pen.atTop(message(pen, finding, inner.belowTop(top.h())), inner.belowTop(top.h()), text);
     }
 }

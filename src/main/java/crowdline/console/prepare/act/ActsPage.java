@@ -5,6 +5,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
+import crowdline.console.paint.RowHeights;
 import crowdline.console.prepare.field.Aim;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.RowDrag;
@@ -12,9 +13,9 @@ import crowdline.console.prepare.field.Scrolling;
 import crowdline.console.prepare.figure.FigureCommands;
 import crowdline.console.prepare.figure.FigureTable;
 import crowdline.console.prepare.figure.ShapePanel;
-import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.prepare.glance.PrepareView.ActView;
 import crowdline.console.prepare.glance.PrepareView.FindingView;
+import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.prepare.glance.ReadIn;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
@@ -119,6 +120,7 @@ public final class ActsPage extends JPanel {
         actList.getAccessibleContext().setAccessibleName("Acts in running order");
         actList.addListSelectionListener(
                 e -> Optional.ofNullable(actList.getSelectedValue()).ifPresent(act::show));
+        RowHeights.follow(findingList);
         findingList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         findingList.getAccessibleContext().setAccessibleName("Findings of the check");
         getAccessibleContext().setAccessibleName("Acts");

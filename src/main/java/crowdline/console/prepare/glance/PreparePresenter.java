@@ -44,7 +44,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
@@ -69,6 +68,9 @@ public final class PreparePresenter {
         }
     }
 
+    private static final Comparator<LocatedFinding> WORST_FIRST =
+            Comparator.comparing(LocatedFinding::severity).thenComparing(LocatedFinding::line);
+
     private final Catalogue catalogue;
     private final Voices voices;
     private final Predictions predictions;
@@ -86,7 +88,11 @@ public final class PreparePresenter {
                 show.venue().name() + ", " + DAY.format(show.date()),
                 air(show.air()),
                 show.acts().stream().map(a -> act(show, all, a)).toList(),
-                findings(findings, FileKeys::inWords));
+                findings.stream()
+                        .sorted(WORST_FIRST)
+                        .map(found -> finding(
+                                found, FileKeys.inWords(found.message()), FindingPlace.of(found, show, all)))
+                        .toList());
     }
 
     /** A file that is no usable show: only what was found in it, by its keys, as it must be mended there. */
@@ -96,14 +102,11 @@ public final class PreparePresenter {
                 "cannot be used until the errors listed are fixed",
                 "",
                 List.of(),
-                findings(findings, UnaryOperator.identity()));
-    }
-
-    private static List<FindingView> findings(List<LocatedFinding> findings, UnaryOperator<String> words) {
-        return findings.stream()
-                .sorted(Comparator.comparing(LocatedFinding::severity).thenComparing(LocatedFinding::line))
-                .map(found -> finding(found, words.apply(found.message())))
-                .toList();
+                findings.stream()
+                        .sorted(WORST_FIRST)
+                        .map(found ->
+                                finding(found, found.message(), found.line() > 0 ? "line " + found.line() : ""))
+                        .toList());
     }
 
     private static String air(DayAir air) {
@@ -119,13 +122,13 @@ public final class PreparePresenter {
                 + cloud;
     }
 
-    private static FindingView finding(LocatedFinding found, String words) {
+    private static FindingView finding(LocatedFinding found, String words, String where) {
         Mark mark = switch (found.severity()) {
             case ERROR -> new Mark(Form.STOP, Tone.ALARM, "Must fix");
             case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix");
             case NOTE -> new Mark(Form.RING, Tone.CALM, "Note");
         };
-        return new FindingView(mark, words, found.line() > 0 ? "line " + found.line() : "");
+        return new FindingView(mark, words, where);
     }
 
     private ActView act(Show show, Catalogue all, Act act) {

@@ -237,7 +237,7 @@ public record PrepareView(String title, String where, String air, List<ActView> 
     public record RemarkView(
             String kind, String text, double takesS, double takesAtMostS, double thereIsS, Mark verdict) {}
 
-    /** A finding of the check: how bad, what, and on which line. */
+    /** A finding of the check: how bad, what, and of which act or figure, or in a file that is no show on which line. */
     public record FindingView(Mark mark, String message, String where) {}
 
     public PrepareView {
