@@ -7,6 +7,7 @@ import crowdline.live.now.LiveNow;
 import crowdline.live.now.PlanAhead;
 import crowdline.live.now.TakenAsSaid;
 import crowdline.live.state.ActDurations;
+import crowdline.live.state.Day;
 import crowdline.live.state.LiveState;
 import crowdline.live.state.TalkEnd;
 import crowdline.loaded.Finder;
@@ -23,14 +24,17 @@ import crowdline.telemetry.LocalFrame;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
+import java.util.HashSet;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -102,9 +106,20 @@ public final class RunningShow implements AutoCloseable {
             desk.post(atS -> new ShowEvent.ShowOpened(
                     atS, show.title(), show.acts().stream().map(Act::id).toList()));
             show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
+        } else if (hasOtherActs(loaded.show(), desk.snapshot().state().day())) {
+            Show show = loaded.show();
+            desk.post(atS -> new ShowEvent.ShowOpened(
+                    atS, show.title(), show.acts().stream().map(Act::id).toList()));
         }
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
         lookThrough(ofTheDay);
+    }
+
+    /** Whether its file has got or lost acts since the session knew of them, apart from those put in on the day. */
+    private static boolean hasOtherActs(Show show, Day day) {
+        Set<String> known = new HashSet<>(day.order());
+        day.added().forEach(act -> known.remove(act.id()));
+        return !known.equals(show.acts().stream().map(Act::id).collect(Collectors.toSet()));
     }
 
     /** Null where positions cannot be placed in the display. */

@@ -8,15 +8,19 @@ import crowdline.loaded.ShowLoader;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.speech.pace.Paces;
+import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
+import crowdline.storage.journal.JournalOpening;
 import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.telemetry.serial.SerialPorts;
+import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,25 +34,14 @@ class RunningShowTest {
     /** Each event asks for a new plan. Where nobody makes plans any more that is logged, which fails this test. */
     @Test
     void whatIsStillSeenToWhileItClosesIsNoTrouble() throws Exception {
-        Path file = folder.resolve("day.json");
-        try (InputStream in = Objects.requireNonNull(
-                RunningShowTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
-            Files.write(file, in.readAllBytes());
-        }
-        LoadedShow loaded = Objects.requireNonNull(
-                new ShowLoader(CatalogueFile::shipped, () -> Paces.DEFAULT, folder.resolve("passes"), Workers.ALONE)
-                        .load(file, 1)
-                        .loaded());
+        Path file = file();
+        LoadedShow loaded = loaded(file);
         Show show = loaded.show();
         Act act = show.acts().get(0);
         for (int i = 0; i < 20; i++) {
             RunningShow running = new RunningShow(
                     loaded,
-                    new JournalShelf(
-                                    folder.resolve("journals" + i),
-                                    new JournalMachine(System::nanoTime, () -> NOON, "boot-1"),
-                                    3600)
-                            .open(JournalShow.of(file, Files.readAllBytes(file))),
+                    shelf(i).open(JournalShow.of(file, Files.readAllBytes(file))),
                     new AircraftSource(System::nanoTime, new SerialPorts(folder)),
                     () -> NOON);
             for (int event = 0; event < 50; event++) {
@@ -57,5 +50,54 @@ class RunningShowTest {
             running.close();
             assertThat(running.desk().snapshot().state().actId()).isEqualTo(act.id());
         }
+    }
+
+    @Test
+    void anActThatTheFileHasGotSinceIsInTheRunningOrder() throws Exception {
+        Path file = file();
+        LoadedShow whole = loaded(file);
+        List<Act> acts = whole.show().acts();
+        LoadedShow less = whole.with(whole.show().withActs(acts.subList(0, 1), whole.show().remarks()));
+        JournalShow identity = JournalShow.of(file, Files.readAllBytes(file));
+        try (RunningShow morning = running(less, shelf(0).open(identity))) {
+            morning.desk().post(ChosenAct.of(less.show(), acts.get(0)));
+            morning.close();
+            assertThat(morning.desk().snapshot().state().day().order())
+                    .containsExactly(acts.get(0).id());
+        }
+
+        try (RunningShow noon = running(whole, shelf(0).openChanged(identity))) {
+            noon.close();
+            assertThat(noon.desk().snapshot().state().day().order())
+                    .containsExactlyElementsOf(acts.stream().map(Act::id).toList());
+        }
+    }
+
+    private RunningShow running(LoadedShow loaded, JournalOpening opening) {
+        return new RunningShow(
+                loaded, opening, new AircraftSource(System::nanoTime, new SerialPorts(folder)), () -> NOON);
+    }
+
+    private JournalShelf shelf(int number) {
+        return new JournalShelf(
+                folder.resolve("journals" + number),
+                new JournalMachine(System::nanoTime, () -> NOON, "boot-1"),
+                3600);
+    }
+
+    private Path file() throws IOException {
+        Path file = folder.resolve("day.json");
+        try (InputStream in = Objects.requireNonNull(
+                RunningShowTest.class.getResourceAsStream("/crowdline/storage/show/full.json"))) {
+            Files.write(file, in.readAllBytes());
+        }
+        return file;
+    }
+
+    private LoadedShow loaded(Path file) throws ShowFileException {
+        return Objects.requireNonNull(
+                new ShowLoader(CatalogueFile::shipped, () -> Paces.DEFAULT, folder.resolve("passes"), Workers.ALONE)
+                        .load(file, 1)
+                        .loaded());
     }
 }
