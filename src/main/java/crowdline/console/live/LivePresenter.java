@@ -16,6 +16,7 @@ import crowdline.console.paint.Mark;
 import crowdline.console.paint.Seconds;
 import crowdline.console.theme.Tone;
 import crowdline.live.now.DayNow;
+import crowdline.live.now.FigureNow;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Course;
 import crowdline.live.state.Talk;
@@ -134,16 +135,19 @@ public final class LivePresenter {
         Upcoming first = upcoming.get(0);
         Double inS = first.inS();
         String caption = moment.state().course().inTheAir() ? "Next" : "First";
+        FigureNow figure = moment.now().figure();
+        boolean held = figure != null && figure.held();
+        boolean open = held || inS == null || inS <= 0;
         // What is only flown on the way to a figure is nothing to look forward to.
         List<Later> later = upcoming.stream()
                 .skip(1)
                 .filter(u -> !isOnTheWay(act, u.figureId()))
                 .limit(2)
-                .map(u -> later(moment, act, u))
+                .map(u -> later(moment, act, u, open ? after(first, u) : in(u.inS())))
                 .toList();
         return new NextView(
-                caption + (inS == null || inS <= 0 ? "" : " in"),
-                inS == null ? "" : inS <= 0 ? "any moment" : Seconds.left(inS),
+                caption + (open ? "" : " in"),
+                held ? "after the hold" : inS == null ? "" : inS <= 0 ? "any moment" : Seconds.left(inS),
                 swapped(moment, act, first),
                 asPlanned(moment, first)
                         ? words.where(moment.state().actId(), moment.state().variant(), first.figureId())
@@ -164,8 +168,7 @@ public final class LivePresenter {
         return next.index() == moment.state().course().position() + 1;
     }
 
-    private Later later(LiveMoment moment, @Nullable Act act, Upcoming ahead) {
-        String in = in(ahead.inS());
+    private Later later(LiveMoment moment, @Nullable Act act, Upcoming ahead, String in) {
         Mark swapped = moment.state().course().swappedWith(ahead.index()).isEmpty()
                 ? null
                 : new Mark(Form.SWAP, Tone.CAUTION, in.isEmpty() ? "swapped" : in + ", swapped");
@@ -187,6 +190,13 @@ public final class LivePresenter {
                                 course.figureIds().get(others.get(0)))
                 : "";
         return new Mark(Form.SWAP, Tone.CAUTION, "Swapped" + with);
+    }
+
+    /** How long after the next one begins, where nobody knows when that is. */
+    private static String after(Upcoming next, Upcoming ahead) {
+        Double nextS = next.inS();
+        Double aheadS = ahead.inS();
+        return nextS == null || aheadS == null ? "" : Seconds.left(aheadS - nextS) + " later";
     }
 
     private static String in(@Nullable Double inS) {

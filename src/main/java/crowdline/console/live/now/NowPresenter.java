@@ -146,7 +146,8 @@ public final class NowPresenter {
                         !day.isToday() ? day.when() : aheadS > 0 ? "On in " + Seconds.left(aheadS) : due(toSlotS),
                         look,
                         steps(Math.min(1, aheadS / COUNTDOWN_S)),
-                        aheadS > 0 ? Seconds.left(aheadS) : "",
+                        // The countdown is the name itself; said twice it would leave no room for what to press.
+                        day.isToday() || aheadS <= 0 ? "" : Seconds.left(aheadS),
                         side)
                 .sketched(first == null ? SkyView.NONE : sketch(words, act, sheet, first.index(), first.figureId()));
     }

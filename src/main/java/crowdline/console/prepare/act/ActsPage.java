@@ -5,7 +5,7 @@ import crowdline.console.keys.Command;
 import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
-import crowdline.console.paint.RowHeights;
+import crowdline.console.paint.WordHighList;
 import crowdline.console.prepare.field.Aim;
 import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.RowDrag;
@@ -60,7 +60,7 @@ public final class ActsPage extends JPanel {
     private final DefaultListModel<ActView> acts = new DefaultListModel<>();
     private final JList<ActView> actList = new NamedList<>(acts, ActView::title);
     private final DefaultListModel<FindingView> findings = new DefaultListModel<>();
-    private final JList<FindingView> findingList = new NamedList<>(findings, FindingView::message);
+    private final JList<FindingView> findingList = new WordHighList<>(findings, FindingView::message);
     private final ActPanel act;
     private final transient Tools tools;
     private boolean inFigures;
@@ -120,7 +120,6 @@ public final class ActsPage extends JPanel {
         actList.getAccessibleContext().setAccessibleName("Acts in running order");
         actList.addListSelectionListener(
                 e -> Optional.ofNullable(actList.getSelectedValue()).ifPresent(act::show));
-        RowHeights.follow(findingList);
         findingList.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         findingList.getAccessibleContext().setAccessibleName("Findings of the check");
         getAccessibleContext().setAccessibleName("Acts");

@@ -4,15 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
-import crowdline.console.paint.RowHeights;
+import crowdline.console.paint.WordHighList;
 import crowdline.console.prepare.glance.PrepareView.FindingView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Tone;
 import crowdline.console.theme.Zoom;
-import java.awt.event.ComponentEvent;
-import java.util.List;
 import java.util.stream.Stream;
+import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import org.junit.jupiter.api.Test;
@@ -23,20 +22,19 @@ class FindingCellsTest {
             + " the distance to the display line are not given; the sun, where to look, how late the sound is and the"
             + " aircraft's own position are left out; the air is taken as at sea level";
 
-    private final JList<FindingView> list = new JList<>(Stream.of("the show has no act", LONG)
-            .map(said -> new FindingView(new Mark(Form.RING, Tone.CALM, "Note"), said, "loop"))
-            .toArray(FindingView[]::new));
+    private final JList<FindingView> list = new WordHighList<>(new DefaultListModel<>(), FindingView::message);
 
     FindingCellsTest() {
-        RowHeights.follow(list);
+        DefaultListModel<FindingView> rows = (DefaultListModel<FindingView>) list.getModel();
+        Stream.of("the show has no act", LONG)
+                .map(said -> new FindingView(new Mark(Form.RING, Tone.CALM, "Note"), said, "loop"))
+                .forEach(rows::addElement);
         list.setCellRenderer(ActCells.findings(new Appearance(Themes.DAY, Zoom.NONE)));
         wide(300);
     }
 
     private void wide(int px) {
         list.setSize(px, 600);
-        List.of(list.getComponentListeners())
-                .forEach(l -> l.componentResized(new ComponentEvent(list, ComponentEvent.COMPONENT_RESIZED)));
     }
 
     private int high(int row) {
