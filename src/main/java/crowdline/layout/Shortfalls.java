@@ -14,8 +14,10 @@ final class Shortfalls {
     private static final double NEAR_KT = 5;
 
     private static final double NEAR_SHARE = 0.03;
-    /** How far off a told height is not worth a word, feet; tuned. */
+    /** How far off a told height is not worth a word, feet, and low down as a share of it; tuned. */
     private static final double NEAR_FT = 100;
+
+    private static final double NEAR_LOW = 0.15;
     /** Less below the base is only rounding, metres. */
     static final double NOTICED_M = 0.5;
 
@@ -76,7 +78,8 @@ final class Shortfalls {
             return;
         }
         double has = Units.ftFromM(from.place().z());
-        boolean isFar = Math.abs(has - told) > Math.max(NEAR_FT, NEAR_SHARE * told);
+        double near = Math.max(NEAR_SHARE * told, Math.min(NEAR_FT, NEAR_LOW * told));
+        boolean isFar = Math.abs(has - told) > near;
         boolean isHigher = has > told;
         boolean isRaised = wanted.heightM() > Units.mFromFt(told) && !ground.joining.sinks();
         Double ceiling = ground.area.ceilingM();

@@ -33,7 +33,12 @@ public final class LivePasses {
     /** On the io thread only: the pass of each act by when it began, which taking back its end does not change. */
     private final Map<Double, Pass> kept = new HashMap<>();
 
-    /** @param hardlyFlown true of a pass whose times can hardly be those of a flight: it is kept, and counts once somebody says so */
+    /**
+     * The passes of one show.
+     *
+     * @param hardlyFlown true of a pass whose times can hardly be those of a flight: it is kept, and counts once somebody says
+     *     so
+     */
     public LivePasses(PassesFile file, PassIds ids, Predicate<Pass> hardlyFlown) {
         this.file = file;
         this.ids = ids;

@@ -15,7 +15,11 @@ public final class HardlyFlown {
 
     private HardlyFlown() {}
 
-    /** @param expected how long its figures were thought to last */
+    /**
+     * True if more than half of its figures lasted so.
+     *
+     * @param expected how long its figures were thought to last
+     */
     public static boolean in(Pass pass, ActTimes expected) {
         int judged = 0;
         int hardly = 0;

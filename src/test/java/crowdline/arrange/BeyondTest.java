@@ -82,4 +82,13 @@ class BeyondTest {
                 .extracting(f -> f.message())
                 .anyMatch(message -> message.contains("as near as it comes to the 12,000 ft it was told"));
     }
+
+    @Test
+    void lowDownAFewFeetMoreAreSaidToo() {
+        assertThat(arranged("loop at 900 ft\nImmelmann\nslow roll at 300 ft\nlow pass at 250 ft", "large biplane")
+                        .findings())
+                .extracting(f -> f.message())
+                .anyMatch(message -> message.startsWith("slow roll begins at 3")
+                        && message.contains("as near as it comes to the 300 ft it was told"));
+    }
 }

@@ -123,8 +123,9 @@ class LivePassesTest {
                 .get()
                 .asString()
                 .contains("kept, but not counted");
-        assertThat(passes()).singleElement().satisfies(pass -> assertThat(pass.counts())
-                .isFalse());
+        assertThat(passes())
+                .singleElement()
+                .satisfies(pass -> assertThat(pass.counts()).isFalse());
         assertThat(live.keep(List.of(act(130, Source.HAND)), List.of(), ZERO))
                 .as("said once")
                 .isEmpty();

@@ -60,16 +60,14 @@ class RunningShowTest {
         List<Act> acts = List.of(first, again(first));
         LoadedShow whole = less.with(less.show().withActs(acts, less.show().remarks()));
         JournalShow identity = JournalShow.of(file, Files.readAllBytes(file));
-        try (RunningShow morning = running(less, shelf(0).open(identity))) {
-            morning.desk().post(ChosenAct.of(less.show(), first));
-            morning.close();
-            assertThat(morning.desk().snapshot().state().day().order()).containsExactly(first.id());
-        }
+        RunningShow morning = running(less, shelf(0).open(identity));
+        morning.desk().post(ChosenAct.of(less.show(), first));
+        morning.close();
+        assertThat(morning.desk().snapshot().state().day().order()).containsExactly(first.id());
 
-        try (RunningShow noon = running(whole, shelf(0).openChanged(identity))) {
-            noon.close();
-            assertThat(noon.desk().snapshot().state().day().order()).containsExactly(first.id(), "again");
-        }
+        RunningShow noon = running(whole, shelf(0).openChanged(identity));
+        noon.close();
+        assertThat(noon.desk().snapshot().state().day().order()).containsExactly(first.id(), "again");
     }
 
     private static Act again(Act act) {
@@ -93,9 +91,7 @@ class RunningShowTest {
 
     private JournalShelf shelf(int number) {
         return new JournalShelf(
-                folder.resolve("journals" + number),
-                new JournalMachine(System::nanoTime, () -> NOON, "boot-1"),
-                3600);
+                folder.resolve("journals" + number), new JournalMachine(System::nanoTime, () -> NOON, "boot-1"), 3600);
     }
 
     private Path file() throws IOException {

@@ -45,8 +45,8 @@ class HardlyFlownTest {
 
     @Test
     void ofFiguresNobodyKnowsNothingIsSaid() {
-        Pass other = Pass.of(
-                "p", "a", "full", Pass.How.LIVE, Instant.EPOCH, List.of(new Pass.TimedFigure("spin", 0, 0.2)));
+        Pass other =
+                Pass.of("p", "a", "full", Pass.How.LIVE, Instant.EPOCH, List.of(new Pass.TimedFigure("spin", 0, 0.2)));
         assertThat(HardlyFlown.in(other, EXPECTED)).isFalse();
     }
 }

@@ -7,7 +7,11 @@ import javax.swing.ListModel;
 public class WordHighList<T> extends NamedList<T> {
     private static final long serialVersionUID = 1;
 
-    /** @param name what a row is called, as it is read on the screen */
+    /**
+     * A list of rows with names.
+     *
+     * @param name what a row is called, as it is read on the screen
+     */
     public WordHighList(ListModel<T> rows, Function<T, String> name) {
         super(rows, name);
     }

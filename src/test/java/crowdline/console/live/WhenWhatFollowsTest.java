@@ -40,8 +40,7 @@ class WhenWhatFollowsTest {
 
     @Test
     void theCountdownToTheSlotStandsOnce() {
-        LiveView view = new LivePresenter(SmallShow.words())
-                .view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()));
+        LiveView view = new LivePresenter(SmallShow.words()).view(SmallShow.moment(40, Plan.EMPTY, SmallShow.after()));
         assertThat(view.now().name()).isEqualTo("On in 1:00");
         assertThat(view.now().left()).isEmpty();
         assertThat(view.now().look()).startsWith("Press Space when the first figure begins.");

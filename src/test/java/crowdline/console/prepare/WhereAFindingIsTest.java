@@ -44,7 +44,8 @@ class WhereAFindingIsTest {
     @Test
     void ofAFigureItIsItsName() {
         int loop = act.figures().indexOf(act.figure("loop").orElseThrow());
-        assertThat(where("acts[0].figures[" + loop + "].remarks[0].text", "is long")).isEqualTo("loop");
+        assertThat(where("acts[0].figures[" + loop + "].remarks[0].text", "is long"))
+                .isEqualTo("loop");
     }
 
     @Test
@@ -63,8 +64,7 @@ class WhereAFindingIsTest {
     @Test
     void aFileThatIsNoShowKeepsItsLines() {
         PrepareView view = PreparePresenter.unusable(
-                "a.json",
-                List.of(new LocatedFinding(Severity.ERROR, "code", "no comma", "a.json", 945, 3, "acts[0]")));
+                "a.json", List.of(new LocatedFinding(Severity.ERROR, "code", "no comma", "a.json", 945, 3, "acts[0]")));
         assertThat(view.findings().get(0).where()).isEqualTo("line 945");
     }
 }

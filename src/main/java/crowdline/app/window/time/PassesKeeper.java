@@ -78,10 +78,12 @@ public final class PassesKeeper implements PassesHost, Passes {
         if (file.toAbsolutePath().equals(notKept)) {
             return;
         }
-        LivePasses live = new LivePasses(new PassesFile(file, folder), ids, pass -> loaded.prediction(
-                        pass.actId(), pass.variant())
-                .filter(predicted -> HardlyFlown.in(pass, predicted.times()))
-                .isPresent());
+        LivePasses live = new LivePasses(
+                new PassesFile(file, folder),
+                ids,
+                pass -> loaded.prediction(pass.actId(), pass.variant())
+                        .filter(predicted -> HardlyFlown.in(pass, predicted.times()))
+                        .isPresent());
         desk.onChange(snapshot -> {
             List<FlownAct> acts = snapshot.state().course().flownActs();
             List<Note> notes = snapshot.state().notes();

@@ -90,8 +90,8 @@ public final class PreparePresenter {
                 show.acts().stream().map(a -> act(show, all, a)).toList(),
                 findings.stream()
                         .sorted(WORST_FIRST)
-                        .map(found -> finding(
-                                found, FileKeys.inWords(found.message()), FindingPlace.of(found, show, all)))
+                        .map(found ->
+                                finding(found, FileKeys.inWords(found.message()), FindingPlace.of(found, show, all)))
                         .toList());
     }
 
@@ -104,8 +104,7 @@ public final class PreparePresenter {
                 List.of(),
                 findings.stream()
                         .sorted(WORST_FIRST)
-                        .map(found ->
-                                finding(found, found.message(), found.line() > 0 ? "line " + found.line() : ""))
+                        .map(found -> finding(found, found.message(), found.line() > 0 ? "line " + found.line() : ""))
                         .toList());
     }
 

@@ -18,9 +18,10 @@ import org.junit.jupiter.api.Test;
 
 /** A finding is as high as its words: what is to be mended is never cut. */
 class FindingCellsTest {
-    private static final String LONG = "the venue's latitude and longitude, its elevation, the bearing of the crowd line and"
-            + " the distance to the display line are not given; the sun, where to look, how late the sound is and the"
-            + " aircraft's own position are left out; the air is taken as at sea level";
+    private static final String LONG =
+            "the venue's latitude and longitude, its elevation, the bearing of the crowd line and"
+                    + " the distance to the display line are not given; the sun, where to look, how late the sound is and the"
+                    + " aircraft's own position are left out; the air is taken as at sea level";
 
     private final JList<FindingView> list = new WordHighList<>(new DefaultListModel<>(), FindingView::message);
 
