@@ -10,7 +10,9 @@ import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
+import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
+import crowdline.show.figure.Placing;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
@@ -183,7 +185,21 @@ public final class ShowLookup {
                 .flatMap(f -> catalogue.find(f.figure()))
                 .filter(entry -> isAeroplane || entry.elements().isEmpty())
                 .map(entry -> sketched.of(catalogue, entry))
+                .map(flown -> isToTheLeft(act, figureId) ? flown.mirrored() : flown)
                 .orElse(Flown.NONE);
+    }
+
+    /** A sketch flies to the right; what was told to fly to the left, or leads to where the act goes left, does not. */
+    private boolean isToTheLeft(Act act, String figureId) {
+        Figure figure = act.figure(figureId).orElseThrow();
+        Asked asked = figure.asked();
+        if (asked != null && asked.heading() != null) {
+            return asked.heading() == Placing.Heading.LEFT;
+        }
+        Placing entry = act.entry();
+        return entry != null
+                && entry.heading() == Placing.Heading.LEFT
+                && act.variants().stream().anyMatch(v -> v.order().get(0).equals(figureId));
     }
 
     public Optional<Figure> figure(@Nullable Act act, String figureId) {

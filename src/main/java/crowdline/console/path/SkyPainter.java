@@ -4,6 +4,7 @@ import crowdline.console.paint.Box;
 import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.TextRole;
+import crowdline.flight.body.Vec;
 import crowdline.sheet.PathFrame;
 import crowdline.sheet.ink.InkPainter;
 import crowdline.sheet.still.Place;
@@ -34,6 +35,7 @@ public final class SkyPainter {
     private static final double MOST_NOTE = 0.2;
 
     private static final double CAPTION_PX = 26;
+    private static final double ROPE_PX = 1.4;
 
     private SkyPainter() {}
 
@@ -124,13 +126,25 @@ public final class SkyPainter {
         }
     }
 
-    /** All of them at a moment, the furthest first. */
+    /** All of them at a moment, the furthest first, and what they pull each other by. */
     static void aircraft(Pen pen, SkyView view, List<Subject.Seen> all, double atS, Place place) {
+        all.stream()
+                .filter(Subject.Seen::onARope)
+                .forEach(one -> rope(pen, view.eye(), one.rope(all.get(0), atS, place.spanM()), place.frame()));
         all.stream()
                 .sorted(Comparator.comparingDouble((Subject.Seen one) ->
                                 one.flown().at(atS).place().y())
                         .reversed())
                 .forEach(one -> aircraft(pen, view.eye(), one, one.flown().at(atS), place));
+    }
+
+    private static void rope(Pen pen, Eye eye, List<Vec> ends, PathFrame frame) {
+        Path2D path = new Path2D.Double();
+        ends.forEach(end -> eye.see(end).ifPresent(spot -> go(path, frame, spot)));
+        Graphics2D g = pen.surface();
+        g.setColor(pen.palette().text());
+        g.setStroke(new BasicStroke((float) pen.px(ROPE_PX), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        g.draw(path);
     }
 
     static void aircraft(Pen pen, Eye eye, Subject.Seen one, Pose pose, Place place) {

@@ -44,6 +44,7 @@ public final class Still {
 
     private static final double SEEN_RAD = 0.06;
     private static final double WAY_PX = 1.2;
+    private static final double ROPE_PX = 1.4;
     private static final double EDGE_PX = 1.1;
     private static final double SEAM_PX = 0.8;
 
@@ -262,6 +263,9 @@ public final class Still {
 
         /** All of them at a moment, the furthest first. */
         void together(List<Subject.Seen> all, double atS) {
+            all.stream()
+                    .filter(Subject.Seen::onARope)
+                    .forEach(one -> stroke(one.rope(all.get(0), atS, place.spanM()), tones.path(), ROPE_PX));
             all.stream()
                     .sorted(Comparator.comparingDouble((Subject.Seen one) ->
                                     one.flown().at(atS).place().y())

@@ -1,5 +1,6 @@
 package crowdline.sheet.still;
 
+import crowdline.flight.body.Vec;
 import crowdline.show.aircraft.Outline;
 import crowdline.sight.picture.Eye;
 import crowdline.sight.picture.Flown;
@@ -15,8 +16,10 @@ import java.util.List;
  * @param outline the shape of the aircraft
  */
 public record Subject(Flown flown, Eye eye, Outline outline) {
-    /** Somebody beside an aeroplane, in its spans; larger than they are, to be seen at all. */
-    private static final double BESIDE_AN_AEROPLANE = 0.4;
+    /** Where a rope is made fast: at the tail of the one that pulls, and at the nose of the other, in their own spans. */
+    private static final Vec TAIL = new Vec(-0.4, 0, 0);
+
+    private static final Vec NOSE = new Vec(0.2, 0, 0);
 
     /** A figure that stands nowhere, from so far off that it is seen well. */
     public static Subject of(Flown flown, Outline outline) {
@@ -32,8 +35,16 @@ public record Subject(Flown flown, Eye eye, Outline outline) {
      *
      * @param flown as it is drawn
      * @param size how large, in drawn spans
+     * @param onARope whether a rope leads to it from the leader
      */
-    public record Seen(Flown flown, Outline outline, double size) {
+    public record Seen(Flown flown, Outline outline, double size, boolean onARope) {
+        /** The two ends of its rope at a moment, where aircraft are drawn so large, metres. */
+        public List<Vec> rope(Seen leader, double atS, double spanM) {
+            return List.of(
+                    leader.flown.at(atS).point(TAIL, leader.size * spanM),
+                    flown.at(atS).point(NOSE, size * spanM));
+        }
+
         /** Whether anybody would expect smoke behind it. */
         public boolean smokes() {
             return switch (outline) {
@@ -46,10 +57,10 @@ public record Subject(Flown flown, Eye eye, Outline outline) {
     /** Those that are seen where they are drawn so large, metres; the leader first. */
     public List<Seen> all(double spanM) {
         List<Seen> all = new ArrayList<>();
-        all.add(new Seen(flown, outline, 1));
+        all.add(new Seen(flown, outline, 1, false));
         for (Track track : flown.company().others()) {
             Outline own = track.outline();
-            all.add(new Seen(track.drawn(spanM), own == null ? outline : own, own == null ? 1 : BESIDE_AN_AEROPLANE));
+            all.add(new Seen(track.drawn(spanM), own == null ? outline : own, track.spans(), track.onARope()));
         }
         return List.copyOf(all);
     }

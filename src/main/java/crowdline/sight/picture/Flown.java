@@ -124,6 +124,13 @@ public record Flown(List<Pose> poses, List<Caption> captions, Company company) {
         return new Flown(poses.stream().map(p -> p.movedBy(alongM, awayM, upM)).toList(), captions, moved);
     }
 
+    /** The same the other way along the display line, with the same times. */
+    public Flown mirrored() {
+        Company other = new Company(
+                company.others().stream().map(Track::mirrored).toList(), company.own(), company.sketched());
+        return new Flown(poses.stream().map(Pose::mirrored).toList(), captions, other);
+    }
+
     /** The smallest and the largest place in each direction. */
     public Reach reach() {
         return reach(poses);

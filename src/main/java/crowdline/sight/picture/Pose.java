@@ -27,6 +27,15 @@ public record Pose(double tS, Vec place, Vec nose, Vec up, double g) {
         return new Pose(tS, place.plus(new Vec(alongM, awayM, upM)), nose, up, g);
     }
 
+    /** As in a mirror that stands along the line of sight through the middle: what flew to the right flies to the left. */
+    Pose mirrored() {
+        return new Pose(tS, mirrored(place), mirrored(nose), mirrored(up), g);
+    }
+
+    private static Vec mirrored(Vec of) {
+        return new Vec(-of.x(), of.y(), of.z());
+    }
+
     /**
      * A point of the aircraft in the display frame.
      *

@@ -15,9 +15,18 @@ import org.jspecify.annotations.Nullable;
  * @param slots for each pose how far from it the aircraft is drawn, in its own axes and in drawn spans: x towards the nose, y
  *     towards the right wing, z towards the pilot's up
  * @param outline its shape; null for that of the one it flies with
+ * @param onARope whether a rope leads to it from the tail of the one it flies with
  */
 public record Track(
-        List<Pose> poses, List<Vec> slots, @Nullable Outline outline) {
+        List<Pose> poses,
+        List<Vec> slots,
+        @Nullable Outline outline,
+        boolean onARope) {
+    /** Somebody beside an aeroplane, in its spans; larger than they are, to be seen at all. */
+    private static final double PERSON_SPANS = 0.4;
+    /** A glider beside the aeroplane that pulls it, in its spans: usual for the two, by eye. */
+    private static final double GLIDER_SPANS = 1.6;
+
     public Track {
         poses = List.copyOf(poses);
         slots = List.copyOf(slots);
@@ -27,9 +36,24 @@ public record Track(
         }
     }
 
+    /** On no rope. */
+    public Track(List<Pose> poses, List<Vec> slots, @Nullable Outline outline) {
+        this(poses, slots, outline, false);
+    }
+
     /** One that keeps its slot all the way. */
     public static Track keeping(List<Pose> poses, Vec slot) {
         return new Track(poses, Collections.nCopies(poses.size(), slot), null);
+    }
+
+    /** A glider in its place, on a rope. */
+    public Track pulled() {
+        return new Track(poses, slots, Outline.GLIDER, true);
+    }
+
+    /** How large it is drawn, in spans of the one it flies with. */
+    public double spans() {
+        return outline == null ? 1 : outline == Outline.GLIDER ? GLIDER_SPANS : PERSON_SPANS;
     }
 
     /** As it is drawn where aircraft are so large, metres. */
@@ -44,6 +68,15 @@ public record Track(
     }
 
     Track movedBy(double alongM, double awayM, double upM) {
-        return new Track(poses.stream().map(p -> p.movedBy(alongM, awayM, upM)).toList(), slots, outline);
+        return new Track(poses.stream().map(p -> p.movedBy(alongM, awayM, upM)).toList(), slots, outline, onARope);
+    }
+
+    /** As in a mirror along the line of sight. */
+    Track mirrored() {
+        return new Track(
+                poses.stream().map(Pose::mirrored).toList(),
+                slots.stream().map(s -> new Vec(s.x(), -s.y(), s.z())).toList(),
+                outline,
+                onARope);
     }
 }

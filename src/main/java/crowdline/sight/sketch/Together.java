@@ -1,6 +1,7 @@
 package crowdline.sight.sketch;
 
 import crowdline.flight.body.Vec;
+import crowdline.show.aircraft.Outline;
 import crowdline.show.figure.MomentKind;
 import crowdline.sight.picture.Caption;
 import crowdline.sight.picture.Company;
@@ -16,8 +17,8 @@ final class Together {
     private static final double HEIGHT_M = 120;
     /** Of the size of its way, so much higher a formation flies than one alone. */
     private static final double LIFT = 0.1;
-    /** Where the one on the rope flies, in drawn spans. */
-    private static final Vec BEHIND = new Vec(-2.5, 0, 0.3);
+    /** Where the one on the rope flies, in drawn spans; the rope is longer than this in truth. */
+    private static final Vec BEHIND = new Vec(-3.2, 0, 0.3);
     /** How far apart two keep that meet, in drawn spans. */
     private static final double APART_SPANS = 0.75;
 
@@ -70,9 +71,10 @@ final class Together {
     /** A glider behind the aeroplane that pulls it up, a little higher than its wake. */
     static Flown tow() {
         List<Pose> puller = fromTheLeft().on(2).pull(12, 2).on(8).poses();
-        Flown pulling = new Flown(puller, List.of());
-        return all(
-                puller, Shapes.keeping(List.of(BEHIND), pulling), said(0, "on one rope"), said(3, "they climb as one"));
+        return new Flown(
+                puller,
+                List.of(said(0, "on one rope"), said(3, "they climb as one")),
+                new Company(List.of(Track.keeping(puller, BEHIND).pulled()), Outline.MONOPLANE, true));
     }
 
     /** From places all over the sky into the wedge. */

@@ -146,6 +146,8 @@ public final class GlossaryPage {
             if (own != null) {
                 other.put("outline", OUTLINE.of(own));
             }
+            other.put("spans", track.spans());
+            other.put("onARope", track.onARope());
         }
         ArrayNode captions = node.putArray("captions");
         for (Caption caption : drawn.flown().captions()) {

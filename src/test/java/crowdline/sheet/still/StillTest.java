@@ -209,4 +209,41 @@ class StillTest {
         }
         return ink instanceof Ink.Fill fill ? fill.corners().stream() : Stream.of();
     }
+
+    @Test
+    void inATowAGliderHangsOnARopeBehindAnAeroplane() {
+        for (Outline flownBy : List.of(Outline.GLIDER, Outline.BIPLANE)) {
+            Subject tow = Subject.of(figure("tow").flown(), flownBy);
+            Place place = still(tow).place();
+            List<Subject.Seen> all = tow.all(place.spanM());
+            assertThat(all).extracting(Subject.Seen::outline).containsExactly(Outline.MONOPLANE, Outline.GLIDER);
+            assertThat(all.get(1).size()).as("its wings are longer").isGreaterThan(1.3);
+            assertThat(all).extracting(Subject.Seen::onARope).containsExactly(false, true);
+
+            List<Vec> rope = all.get(1).rope(all.get(0), 6, place.spanM());
+            Vec tug = all.get(0).flown().at(6).place();
+            Vec glider = all.get(1).flown().at(6).place();
+            assertThat(rope.get(0).x()).isBetween(glider.x(), tug.x());
+            assertThat(rope.get(1).x()).isBetween(glider.x(), rope.get(0).x());
+            assertThat(rope.get(0).minus(rope.get(1)).length())
+                    .as("long enough to be seen")
+                    .isGreaterThan(1.5 * place.spanM());
+        }
+    }
+
+    @Test
+    void theRopeIsDrawnAtEachMomentAndOnlyWhereThereIsOne() {
+        Tones tones = new Tones(1, 2, 3, 4, 5, 6, 7, 8, 9);
+        assertThat(ropes("tow", tones)).isEqualTo(still(figure("tow")).groups().size());
+        assertThat(ropes("join-up", tones)).isZero();
+    }
+
+    /** Straight strokes from one point to another in the colour of ropes. */
+    private static long ropes(String name, Tones tones) {
+        return still(figure(name)).inks(tones, 1).stream()
+                .filter(Ink.Stroke.class::isInstance)
+                .map(Ink.Stroke.class::cast)
+                .filter(stroke -> stroke.points().size() == 2 && stroke.rgb() == tones.path())
+                .count();
+    }
 }

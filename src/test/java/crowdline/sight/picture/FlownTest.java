@@ -97,4 +97,22 @@ class FlownTest {
         assertThat(Flown.NONE.captionAt(3).words()).isEmpty();
         assertThatThrownBy(() -> Flown.NONE.at(0)).isInstanceOf(IllegalStateException.class);
     }
+
+    @Test
+    void inAMirrorItFliesTheOtherWayAndItsCompanyWithIt() {
+        Flown pair = ROLL.with(new Company(List.of(Track.keeping(ROLL.poses(), new Vec(-2, 1, 0.5))), null, true));
+        Flown mirror = pair.mirrored();
+
+        assertThat(mirror.at(22).place()).isEqualTo(new Vec(-100, 3, 100));
+        assertThat(mirror.at(22).nose().x()).isEqualTo(-1);
+        assertThat(mirror.at(20.5).up().y()).isCloseTo(ROLL.at(20.5).up().y(), within(1e-9));
+        for (double tS : new double[] {20, 20.5, 23}) {
+            Vec other = pair.company().others().get(0).drawn(10).at(tS).place();
+            Vec seen = mirror.company().others().get(0).drawn(10).at(tS).place();
+            assertThat(seen.x()).isCloseTo(-other.x(), within(1e-9));
+            assertThat(seen.y()).isCloseTo(other.y(), within(1e-9));
+            assertThat(seen.z()).isCloseTo(other.z(), within(1e-9));
+        }
+        assertThat(mirror.captions()).isEqualTo(ROLL.captions());
+    }
 }
