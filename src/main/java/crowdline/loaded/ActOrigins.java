@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -36,6 +37,7 @@ public record ActOrigins(List<Value> numbers) {
         PLACE("place", "places"),
         TURNS("number of turns", "numbers of turns"),
         TIME("time", "times"),
+        BEGINS("beginning", "beginnings"),
         TRANSIT("way between figures", "ways between figures"),
         AIRCRAFT("number of the aircraft", "numbers of the aircraft");
 
@@ -78,10 +80,14 @@ public record ActOrigins(List<Value> numbers) {
                 .map(f -> f.figureId())
                 .collect(Collectors.toSet());
         List<Value> numbers = new ArrayList<>();
+        Asked runIn = null;
         for (FigureFlight flown : flight.figures()) {
-            act.figure(flown.figureId())
-                    .ifPresent(f ->
-                            figure(f, flown, timed.contains(f.id()), catalogue).forEach(numbers::add));
+            Figure figure = act.figure(flown.figureId()).orElse(null);
+            if (figure == null) {
+                continue;
+            }
+            figure(figure, flown, timed.contains(figure.id()), runIn, catalogue).forEach(numbers::add);
+            runIn = figure.transit() ? runIn : flown.simulated() ? null : figure.asked();
         }
         Aircraft aircraft = show.aircraft(act.airframe()).orElse(null);
         if (aircraft instanceof Airframe airframe) {
@@ -99,7 +105,9 @@ public record ActOrigins(List<Value> numbers) {
                         .isPresent();
     }
 
-    private static List<Value> figure(Figure figure, FigureFlight flown, boolean timed, Catalogue catalogue) {
+    /** @param runIn what was asked of what is only timed right before it, whose height and speed are where it begins; or null */
+    private static List<Value> figure(
+            Figure figure, FigureFlight flown, boolean timed, @Nullable Asked runIn, Catalogue catalogue) {
         List<Value> numbers = new ArrayList<>();
         Asked asked = figure.asked();
         String id = figure.id();
@@ -113,22 +121,25 @@ public record ActOrigins(List<Value> numbers) {
                 "",
                 timed
                         ? Origin.TIMED
-                        : asked != null && (asked.seconds() != null || asked.beginsS() != null)
+                        : asked != null && (asked.seconds() != null || (asked.beginsS() != null && !flown.simulated()))
                                 ? Origin.TOLD
                                 : flown.simulated() ? flownFrom(asked) : asked == null ? Origin.TYPED : Origin.ASSUMED,
                 flown.durationS()));
+        if (asked != null && asked.beginsS() != null) {
+            numbers.add(new Value(What.BEGINS, id, "", Origin.TOLD, asked.beginsS()));
+        }
         if (flown.simulated()) {
             numbers.add(new Value(
                     What.ENTRY_SPEED,
                     id,
                     "",
-                    origin(asked, asked == null ? null : asked.kt()),
+                    origin(asked, told(asked, runIn, Asked::kt)),
                     Units.ktFromMps(flown.entryMps())));
             numbers.add(new Value(
                     What.HEIGHT,
                     id,
                     "",
-                    origin(asked, asked == null ? null : asked.heightFt()),
+                    origin(asked, told(asked, runIn, Asked::heightFt)),
                     Units.ftFromM(flown.lowestM())));
             Object place = asked == null ? null : asked.place() != null ? asked.place() : asked.alongM();
             numbers.add(new Value(What.PLACE, id, "", origin(asked, place), flown.exitAlongM()));
@@ -137,7 +148,21 @@ public record ActOrigins(List<Value> numbers) {
                 numbers.add(new Value(What.TURNS, id, "", origin(asked, asked == null ? null : asked.count()), turns));
             }
         }
+        if (!flown.simulated() && asked != null) {
+            if (asked.kt() != null) {
+                numbers.add(new Value(What.ENTRY_SPEED, id, "", Origin.TOLD, asked.kt()));
+            }
+            if (asked.heightFt() != null) {
+                numbers.add(new Value(What.HEIGHT, id, "", Origin.TOLD, asked.heightFt()));
+            }
+        }
         return numbers;
+    }
+
+    private static @Nullable Object told(
+            @Nullable Asked asked, @Nullable Asked runIn, Function<Asked, @Nullable Double> number) {
+        Double own = asked == null ? null : number.apply(asked);
+        return own != null || runIn == null ? own : number.apply(runIn);
     }
 
     /** A predicted time rests on the figure, not on a number of its own. */

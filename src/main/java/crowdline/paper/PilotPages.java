@@ -16,6 +16,7 @@ import crowdline.show.Performer.SourcedFact;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
+import crowdline.timing.FigureTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -94,11 +95,12 @@ final class PilotPages {
         section("The figures");
         ActOrigins origins = act.origins();
         for (int i = 0; i < act.times().size(); i++) {
-            String id = act.times().get(i).figureId();
+            FigureTime time = act.times().get(i);
             figure(
                     i,
                     origins.numbers().stream()
-                            .filter(n -> id.equals(n.figureId()) && !Double.isNaN(n.value()))
+                            .filter(n -> time.figureId().equals(n.figureId()) && !Double.isNaN(n.value()))
+                            .map(n -> asPlanned(n, time))
                             .toList());
         }
         long ofAircraft = origins.assumed().stream()
@@ -115,6 +117,14 @@ final class PilotPages {
                             type.words())
                     .with(OriginSign.sign(Origin.ASSUMED)));
         }
+    }
+
+    /** How long it takes as the act is planned, by the list's own clock and by passes, not as it was predicted alone. */
+    private static Value asPlanned(Value value, FigureTime time) {
+        boolean isTime = value.what() == What.TIME || value.what() == What.TRANSIT;
+        return isTime
+                ? new Value(value.what(), value.figureId(), value.key(), value.origin(), time.durationS())
+                : value;
     }
 
     private void figure(int i, List<Value> values) {
@@ -181,6 +191,7 @@ final class PilotPages {
                 String.format(Locale.UK, number == 1 ? "%.3g turn" : "%.3g turns", number)
                         .replaceAll("\\.?0+ ", " ");
             case TIME -> String.format(Locale.UK, "takes %.0f s", number);
+            case BEGINS -> "begins at " + RunningSheet.minutes(number);
             case TRANSIT -> String.format(Locale.UK, "way between figures, %.0f s", number);
             case AIRCRAFT -> value.key();
         };

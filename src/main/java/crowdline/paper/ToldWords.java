@@ -18,7 +18,7 @@ final class ToldWords {
                     case HEIGHT -> number("begins at %,.0f ft", asked.heightFt());
                     case TIME -> number("takes %.0f s", asked.seconds());
                     case PLACE -> place(asked);
-                    case TURNS, TRANSIT, AIRCRAFT -> null;
+                    case TURNS, TRANSIT, AIRCRAFT, BEGINS -> null;
                 });
     }
 

@@ -34,8 +34,11 @@ class SketchedSideTest {
                         new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null))
                 .show();
         Act act = show.acts().get(0);
-        Flown flown = new LoadedShow(show, CATALOGUE, Paces.DEFAULT, Workers.ALONE, 3).words().sketch(act, "run-in");
-        return flown.at(flown.toS()).place().x() - flown.at(flown.fromS()).place().x();
+        Flown flown = new LoadedShow(show, CATALOGUE, Paces.DEFAULT, Workers.ALONE, 3)
+                .words()
+                .sketch(act, "run-in");
+        return flown.at(flown.toS()).place().x()
+                - flown.at(flown.fromS()).place().x();
     }
 
     @ParameterizedTest

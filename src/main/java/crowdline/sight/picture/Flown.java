@@ -126,8 +126,8 @@ public record Flown(List<Pose> poses, List<Caption> captions, Company company) {
 
     /** The same the other way along the display line, with the same times. */
     public Flown mirrored() {
-        Company other = new Company(
-                company.others().stream().map(Track::mirrored).toList(), company.own(), company.sketched());
+        Company other =
+                new Company(company.others().stream().map(Track::mirrored).toList(), company.own(), company.sketched());
         return new Flown(poses.stream().map(Pose::mirrored).toList(), captions, other);
     }
 

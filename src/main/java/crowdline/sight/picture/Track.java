@@ -18,10 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param onARope whether a rope leads to it from the tail of the one it flies with
  */
 public record Track(
-        List<Pose> poses,
-        List<Vec> slots,
-        @Nullable Outline outline,
-        boolean onARope) {
+        List<Pose> poses, List<Vec> slots, @Nullable Outline outline, boolean onARope) {
     /** Somebody beside an aeroplane, in its spans; larger than they are, to be seen at all. */
     private static final double PERSON_SPANS = 0.4;
     /** A glider beside the aeroplane that pulls it, in its spans: usual for the two, by eye. */
