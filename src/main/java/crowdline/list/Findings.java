@@ -49,6 +49,7 @@ final class Findings {
     FigureList listed(Assembly assembly, int textLines) {
         List<ListLine> lines = BeginTimes.of(assembly.lines().stream()
                 .map(draft -> draft.line(draft.written(text), nearest))
+                .map(line -> line.figure() != null || text.hasSmallLetters() ? line : line.inSmallLetters())
                 .toList());
         List<ListLine> figures =
                 lines.stream().filter(line -> line.figure() != null).toList();

@@ -352,4 +352,28 @@ class AsPeopleTellTest {
                 .extracting(figure -> figure.replace(' ', '-'))
                 .containsExactly(flown.split(" "));
     }
+
+    @Test
+    void inAColumnOfRemarksNothingIsFlown() {
+        String table = """
+                Serial | Manoeuvre | From | Speed | Remarks
+                1 | Take-off | R | - | 10 s between
+                2 | Opposition pass | L | 250 | head-on cross at datum
+                3 | Loop | L | 230 | a barrel roll if the cloud is low
+                4 | Break | R | 240 |
+                """;
+
+        assertThat(figures(table)).containsExactly("take-off", "opposition pass", "loop", "break");
+        assertThat(READER.read(table).lines().get(0).seconds()).isNull();
+    }
+
+    @Test
+    void wordsOfAListInCapitalsAreShownInSmallLetters() {
+        assertThat(READER.read("LOOP\nSPIN\nBANNER PICK-UP\nLOW PASS").lines())
+                .extracting(ListLine::title)
+                .contains("banner pick-up");
+        assertThat(READER.read("Loop\nSpin\nBanner pick-up\nLow pass").lines())
+                .extracting(ListLine::title)
+                .contains("Banner pick-up");
+    }
 }

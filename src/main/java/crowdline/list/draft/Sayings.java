@@ -227,6 +227,11 @@ public final class Sayings {
         add(" min ", FOR + "three-quarter (?:of )?(?:a )?min", said(Detail.SECONDS, 45.0));
         add(" min ", FOR + "(?:a |1 )?min and (?:a )?half", said(Detail.SECONDS, 90.0));
         add(" min ", FOR + "a min", said(Detail.SECONDS, 60.0));
+        // From one aircraft to the next.
+        add(
+                "between|apart|spacing|separation|interval",
+                FOR + RANGE + " s (?:between|apart|spacing|separation|interval)(?: (?:each|them|aircraft))?",
+                (draft, found) -> true);
         add(" s ", "(?<!with )" + FOR + RANGE + " s(?: or so)?", Measured.measured(Detail.SECONDS, v -> v));
         add(
                 "time|duration|length",

@@ -3,6 +3,8 @@ package crowdline.list.line;
 import crowdline.measure.Must;
 import crowdline.show.figure.Placing.Heading;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +45,8 @@ public record ListLine(
         @Nullable String note,
         boolean sure,
         List<String> choices) {
+
+    private static final Pattern LONGER_WORD = Pattern.compile("\\p{L}{4}");
 
     /** What a spin or a roll of a show may have. */
     public static final double MOST_COUNT = 100;
@@ -100,6 +104,29 @@ public record ListLine(
         return new ListLine(
                 text, name, name, times, place, side, heading, heightFt, entryKt, seconds, beginsS, smoke, note, isSure,
                 List.of());
+    }
+
+    /** The same line under its own words in small letters, as of a list in capitals; "RTB" has only short ones and stays. */
+    public ListLine inSmallLetters() {
+        if (!LONGER_WORD.matcher(title).find()) {
+            return this;
+        }
+        return new ListLine(
+                text,
+                figure,
+                title.toLowerCase(Locale.UK),
+                count,
+                place,
+                side,
+                heading,
+                heightFt,
+                entryKt,
+                seconds,
+                beginsS,
+                smoke,
+                note,
+                sure,
+                choices);
     }
 
     /**

@@ -68,9 +68,13 @@ public record Text(
                 : words.stream().filter(word -> !ranks.contains(word.start())).toList();
     }
 
-    /** Whether a place stands in a table's column of remarks. */
+    /** Whether the words from a place on stand in a table's column of remarks. */
     public boolean isRemark(int at) {
-        return columns.isRemark(at);
+        int words = at;
+        while (words < folded.length() && folded.charAt(words) == ' ') {
+            words++;
+        }
+        return columns.isRemark(words);
     }
 
     /** Whether a place stands in the head of a table. */
