@@ -4,6 +4,7 @@ import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
+import crowdline.list.word.Uniform;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -14,10 +15,8 @@ final class Foot {
     private static final Pattern VERY_RESPECTFULLY = Pattern.compile("v/?r[,.]?");
 
     private static final Pattern PAGE = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
-    private static final Pattern RANKED = Pattern.compile(
-            "(?:(?:Sqn|Squadron|Flt|Flight|Wg|Wing|Gp|Group|Air|Lt|Lieutenant|Pilot|Flying|Chief|Staff|Warrant) ?(?:Ldr|Leader|Lt|Lieutenant|Cdr|Commander|Capt|Captain|Commodore|Officer|Cmdr)"
-                    + "|Capt|Captain|Major|Maj|Colonel|Col|Commander|Cdr|Lieutenant|Lt)\\b\\.?(?:,? ?\\(?(?:ret|retd|ret'd|retired|rtd)\\.?\\)?)?"
-                    + "(?: [A-Z][\\p{L}'’-]*\\.?){1,3}(?:,? ?\\(?(?:ret|retd|ret'd|retired|rtd)\\.?\\)?)?[.,]?");
+    private static final Pattern RANKED =
+            Pattern.compile(Uniform.RANK + "(?: [A-Z][\\p{L}'’-]*\\.?){1,3}" + Uniform.BEHIND + "[.,]?");
     private static final int LONGEST_NAME = 3;
 
     private Foot() {}

@@ -80,6 +80,10 @@ final class Overlong {
             Names.Sense sense = draft.sense();
             Object seconds = draft.said(Detail.SECONDS);
             Object count = draft.said(Detail.COUNT);
+            if (seconds instanceof Double time && time >= ACT && (draft.means("landing") || draft.means("take-off"))) {
+                draft.unsay(Detail.SECONDS);
+                continue;
+            }
             double times = count instanceof Double number ? Math.max(1, number) : 1;
             if (sense != null
                     && seconds instanceof Double time

@@ -56,7 +56,7 @@ class WholeListsTest {
         "third-mailbox.txt, 131, 3, 9",
         "fourth-mailbox.txt, 117, 11, 21",
         "fifth-mailbox.txt, 393, 34, 48",
-        "sixth-mailbox.txt, 316, 33, 74",
+        "sixth-mailbox.txt, 316, 32, 73",
         "seventh-mailbox.txt, 197, 21, 60",
         "eighth-mailbox.txt, 173, 25, 72",
         "ninth-mailbox.txt, 166, 19, 78",
@@ -65,7 +65,7 @@ class WholeListsTest {
         "twelfth-mailbox.txt, 342, 13, 22",
         "thirteenth-mailbox.txt, 248, 12, 9",
         "fourteenth-mailbox.txt, 197, 5, 4",
-        "fifteenth-mailbox.txt, 326, 9, 7",
+        "fifteenth-mailbox.txt, 326, 9, 6",
         "sixteenth-mailbox.txt, 232, 4, 2",
         "seventeenth-mailbox.txt, 229, 9, 8",
         "eighteenth-mailbox.txt, 115, 2, 1"
@@ -95,7 +95,11 @@ class WholeListsTest {
                 "fifteenth-mailbox.txt",
                 "sixteenth-mailbox.txt",
                 "seventeenth-mailbox.txt",
-                "eighteenth-mailbox.txt"
+                "eighteenth-mailbox.txt",
+                "nineteenth-mailbox.txt",
+                "twentieth-mailbox.txt",
+                "twenty-first-mailbox.txt",
+                "twenty-second-mailbox.txt"
             })
     void noWordOfAMailIsLost(String file) {
         for (Sent mail : mails(file)) {
@@ -161,7 +165,7 @@ class WholeListsTest {
             if (line.startsWith("= ")) {
                 mails.add(new Sent(text.toString(), figures(line.substring(2))));
                 text.setLength(0);
-            } else if (!line.startsWith("# ")) {
+            } else if (!line.startsWith("# ") && !line.startsWith("@")) {
                 text.append(line.equals(".") ? "" : line).append('\n');
             }
         }

@@ -6,6 +6,8 @@ import crowdline.list.line.ListLine;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,6 +22,9 @@ public record AboutAct(
         @Nullable String pilot,
         @Nullable LocalTime begins,
         @Nullable Double minutes) {
+    /** Beside these the length of all of it may be said in one breath: "then land 6 mins". */
+    private static final Set<String> BOUNDS = Set.of("take-off", "landing");
+
     /** Of a letter that says nothing. */
     public static final AboutAct NOTHING = new AboutAct(null, null, null);
 
@@ -28,8 +33,15 @@ public record AboutAct(
         List<String> notes = list.notes();
         List<String> said = inOrder(list);
         Slots slots = Slots.in(notes, said);
-        Double length = Lengths.in(notes);
-        return new AboutAct(Pilots.in(notes, said), slots.begins(), length == null ? slots.minutes() : length);
+        Double length = Optional.ofNullable(Lengths.in(notes))
+                .orElseGet(() -> Lengths.in(list.lines().stream()
+                        .filter(line -> line.seconds() == null && BOUNDS.contains(line.title()))
+                        .map(ListLine::text)
+                        .toList()));
+        return new AboutAct(
+                Pilots.in(SmallLetters.named(notes), SmallLetters.named(said)),
+                slots.begins(),
+                length == null ? slots.minutes() : length);
     }
 
     /** All that was written, in the order in which it was. */

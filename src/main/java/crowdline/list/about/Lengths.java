@@ -2,7 +2,6 @@ package crowdline.list.about;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -14,23 +13,8 @@ final class Lengths {
     /** Minutes: what is longer is no act, but a day. */
     static final double MOST = 60;
 
-    private static final Map<String, Double> NUMBERS = Map.ofEntries(
-            Map.entry("two", 2.0),
-            Map.entry("three", 3.0),
-            Map.entry("four", 4.0),
-            Map.entry("five", 5.0),
-            Map.entry("six", 6.0),
-            Map.entry("seven", 7.0),
-            Map.entry("eight", 8.0),
-            Map.entry("nine", 9.0),
-            Map.entry("ten", 10.0),
-            Map.entry("eleven", 11.0),
-            Map.entry("twelve", 12.0),
-            Map.entry("fifteen", 15.0),
-            Map.entry("twenty", 20.0));
-
     private static final Pattern MINUTES = Pattern.compile("(?<![\\d.:,])(\\d{1,2}(?:[.,]5)?|"
-            + String.join("|", NUMBERS.keySet())
+            + Numbers.WORD
             + ")\\s*(½|and a half)?\\s*-?\\s*(?:min(?:ute)?[sn]?|mn)\\b");
 
     /** What is said of a whole act. */
@@ -48,9 +32,9 @@ final class Lengths {
 
     private static final Pattern SAYS = Pattern.compile("\\b(?:in|me|you|us|ring|see|by|is|are|will)\\b");
 
-    /** "Duration 8." */
+    /** "Duration 8", "slot 11:45 for 10". */
     private static final Pattern BARE = Pattern.compile(
-            "\\b(?:duration|length|display time)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|kt|hour|h)\\b)");
+            "\\b(?:dur(?:ation)?\\.?|length|display time|\\d{1,2}[:.]?\\d{2},? for)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|feet|kts?|knots|hour|h|metres|people|of|jumpers|us)\\b)");
 
     /** "Act length 6:30". */
     private static final Pattern CLOCK = Pattern.compile(
@@ -93,7 +77,7 @@ final class Lengths {
                 }
                 Matcher found = MINUTES.matcher(sentence);
                 if (found.find() && isOfTheWhole(sentence, found)) {
-                    double minutes = number(found.group(1)) + (found.group(2) == null ? 0 : 0.5);
+                    double minutes = Numbers.of(found.group(1)) + (found.group(2) == null ? 0 : 0.5);
                     if (minutes >= LEAST && minutes <= MOST) {
                         return minutes;
                     }
@@ -120,10 +104,5 @@ final class Lengths {
                         && !OTHER.matcher(sentence).find()
                         && !SAYS.matcher(sentence).find())
                 || (WHOLE.matcher(sentence).find() && !OTHER.matcher(sentence).find());
-    }
-
-    private static double number(String written) {
-        Double word = NUMBERS.get(written);
-        return word == null ? Double.parseDouble(written.replace(',', '.')) : word;
     }
 }

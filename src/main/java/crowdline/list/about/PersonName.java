@@ -1,5 +1,6 @@
 package crowdline.list.about;
 
+import crowdline.list.word.Uniform;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -7,20 +8,18 @@ import org.jspecify.annotations.Nullable;
 
 /** How people's names are written, and told from headings. */
 final class PersonName {
-    private static final String WORD = "(?:\\p{Lu}[\\p{L}'’-]+|\\p{Lu}\\.?)";
+    private static final String WORD = "(?:(?:\\p{Lu}|ff(?=\\p{Ll}))[\\p{L}'’-]+|\\p{Lu}\\.?)";
     /** Two to four words, one group. Of a column's wide gap nothing goes on. */
     static final String WHOLE =
             "(" + WORD + "(?:[ \\t](?:(?:de|van|von|der|den|la|le|du|ten)[ \\t])*" + WORD + "){1,3})";
     /** One word, one group. */
     static final String FIRST = "(\\p{Lu}[\\p{Ll}'’-]{2,})";
 
-    private static final String RANKS =
-            "(?i:(?:wing commander|squadron leader|flight lieutenant|group captain|flying officer|lieutenant(?: commander| colonel)?|colonel|sergeant|capt(?:ain)?|flt lt|sqn ldr|wg cdr|gp capt|fg off|plt off|lt cdr|lt col|lt|cdr|col|sgt|maj(?:or)?)\\.?(?: \\(?ret['’]?d\\.?\\)?)?)";
     /** Ahead of a name: of a service, or of a flight deck. */
-    static final String RANK = RANKS + "[ \\t]";
+    static final String RANK = Uniform.RANK + "[ \\t]";
     /** Ahead of a name, or not. */
     static final String TITLE = "(?:(?:(?i:mr|mrs|ms|miss|dr|herr|frau|monsieur|madame|m\\.|signor|senor|sir|dame)\\.?|"
-            + RANKS + ")[ \\t]+){0,2}";
+            + Uniform.RANK + ")[ \\t]+){0,2}";
 
     private static final Pattern CAPITALS = Pattern.compile("(?<![\\p{L}'’-])\\p{Lu}{3,}(?!\\p{L})");
     private static final Pattern BETWEEN = Pattern.compile("[ .]+");
@@ -62,6 +61,9 @@ final class PersonName {
             "grandma",
             "grandpa",
             "bonjour",
+            "bye",
+            "sec",
+            "secs",
             "cheers",
             "dear",
             "evening",

@@ -52,7 +52,7 @@ final class Pilots {
 
     private static final String LABEL =
             "(?i:(?:display |lead )?pilot(?:s|in|e)?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader|jump ?master|jump leader"
-                    + "|performers?|performed by|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls"
+                    + "|performers?|performed by|caller|in charge(?: is)?|drop ?master|p/o|p/f|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls"
                     + "|in the (?:front|back|left|right|hot) seat)";
     private static final String NO_LABEL =
             "(?!(?i:venue|place|location|airfield|airport|aerodrome|event|show|subject|to"
@@ -62,7 +62,7 @@ final class Pilots {
                     + "|treasurer|display director|marketing|manager)\\b))";
     private static final String PARTING =
             "(?i:(?:many |kind |kindest |best |warm |all the |all |very |with )*(?:cheers|good wishes|thanks|thx|regards|wishes|best"
-                    + "|rgds|ta|love|greetings)|thank you|cordialement|salutations|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|viele gr(?:ü|ue)(?:ß|ss)e|yours(?: \\w+)?|all the best"
+                    + "|rgds|ta|love|greetings)|thank you|cordially|cordialement|salutations|salu(?:dos|ti)|un saludo|groeten|hilsen|h(?:ä|a)lsningar|amicalement|gracias|grazie|merci|danke|rgds|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|viele gr(?:ü|ue)(?:ß|ss)e|yours(?: \\w+)?|all the best"
                     + "|atb|bye|see (?:you|ya)(?: \\w+){0,3})";
     private static final String SIGNS = "(?:^|\\n|[.!,:)][ \\t]*|(?i:full stop|comma) )" + PARTING
             + "[ \\t]*[,.!–-]{0,2}\\s+(?:[-–—][ \\t]*)?" + "(?:(?i:from)[ \\t])?" + PersonName.TITLE;
@@ -81,7 +81,7 @@ final class Pilots {
                     Where.ANYWHERE,
                     "\\b(?i:(?:his|her) name(?: is|'s)|our (?:member|pilot|friend|chairman|treasurer|instructor)|on behalf of"
                             + "|my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague)"
-                            + "|(?:call|chat|conversation|interview|spoke|spoken|talked|speaking) (?:with|to))\\b,?[ \\t]+"
+                            + "|(?:call|chat|conversation|interview|spoke|spoken|talked|talking|speaking) (?:with|to))\\b,?[ \\t]+"
                             + PersonName.TITLE + PersonName.WHOLE),
             Way.of(
                     Where.ANYWHERE,
@@ -94,6 +94,18 @@ final class Pilots {
                     "(?:,|[-–—:]|\\b(?i:programme|program|sequence|seq|list|solo|display))[ \\t]+" + PersonName.TITLE
                             + "(?<!\\p{L})((?:\\p{Lu}\\.[ \\t]?){1,3}(?:(?:de|van|von|der|den|la|le|du|ten)[ \\t]+)*\\p{Lu}[\\p{L}'’-]+)"
                             + "(?=[ \\t]*(?:$|\\n|[-–—(,]))"),
+            // "No. 1 Ada Quillan, No. 2 Wilf Marrow".
+            Way.of(
+                    Where.ANYWHERE,
+                    "\\b(?i:no\\.?|number|nr\\.?)[ \\t]?1[ \\t:,=–-]{1,3}" + PersonName.TITLE + PersonName.WHOLE
+                            + "[ \\t,;/]{1,3}(?:(?i:and)[ \\t])?(?i:no\\.?|number|nr\\.?)[ \\t]?2[ \\t:,=–-]{1,3}"
+                            + PersonName.TITLE
+                            + PersonName.WHOLE),
+            // "Ada Quillan 14.10 8min biplane: …".
+            Way.of(
+                    Where.HEAD,
+                    "^[ \\t]*" + PersonName.TITLE + PersonName.WHOLE
+                            + "[ \\t]*[,–-]?[ \\t]*(?=(?i:slot\\b|\\d{1,2}[:.h]\\d{2}\\b|\\d{1,2} ?min))"),
             // "Helicopter solo, 6 mins, Ada Quillan".
             Way.of(Where.HEAD, "\\b(?i:solo|demo|min(?:ute)?s?)\\b.*,[ \\t]*" + PersonName.WHOLE + "[ \\t]*(?:$|\\n)"),
             Way.of(
@@ -109,6 +121,12 @@ final class Pilots {
                     Where.HEAD,
                     "^[ \\t]*(?i:sequence|seq|display|programme|program|routine|list|solo|figures)\\b[^\\n]{0,30}[-–—:][ \\t]+"
                             + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(]))"),
+            // "Sailplane display - Solveig Ahrens", "Glider aeros. A. Threlkeld. 14:15".
+            Way.of(
+                    Where.HEAD,
+                    "^[ \\t]*[^\\n:]{0,40}\\b(?i:display|demo|solo|show|aeros|aerobatics|routine|sequence|programme)[ \\t]*"
+                            + "(?:[-–—.,/][ \\t]*|by[ \\t]+|of[ \\t]+)" + PersonName.TITLE + PersonName.WHOLE
+                            + "(?=[ \\t]*(?:$|\\n|[,(.]))"),
             // "Glider aerobatics: Wilf Marrow in his sailplane".
             Way.of(
                     Where.HEAD,
@@ -119,7 +137,7 @@ final class Pilots {
     private static final List<Way> WRITER = List.of(
             Way.of(
                     Where.ANYWHERE,
-                    "(?:\\b(?i:my name(?: is|['’]s)|this is)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)"
+                    "(?:\\b(?i:my name(?: is|['’]s)|this is|(?:hi|hello|hey|hiya|morning|afternoon|evening),?[ \\t]+it['’]?s(?: me,?)?)[ \\t]+|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am)[ \\t]+)"
                             + PersonName.WHOLE),
             Way.of(Where.WHOLE, SIGNS + PersonName.WHOLE + ROLE + "\\s*(?:$|\\n|[,(])"),
             // A line that is nothing but a name, behind a letter.
@@ -127,6 +145,12 @@ final class Pilots {
                     Where.FOOT,
                     "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.WHOLE
                             + "[ \\t]*(?:[.]?|, ?(?i:(?:mon|tues|wednes|thurs|fri|satur|sun)day\\b.*|\\d.*))$"),
+            // "Ada Quillan | Display pilot", "Ada Quillan, flying group".
+            Way.of(
+                    Where.FOOT,
+                    "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.TITLE + PersonName.WHOLE
+                            + "[ \\t]*[|•·](?![^\\n]*(?i:secretary|organi[sz]er|coordinator|comment|events?|admin|office|editor|treasurer"
+                            + "|display director|marketing|manager))[^\\n|]{2,60}$"),
             // "Yours, Alwyn Marrow (chief pilot)", "Night night, Tobias Crake", and nothing behind it.
             Way.of(
                     Where.END,
@@ -137,11 +161,15 @@ final class Pilots {
                     Where.ANYWHERE,
                     "(?:\\b(?i:my name is|(?:it|this|that)(?: is|['’]?s)(?: me,?)?)|(?:^|[.,!\\n][ \\t]*)(?i:i['’]?m|i am))[ \\t]+"
                             + PersonName.FIRST
-                            + "(?=[ \\t]*(?:$|[.!,\\n]|,? (?i:and i|here|again|talking|speaking|flying|who flies|with|from|the pilot|your pilot)\\b))"),
+                            + "(?=[ \\t]*(?:$|[.!,\\n]|,? (?i:and i|here|again|about|calling|talking|speaking|flying|who flies|with|from|for|the pilot|your pilot)\\b))"),
             Way.of(
                     Where.ANYWHERE,
                     "(?:^|\\n|[,.!] |\\b(?i:so|right|ok|okay|hello|hi),? )[ \\t]*" + PersonName.FIRST
                             + " (?:here|speaking)\\b"),
+            Way.of(
+                    Where.ANYWHERE,
+                    "(?:^|\\n|[,.!] |\\b(?:so|right|ok|okay|hello|hi),? )[ \\t]*" + PersonName.WHOLE
+                            + " (?:here|speaking|calling)\\b"),
             // "I'll confirm on the day. Jory", and nothing behind it.
             Way.of(Where.END, "[.!?)][ \\t]+" + PersonName.FIRST + "[ \\t]*[.!x]{0,3}[ \\t]*$"),
             Way.of(Where.WHOLE, SIGNS + PersonName.FIRST + ROLE + "[ \\t]*(?:[.!x]{0,3}(?:$|\\n)|[,(])"),
@@ -160,6 +188,9 @@ final class Pilots {
             Way.of(
                     Where.FOOT,
                     "^[ \\t]*((?:\\p{Lu}[\\p{L}'’-]+[ \\t]){1,3}(?:(?:Parachute|Display|Formation|Aerobatic) )+Team)[ \\t]*$"));
+
+    /** Of a table; nobody is named so. */
+    private static final Pattern ROW = Pattern.compile("^[^\\n\\t|]*[\\t|][^\\n\\t|]*[\\t|][^\\n]*$");
 
     /** "[18:02] Juno:". */
     private static final Pattern MESSAGE = Pattern.compile(
@@ -220,6 +251,10 @@ final class Pilots {
     }
 
     private Stream<String> parts(Where where) {
+        return parted(where).filter(part -> !ROW.matcher(part).find());
+    }
+
+    private Stream<String> parted(Where where) {
         return switch (where) {
             case ANYWHERE -> Stream.concat(notes.stream(), Stream.of(String.join("\n", said)));
             case HEAD -> notes.stream().limit(HEADINGS).filter(note -> note.length() <= LONGEST_HEADING);

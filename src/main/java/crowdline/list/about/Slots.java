@@ -3,10 +3,10 @@ package crowdline.list.about;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,7 +21,8 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final String TIME = "(?:" + HOUR + ")(?!\\d)\\s?(?:([ap])\\.?m\\b\\.?)?";
     private static final Pattern SLOT = Pattern.compile("(?i)(?:\\bslot(?:\\s+time)?\\b[^\\d\\n.!?]{0,20}?"
             + "|\\b(?:display|show)\\s+(?:time|start|begins?)\\b\\s*(?:is|at|:|=)?\\s*"
-            + "|\\b(?:(?:display|fly|jump|exit|perform)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+at\\s+"
+            + "|\\b(?:(?:display|fly|jump|exit|perform)(?:ing|s)?|on|starts?|starting|begins?|beginning)\\s+(?:at|clock|around|about)\\s+"
+            + "|\\b(?:over|above|overhead) the (?:field|airfield|crowd|runway|showground) (?:at|from|by)\\s+|\\bwe (?:want|have|got|would like|are|fly)\\s+(?=\\d{1,2}[:.h]\\d)"
             + "|\\b(?:down|booked|listed|pencilled in|programmed|scheduled)\\s+for\\s+(?=\\d{1,2}[:.h]\\d)"
             + "|\\bstart(?:s|ing)?\\s+(?=\\d{1,2}[:.h]\\d)|\\b(?:exit(?=\\s+\\d)|p-?hour|h-?hour|drop(?: time)?|jump time|on target|start(?: time)?|time over (?:the )?(?:field|airfield|target|venue|crowd))(?:\\s+is|:|=)?\\s*"
             + "|\\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?,?\\s+(?:at\\s+)?)"
@@ -36,31 +37,32 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final Pattern BARE = Pattern.compile("(?i)\\b(?:from|at|begin(?:ning)? at)\\s+" + TIME
             + "(?!\\s?(?:ft|feet|kts?|knots?|m|rpm|metres?|mph|kmh)\\b)");
 
-    private static final Map<String, Integer> WORDS = Map.ofEntries(
-            Map.entry("one", 1),
-            Map.entry("two", 2),
-            Map.entry("three", 3),
-            Map.entry("four", 4),
-            Map.entry("five", 5),
-            Map.entry("six", 6),
-            Map.entry("seven", 7),
-            Map.entry("eight", 8),
-            Map.entry("nine", 9),
-            Map.entry("ten", 10),
-            Map.entry("eleven", 11),
-            Map.entry("twelve", 12),
-            Map.entry("quarter", 15),
-            Map.entry("twenty", 20),
-            Map.entry("twenty-five", 25),
-            Map.entry("half", 30));
-    private static final String WORD = "(" + String.join("|", WORDS.keySet()) + "|\\d{1,2})";
-    /** "Twenty past two", "half past three". */
-    private static final Pattern SPOKEN =
-            Pattern.compile("(?i)(?<![\\p{L}\\d.:])(?:a )?" + WORD + " (past|to) " + WORD + "(?!\\p{L})");
-
-    private static final Pattern FULL = Pattern.compile("(?i)(?<![\\p{L}\\d])" + WORD + " o['’]?clock");
+    private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?])\\s+|\\n");
     private static final Pattern OTHER = Pattern.compile(
-            "(?i)\\b(?:brief\\w*|arriv\\w*|meet\\w*|see|weather|forecast|practi[cs]\\w*|rehears\\w*|lunch|tea|phone|ring|call|gates?|open\\w*|take-?off|airborne|landing|hold\\w*)\\b");
+            "(?i)\\b(?<!after the )(?<!after )(?:brief\\w*|voicemail|message|received|recorded|sent|arriv\\w*|meet\\w*|see|weather|forecast|practi[cs]\\w*|rehears\\w*|lunch|tea|phone|ring|call|gates?|open\\w*|take-?off|airborne|landing|hold\\w*)\\b");
+    /** What stands between two things of a heading, or two sentences. */
+    private static final Pattern PARTED = Pattern.compile("[,;|\\n\\t]|(?<=\\s)[-–—]{1,3}\\s|[.!?](?=\\s|$)");
+
+    /** An hour that stands by itself in a heading: "Ada Quillan, 7 mins, 12:30", or at the beginning of a sentence. */
+    private static final Pattern ALONE = Pattern.compile("(?i)^(?:(?:sat|sun|on|at|slot) )?" + TIME
+            + "(?:\\s?(?:l|lt|local|hrs?|hours|h)(?: time)?)?[^\\p{L}\\d]{0,3}$");
+
+    private static final Pattern THOUGHT = Pattern.compile(
+            "(?i)^(?:(?:it['’]?s|so|at|about|er|um) ){0,2}" + TIME
+                    + " (?:i think|i believe|they said|i was told|was said|or thereabouts|or so|please|confirmed|i understand)\\b");
+
+    /** "Fred Applegarth 14.10 8min". */
+    private static final Pattern AHEAD_OF_ITS_LENGTH =
+            Pattern.compile("(?i)(?<![\\d:.])" + TIME + "[\\s,]+(?:for )?(?=\\d{1,2}(?:[.,]5)? ?min)");
+
+    /** What a mail says of itself, and hours by which messages were sent. */
+    private static final Pattern MAIL_HEAD = Pattern.compile(
+            "(?im)^[ \\t>]{0,9}(?:sent|date|from|to|cc|subject) ?:(?!.*\\bslot\\b).*$|^[ \\t>]{0,9}on .{5,80} wrote ?:.*$|^[ \\t]{0,9}\\[\\d{1,2}[:.]\\d{2}[^\\]\\n]{0,30}\\]");
+
+    /** As many notes head a letter. */
+    private static final int HEADINGS = 3;
+    /** Letters: a longer part says more than an hour. */
+    private static final int LONGEST_PART = 60;
     /** Groups of one time. */
     private static final int GROUPS = 5;
 
@@ -68,7 +70,6 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final int EARLIEST_H = 8;
 
     private static final int NOON_H = 12;
-    private static final int MINUTES = 60;
     private static final double SECONDS = 60;
 
     /**
@@ -78,13 +79,15 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
      * @param all the same and the figures as they were written
      */
     static Slots in(List<String> written, List<String> all) {
-        List<String> notes = written.stream().map(Slots::inDigits).toList();
+        List<String> notes = written.stream()
+                .map(note -> MAIL_HEAD.matcher(note).replaceAll(""))
+                .map(SpokenHours::inDigits)
+                .toList();
         Slots said = in(notes, SLOT);
         if (said.begins() != null) {
             return said;
         }
-        List<String> open =
-                notes.stream().filter(note -> !OTHER.matcher(note).find()).toList();
+        List<String> open = notes.stream().map(note -> withoutOther(note)).toList();
         Slots also = in(open, ALSO);
         if (also.minutes() != null) {
             return also;
@@ -93,28 +96,33 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
         if (wished.begins() != null) {
             return new Slots(wished.begins(), null);
         }
-        Slots line = in(all.stream().map(Slots::inDigits).toList(), SLOT);
-        return line.begins() != null ? line : new Slots(in(open, BARE).begins(), null);
+        Slots line = in(all.stream().map(SpokenHours::inDigits).toList(), SLOT);
+        return Stream.of(
+                        line,
+                        in(open, AHEAD_OF_ITS_LENGTH),
+                        in(parts(open.stream().limit(HEADINGS)), ALONE),
+                        in(parts(open.stream().skip(Math.max(0, open.size() - 1))), ALONE),
+                        in(parts(open.stream()), THOUGHT),
+                        in(open, BARE))
+                .filter(slots -> slots.begins() != null)
+                .findFirst()
+                .map(slots -> slots.equals(line) ? line : new Slots(slots.begins(), null))
+                .orElse(line);
     }
 
-    private static String inDigits(String note) {
-        String full = FULL.matcher(note).replaceAll(hour -> number(hour.group(1)) + ":00");
-        return SPOKEN.matcher(full).replaceAll(spoken -> {
-            int minutes = number(spoken.group(1));
-            int hour = number(spoken.group(3));
-            boolean isTo = spoken.group(2).equalsIgnoreCase("to");
-            boolean isTime = minutes < MINUTES && hour >= 1 && hour <= NOON_H && (!isTo || minutes % 5 == 0);
-            return isTime
-                    ? String.format(
-                            "%d:%02d",
-                            isTo ? (hour + NOON_H - 2) % NOON_H + 1 : hour, isTo ? MINUTES - minutes : minutes)
-                    : Matcher.quoteReplacement(spoken.group());
-        });
+    /** The sentences of a note that speak of nothing else. */
+    private static String withoutOther(String note) {
+        return SENTENCES
+                .splitAsStream(note)
+                .filter(sentence -> !OTHER.matcher(sentence).find())
+                .collect(Collectors.joining("\n"));
     }
 
-    private static int number(String word) {
-        Integer known = WORDS.get(word.toLowerCase(Locale.UK));
-        return known == null ? Integer.parseInt(word) : known;
+    private static List<String> parts(Stream<String> notes) {
+        return notes.flatMap(PARTED::splitAsStream)
+                .map(String::strip)
+                .filter(part -> part.length() <= LONGEST_PART)
+                .toList();
     }
 
     private static Slots in(List<String> notes, Pattern pattern) {

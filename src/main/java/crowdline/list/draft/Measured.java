@@ -30,6 +30,11 @@ public final class Measured {
                 || (sense.figure().endsWith("pass") && !sense.figure().startsWith("knife"));
     }
 
+    /** Of which "3 m" are metres: none lasts as many minutes. */
+    static boolean isAPass(Draft draft) {
+        return draft.sense() != null && isPass(draft);
+    }
+
     /** Passes are flown at full fifties of feet; common practice, no source. "At 65" says how fast. */
     static boolean isNoPassHeight(double number) {
         return number % PASS_STEP != 0;

@@ -217,7 +217,7 @@ public final class Sayings {
                 Measured.measured(Detail.HEIGHT_FT, v -> Math.rint(Units.ftFromM(v))));
         add(" min | m ", FOR + RANGE + " (?:min|m)", (draft, found) -> {
             double last = Measured.group(found, 2);
-            boolean isMetres = found.group().endsWith(" m") && last >= 10;
+            boolean isMetres = found.group().endsWith(" m") && (last >= 10 || Measured.isAPass(draft));
             return isMetres
                     ? Measured.number(draft, Detail.HEIGHT_FT, Math.rint(Units.ftFromM(last)))
                     : Measured.number(draft, Detail.SECONDS, Measured.middle(found) * 60);

@@ -15,20 +15,23 @@ public final class Splitter {
     private static final int LONGEST_PIECE = 400;
 
     private static final Pattern MARK = Pattern.compile(
-            "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
+            "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:[-=~]{1,3}>+|[\\p{So}&&[^°]]{1,2}\\ufe0f?)\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
                     + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
-    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3}|[a-z])\\s+(?=[\\p{L}\\d(])");
+    private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3}|[a-z])\\s+(?=[\\p{L}\\d(#\"“‘'])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
             + "|(?<word>\\b(?:and then|(?:and )?that's it(?= (?:i |we )?(?:and )?land)|so(?= (?:i|we) (?:take|fly|run|dive|pull|come|start|open|loop|roll))|(?<=\\b(?:wave|waggle|bow) )and(?= land)|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
-            + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:landing|coming|flying|finishing)\\b)|onto|"
+            + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:(?:i|we|he|she) )?(?:land(?:ing|s)?|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? (?:with|by(?= (?:a|an|the|my|doing|flying)\\b)))\\b)"
+            + "|(?<person>(?<=\\bi [a-z][^\\n]{2,200})(?<!\\b(?:as|when|whenever|before|while|once|if|after|where|until|till|that|what|which|because|like|how|so|and|then|but) )\\b(?=i (?:do|fly|land|take off|come in|pull up|dive|loop|roll|start|open)\\b))"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
             + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
+
+    private static final Pattern UNPUNCTUATED = Pattern.compile("(?:[^.,;:!?\\n]*?\\bi [a-z]+\\b){3}[^.,;:!?\\n]*");
 
     private static final Pattern SHORTENED = Pattern.compile(
             ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr|capt|cpt|ldr|cdr|sgt)",
@@ -58,6 +61,9 @@ public final class Splitter {
 
     /** The last number that counts what is flown in one line. */
     private int counted;
+
+    /** Whether the line that is split has nothing but its words to part it: "i do a loop i do a spin i land". */
+    private boolean isUnpunctuated;
 
     /** The numbers in the line that is split. */
     private Running running;
@@ -172,6 +178,8 @@ public final class Splitter {
         found.useTransparentBounds(true);
         counted = line.numbered() ? count(text.folded().substring(line.start(), line.words())) : 0;
         running = new Running(text.folded(), line.words(), end);
+        isUnpunctuated =
+                UNPUNCTUATED.matcher(text.folded()).region(line.words(), end).matches();
         List<Bracket> brackets = brackets(line.words(), end);
         int next = 0;
         while (found.find()) {
@@ -185,8 +193,10 @@ public final class Splitter {
                 }
                 continue;
             }
-            boolean isWord =
-                    found.group("word") != null || found.group("numbered") != null || found.group("bare") != null;
+            boolean isWord = found.group("word") != null
+                    || found.group("person") != null
+                    || found.group("numbered") != null
+                    || found.group("bare") != null;
             boolean isStop = found.group("stop") != null;
             int pieceEnd = isWord ? found.start() : found.end();
             cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
@@ -260,6 +270,9 @@ public final class Splitter {
                                     .matcher(text.folded())
                                     .region(Math.max(from, found.start() - 12), found.start())
                                     .matches());
+        }
+        if (found.group("person") != null) {
+            return isUnpunctuated;
         }
         if (found.group("bare") != null) {
             return running.isAt(found.start());

@@ -183,7 +183,11 @@ final class Heads {
 
     private static Part part(String line, int from, int to, int start) {
         String cell = line.substring(from, to);
-        return new Part(start + from + cell.length() - cell.stripLeading().length(), cell.strip());
+        int at = start + from + cell.length() - cell.stripLeading().length();
+        String text = cell.strip();
+        boolean isQuoted = text.length() > 1 && text.startsWith("\"") && text.endsWith("\"");
+        String inside = isQuoted ? text.substring(1, text.length() - 1) : text;
+        return isQuoted && BARE.matcher(inside).matches() ? new Part(at + 1, inside) : new Part(at, text);
     }
 
     private static @Nullable Field field(String head) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -28,7 +29,7 @@ public final class Words {
     private static final Map<String, String> SAME = same(
             "centre center ctr central",
             "flick snap",
-            "point pt pnt pts",
+            "point pt pnt pts facet facette",
             "kt kts knot kn kias",
             "ft feet foot '",
             "metre meter mtr",
@@ -46,7 +47,7 @@ public final class Words {
             "low lo",
             "double dbl",
             "knifeedge ke k/e",
-            "square sq",
+            "square sq quadratic",
             "reposition repo repos",
             "with w/ w.",
             "turn trn",
@@ -105,10 +106,12 @@ public final class Words {
             "climb clb",
             "descend desc dsnd",
             "from frm fr fm",
-            "spin vrille",
+            "spin vrille barrena",
             "loop looping lupe lupin",
-            "roll role rowl tonneau rll",
-            "right write",
+            "roll role rowl rool tonneau rll",
+            "right write riht",
+            "end edn",
+            "tail tale",
             "toward towards",
             "across accross",
             "except xc",
@@ -335,11 +338,32 @@ public final class Words {
         return joined;
     }
 
+    /** Behind "3 turns and a half"; -1 if the words from here on are none. */
+    private static int behindTurnsAndAHalf(List<Word> words, int at) {
+        int half = at + 3 < words.size() && words.get(at + 3).plain().equals("a") ? at + 4 : at + 3;
+        return half < words.size()
+                        && words.get(at).number() != null
+                        && words.get(at + 1).plain().equals("turn")
+                        && words.get(at + 2).plain().equals("and")
+                        && words.get(half).plain().equals("half")
+                        && !isHalved(words, half + 1)
+                ? half + 1
+                : -1;
+    }
+
     /** "one and a half" is one number. */
     private static List<Word> halvesJoined(List<Word> words) {
         List<Word> joined = new ArrayList<>(words.size());
         for (int i = 0; i < words.size(); i++) {
             Word word = words.get(i);
+            int behindTurns = behindTurnsAndAHalf(words, i);
+            if (behindTurns > 0) {
+                double sum = Objects.requireNonNull(word.number()) + 0.5;
+                joined.add(new Word(String.valueOf(sum), word.start(), word.end(), sum));
+                joined.add(words.get(i + 1));
+                i = behindTurns - 1;
+                continue;
+            }
             int half = i + 2 < words.size() && words.get(i + 2).plain().equals("a") ? i + 3 : i + 2;
             boolean isOne = word.plain().equals("turn")
                     || (half == i + 3 && word.plain().matches("roll|flick|spin|rotation|loop"));
