@@ -9,7 +9,8 @@ public final class CannotFly extends Exception {
     private final transient FlightState where;
 
     public CannotFly(String why, FlightState where) {
-        super(why);
+        // Many are thrown while a figure is drawn, and nobody looks where.
+        super(why, null, false, false);
         this.why = why;
         this.where = where;
     }

@@ -26,6 +26,11 @@ public final class Extremes {
     private boolean lastUpsideDown;
     private boolean lastHanging;
     private double hangsS;
+    /** Whether the pilot has hung in the straps from the first instant on. */
+    private boolean hangsThrough = true;
+
+    /** For how long from there, seconds. */
+    private double hungAtFirstS;
 
     /** Those of something that is not simulated, from where it begins and ends. */
     public static Extremes between(FlightState from, FlightState to) {
@@ -57,9 +62,11 @@ public final class Extremes {
         if (lastHanging && tS > lastS) {
             hangsS += tS - lastS;
             hangingS = Math.max(hangingS, hangsS);
+            hungAtFirstS += hangsThrough ? tS - lastS : 0;
         }
         lastS = tS;
         lastHanging = look.g < -0.3;
+        hangsThrough &= lastHanging;
         hangsS = lastHanging ? hangsS : 0;
         lastUpsideDown = look.uz < -0.1;
         double missing = Math.abs(look.askedG - look.g);
@@ -75,6 +82,38 @@ public final class Extremes {
             shortAskedG = look.askedG;
             shortGaveG = look.g;
             shortMps = look.speedMps;
+        }
+    }
+
+    /** Takes in what was seen of what is flown on from here. */
+    public void goOn(Extremes next) {
+        leastMps = Math.min(leastMps, next.leastMps);
+        greatestMps = Math.max(greatestMps, next.greatestMps);
+        lowestM = Math.min(lowestM, next.lowestM);
+        highestM = Math.max(highestM, next.highestM);
+        leastG = Math.min(leastG, next.leastG);
+        greatestG = Math.max(greatestG, next.greatestG);
+        leastAlongM = Math.min(leastAlongM, next.leastAlongM);
+        greatestAlongM = Math.max(greatestAlongM, next.greatestAlongM);
+        nearestM = Math.min(nearestM, next.nearestM);
+        farthestM = Math.max(farthestM, next.farthestM);
+        upsideDownS += next.upsideDownS;
+        hangingS = Math.max(Math.max(hangingS, hangsS + next.hungAtFirstS), next.hangingS);
+        hangsS = next.hangsThrough ? hangsS + next.hangsS : next.hangsS;
+        hungAtFirstS += hangsThrough ? next.hungAtFirstS : 0;
+        hangsThrough &= next.hangsThrough;
+        lastS = next.lastS;
+        lastHanging = next.lastHanging;
+        lastUpsideDown = next.lastUpsideDown;
+        if (next.slowByMps > slowByMps) {
+            slowByMps = next.slowByMps;
+            slowMps = next.slowMps;
+        }
+        if (next.shortG > shortG) {
+            shortG = next.shortG;
+            shortAskedG = next.shortAskedG;
+            shortGaveG = next.shortGaveG;
+            shortMps = next.shortMps;
         }
     }
 

@@ -1,15 +1,10 @@
 package crowdline.flight.shape;
 
 import crowdline.flight.body.FlightState;
-import crowdline.flight.body.Variation;
 import crowdline.flight.body.Vec;
 import crowdline.flight.leg.CannotFly;
-import crowdline.flight.leg.ElementFlyer;
 import crowdline.flight.leg.Extremes;
 import crowdline.flight.leg.Forces;
-import crowdline.flight.leg.Integrator;
-import crowdline.flight.leg.Leg;
-import crowdline.flight.leg.Look;
 import crowdline.measure.Units;
 import crowdline.show.aircraft.Usual;
 import crowdline.show.figure.Element;
@@ -23,31 +18,21 @@ import org.jspecify.annotations.Nullable;
  * then, flies it, and stops at the first fault. Used once.
  */
 final class Drawing {
-    /** How often it is looked at, seconds: extremes of a pull are found to some hundredths of a g. */
-    private static final double LOOK_S = 0.2;
     /** The least load over the top of a loop, g: the pilot hangs lightly in the seat, never in the straps. */
     private static final double LIGHTEST_G = 0.05;
-    /** No element of a figure takes longer, seconds. */
-    private static final double LONGEST_S = 45;
     /** No bend and no line of a figure is as long, metres. */
     static final double WIDEST_M = 50_000;
 
     private static final double MOST_KT = 2_000;
-    /** Falling back down a line up, m/s. */
-    private static final double STOPPED_MPS = -1;
-
     private final Forces forces;
-    private final Limits limits;
     private final Attempt attempt;
-    private final ElementFlyer flyer;
+    private final Parts parts;
     private final double entryM;
     private final double entryAwayM;
     private final Bends bends;
     private final Turns turns;
-    private final ElementFlyer quiet;
     private final List<Element> drawn = new ArrayList<>();
     private final Extremes all = new Extremes();
-    private final Look look = new Look();
     private Extremes part = new Extremes();
     private FlightState at;
     private boolean flyingOver;
@@ -67,53 +52,15 @@ final class Drawing {
         }
     }
 
-    /** Stops flying in the middle of an element. */
-    private static final class Stop extends RuntimeException {
-        private static final long serialVersionUID = 1;
-        final Fault fault;
-
-        Stop(Fault fault) {
-            super(fault.why(), null, false, false);
-            this.fault = fault;
-        }
-    }
-
-    Drawing(Forces forces, Usual usual, Attempt attempt, FlightState from) {
+    Drawing(Forces forces, Usual usual, Attempt attempt, Parts parts, FlightState from) {
         this.forces = forces;
         this.attempt = attempt;
+        this.parts = parts;
         this.at = from;
-        limits = new Limits(forces.body);
         entryM = from.place().z();
         entryAwayM = from.place().y();
         bends = new Bends(forces, attempt);
-        quiet = new ElementFlyer(
-                forces,
-                new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {}),
-                Variation.NONE);
-        turns = new Turns(bends, usual, quiet);
-        flyer = new ElementFlyer(forces, new Integrator(LOOK_S, Integrator.COARSE, this::see), Variation.NONE);
-    }
-
-    private void see(Leg leg, double tS, double legS, double[] y) {
-        leg.look(legS, y, look);
-        all.see(tS, y, look);
-        part.see(tS, y, look);
-        Fault fault = limits.broken(part, flyingOver);
-        if (fault == null && look.keptAnyway() && look.speedMps() < STOPPED_MPS) {
-            fault = new Fault(Fault.Kind.ENERGY, "has no speed left on its way up");
-        }
-        if (fault == null && tS - at.tS() > LONGEST_S) {
-            fault = new Fault(
-                    Fault.Kind.NEVER_SLOWS,
-                    String.format(
-                            Locale.UK,
-                            "takes too long: after %.0f s in one piece it still has %.0f kt",
-                            LONGEST_S,
-                            Units.ktFromMps(look.speedMps())));
-        }
-        if (fault != null) {
-            throw new Stop(fault);
-        }
+        turns = new Turns(bends, usual, parts);
     }
 
     /** @throws Failed when the aircraft cannot fly it with these numbers */
@@ -131,7 +78,7 @@ final class Drawing {
         } else if (element instanceof Element.Line line && line.isOpen()) {
             line(line, next);
         } else if (element instanceof Element.Roll roll && roll.isOpen()) {
-            double seconds = Math.min(sane(bends.barrelS(at, roll.degrees()), 0.1), LONGEST_S);
+            double seconds = Math.min(sane(bends.barrelS(at, roll.degrees()), 0.1), Parts.LONGEST_S);
             fly(
                     new Element.Roll(
                             roll.style(), roll.toward(), roll.degrees(), seconds, 0, 0, roll.power() * powerHere()),
@@ -268,7 +215,7 @@ final class Drawing {
         FlightState end = at;
         try {
             for (Element turned : middle) {
-                end = quiet.fly(turned, end);
+                end = parts.thought(turned, end);
             }
         } catch (CannotFly e) {
             throw failed(Fault.Kind.ENERGY, e.why());
@@ -331,7 +278,7 @@ final class Drawing {
 
     private void hover(Element.HoverRoll hover) throws Failed {
         try {
-            fly(new Hovers(quiet).drawn(hover, at), null);
+            fly(Hovers.drawn(forces, hover, at), null);
         } catch (CannotFly e) {
             throw failed(Fault.Kind.ENERGY, e.why());
         }
@@ -346,11 +293,13 @@ final class Drawing {
     }
 
     private void fly(Element element, Element.@Nullable Arc open) throws Failed {
-        part = new Extremes();
         flyingOver = open != null && open.size() == Element.Size.OVER;
         try {
-            at = flyer.fly(element, at);
-        } catch (Stop e) {
+            Parts.Part flown = parts.flown(element, at, flyingOver);
+            at = flown.end();
+            part = flown.seen();
+            all.goOn(part);
+        } catch (Parts.Stop e) {
             throw new Failed(e.fault, drawn.size());
         } catch (CannotFly e) {
             throw failed(flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY, e.why());

@@ -78,6 +78,7 @@ public final class Shaper {
     private final Forces forces;
     private final Airframe airframe;
     private final Usual usual;
+    private final Parts parts;
     /** Share of the power that counts as all of it from where a figure is tried. */
     private double full = 1;
 
@@ -85,6 +86,7 @@ public final class Shaper {
         this.forces = forces;
         this.airframe = airframe;
         usual = airframe.usual();
+        parts = new Parts(forces);
     }
 
     /**
@@ -255,7 +257,7 @@ public final class Shaper {
         boolean flown = false;
         while (true) {
             try {
-                Shaped shaped = new Drawing(forces, usual, now, from).draw(elements);
+                Shaped shaped = new Drawing(forces, usual, now, parts, from).draw(elements);
                 flown = true;
                 if (hangsTooLong(shaped)) {
                     tries.failed(HANGS, elements.size());

@@ -2,7 +2,6 @@ package crowdline.flight.shape;
 
 import crowdline.flight.body.FlightState;
 import crowdline.flight.leg.CannotFly;
-import crowdline.flight.leg.ElementFlyer;
 import crowdline.measure.Units;
 import crowdline.show.aircraft.Usual;
 import crowdline.show.figure.Element;
@@ -38,13 +37,13 @@ final class Turns {
 
     private final Bends bends;
     private final Usual usual;
-    private final ElementFlyer quiet;
+    private final Parts parts;
 
-    /** @param quiet flies what is only thought of */
-    Turns(Bends bends, Usual usual, ElementFlyer quiet) {
+    /** @param parts flies what is only thought of */
+    Turns(Bends bends, Usual usual, Parts parts) {
         this.bends = bends;
         this.usual = usual;
-        this.quiet = quiet;
+        this.parts = parts;
     }
 
     /** What is too much at the end of a turn: the more power, the more of it. */
@@ -85,7 +84,7 @@ final class Turns {
     /** The speed at the end, m/s; nothing if it does not come so far. */
     private double endMps(Element.Turn turn, FlightState at) {
         try {
-            return quiet.fly(turn, at).speedMps();
+            return parts.thought(turn, at).speedMps();
         } catch (CannotFly e) {
             return 0;
         }
@@ -102,7 +101,7 @@ final class Turns {
         double leastDeg = Math.max(LEAST_BANK_DEG, Math.toDegrees(Math.atan(across / Units.G_MPS2)));
         for (double bankDeg = usualDeg; bankDeg > leastDeg; bankDeg -= 2) {
             Element.Turn tried = banked(turn, bankDeg, turn.power());
-            if (quiet.fly(tried, at).speedMps() > STEADY * at.speedMps()) {
+            if (parts.thought(tried, at).speedMps() > STEADY * at.speedMps()) {
                 return powered(tried, at, end -> end.speedMps() - at.speedMps());
             }
         }
@@ -135,14 +134,14 @@ final class Turns {
 
     /** With the most power that is not too much. */
     private Element.Turn powered(Element.Turn turn, FlightState at, Excess excess) throws CannotFly {
-        if (excess.of(quiet.fly(turn, at)) <= 0) {
+        if (excess.of(parts.thought(turn, at)) <= 0) {
             return turn;
         }
         double least = 0;
         double most = turn.power();
         for (int i = 0; i < HALVINGS; i++) {
             double power = (least + most) / 2;
-            if (excess.of(quiet.fly(banked(turn, bank(turn), power), at)) > 0) {
+            if (excess.of(parts.thought(banked(turn, bank(turn), power), at)) > 0) {
                 most = power;
             } else {
                 least = power;
@@ -167,9 +166,9 @@ final class Turns {
         }
         double metres = 0;
         for (int i = 0; i < CORRECTIONS; i++) {
-            FlightState on = metres == 0 ? at : quiet.fly(new Element.Line(Element.Until.METRES, metres, power), at);
+            FlightState on = metres == 0 ? at : parts.thought(new Element.Line(Element.Until.METRES, metres, power), at);
             Element.Turn last = banked(turn, bends.bankDeg(on, usualBankDeg(turn, on)), turn.power() * turnPower);
-            double over = awayM - quiet.fly(last, on).place().y();
+            double over = awayM - parts.thought(last, on).place().y();
             metres = Math.min(Math.max(metres + over / towards, 0), Drawing.WIDEST_M);
         }
         return metres;

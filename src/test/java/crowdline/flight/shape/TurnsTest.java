@@ -23,11 +23,11 @@ class TurnsTest {
     private final Airframe airframe = Rig.monoplane();
     private final Forces forces = Rig.seaLevel(airframe);
     private final ElementFlyer quiet = new ElementFlyer(forces, Rig.unwatched(), Variation.NONE);
-    private final Turns turns = turns(forces, quiet);
+    private final Turns turns = turns(forces);
 
-    private Turns turns(Forces by, ElementFlyer flyer) {
+    private Turns turns(Forces by) {
         Attempt attempt = new Attempt(4, -2, 1, false, 1.3, new Attempt.Throttle(1, 0.5));
-        return new Turns(new Bends(by, attempt), airframe.usual(), flyer);
+        return new Turns(new Bends(by, attempt), airframe.usual(), new Parts(by));
     }
 
     private static Element.Turn turn(double degrees, @Nullable Double bankDeg, double power) {
