@@ -107,7 +107,7 @@ record Measured(
                 flown = faster.lack() == null ? faster : flown;
             }
             failed = i;
-            i = first.lack() == null ? i + 1 : next(i);
+            i = first.isOnlyLow() ? i + 1 : next(i);
         }
         for (double share : SLOWER) {
             Measured slower = flown.lack() == null ? flown : at(share * usual, wish, trial, toRight, heightM);

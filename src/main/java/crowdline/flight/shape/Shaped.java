@@ -24,8 +24,13 @@ public record Shaped(List<Element> elements, FlightState end, Extremes extremes,
         elements = List.copyOf(elements);
     }
 
+    /** How much lower it comes out than nobody sees, metres; 0 or below if it does not. */
+    double missingM() {
+        return shortM - UNSEEN * (extremes.highestM() - extremes.lowestM()) - UNSEEN_M;
+    }
+
     /** Whether it comes out lower than it began though it was to come out there: it is not high enough for its way down. */
     public boolean isLow() {
-        return shortM > UNSEEN * (extremes.highestM() - extremes.lowestM()) + UNSEEN_M;
+        return missingM() > 0;
     }
 }

@@ -132,7 +132,7 @@ public final class Shaper {
         if (!saysWhatWouldDo) {
             return comes;
         }
-        int steps = stepsThatHelp(elements, from);
+        int steps = stepsThatHelp(elements, from, low.missingM());
         return steps == 0
                 ? comes + ", and more speed at its start would not help"
                 : comes + ", and needs " + Math.round(steps * MORE_KT) + " kt more to come out as high";
@@ -305,7 +305,7 @@ public final class Shaper {
         if (fault.kind() == Fault.Kind.NEVER) {
             return fault.why();
         }
-        int steps = stepsThatHelp(elements, from);
+        int steps = stepsThatHelp(elements, from, 0);
         if (steps == 0) {
             boolean slow = fault.kind() == Fault.Kind.ENERGY || fault.kind() == Fault.Kind.OVER;
             return slow ? fault.why() + ", and more speed at its start would not help" : fault.why();
@@ -313,11 +313,15 @@ public final class Shaper {
         return "needs " + Math.round(steps * MORE_KT) + " kt more than it has here: as it is, it " + fault.why();
     }
 
-    /** How many steps of more speed would do; 0 if none. */
-    private int stepsThatHelp(List<Element> elements, FlightState from) {
+    /**
+     * How many steps of more speed would do; 0 if none.
+     *
+     * @param missingM height that it has to win at least, as speed is height, metres
+     */
+    private int stepsThatHelp(List<Element> elements, FlightState from, double missingM) {
         double spareKt = Units.ktFromMps(0.95 * forces.body.neverExceedMps() - from.speedMps());
         int most = (int) Math.floor(Math.min(MOST_MORE_KT, spareKt) / MORE_KT);
-        int failed = 0;
+        int failed = stepsTooFew(from.speedMps(), missingM);
         for (int looked : LOOKED_AT) {
             int steps = Math.min(looked, most);
             if (steps > failed && helps(steps, elements, from)) {
@@ -331,6 +335,12 @@ public final class Shaper {
             failed = Math.max(steps, failed);
         }
         return 0;
+    }
+
+    /** How many steps of more speed do not win as much height. */
+    private static int stepsTooFew(double mps, double missingM) {
+        double enoughMps = Math.sqrt(mps * mps + 2 * Units.G_MPS2 * Math.max(missingM, 0));
+        return (int) Math.floor(Units.ktFromMps(enoughMps - mps) / MORE_KT);
     }
 
     /** Whether so many steps of more speed would do. */

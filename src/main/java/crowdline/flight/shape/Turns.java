@@ -166,7 +166,8 @@ final class Turns {
         }
         double metres = 0;
         for (int i = 0; i < CORRECTIONS; i++) {
-            FlightState on = metres == 0 ? at : parts.thought(new Element.Line(Element.Until.METRES, metres, power), at);
+            FlightState on =
+                    metres == 0 ? at : parts.thought(new Element.Line(Element.Until.METRES, metres, power), at);
             Element.Turn last = banked(turn, bends.bankDeg(on, usualBankDeg(turn, on)), turn.power() * turnPower);
             double over = awayM - parts.thought(last, on).place().y();
             metres = Math.min(Math.max(metres + over / towards, 0), Drawing.WIDEST_M);
