@@ -6,6 +6,7 @@ import crowdline.show.aircraft.Aircraft;
 import crowdline.show.aircraft.Sliders;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
+import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
 import java.util.Comparator;
 import java.util.List;
@@ -131,5 +132,13 @@ class DraftSenseTest {
         assertThat(Drafted.of(Drafted.empty(), "formation", "The Tern Team", "low pass, 1 min\n" + line + "\nlanding")
                         .texts())
                 .anyMatch(t -> t.endsWith(" " + called + "."));
+    }
+
+    /** "For the pilot: gentle: a swing" has one colon too many. */
+    @Test
+    void whatThePilotFeelsFollowsAColonAndHasNone() {
+        assertThat(CatalogueFile.shipped().entries())
+                .allSatisfy(entry ->
+                        assertThat(String.valueOf(entry.pilotFeels())).as(entry.name()).doesNotContain(":"));
     }
 }
