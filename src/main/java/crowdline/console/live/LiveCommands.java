@@ -73,7 +73,7 @@ public final class LiveCommands {
             case FILLER ->
                 with(
                         handles.fillerId(),
-                        "No filler is left.",
+                        "No other filler is left.",
                         id -> atS -> new TalkEvent.FillerTaken(atS, id, RemarkForm.FULL));
             case FACT_1 -> fact(0, "No fact is offered now.");
             case FACT_2 -> fact(1, "There is no such fact now.");

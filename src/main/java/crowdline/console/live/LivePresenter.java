@@ -51,7 +51,11 @@ public final class LivePresenter {
         Act act = words.act(moment.state().actId()).orElse(null);
         SayPresenter.Saying saying = SayPresenter.of(moment, words);
         List<Remark> facts = facts(moment, act, saying.remarkId());
-        List<Remark> fillers = Takeable.of(moment, words, act, RemarkKind.FILLER, saying.remarkId());
+        // One that still waits on the screen may be taken at once.
+        List<Remark> fillers =
+                Takeable.of(moment, words, act, RemarkKind.FILLER, saying.waits() ? null : saying.remarkId()).stream()
+                        .sorted(Comparator.comparing(filler -> !filler.id().equals(saying.remarkId())))
+                        .toList();
         List<Upcoming> upcoming = moment.now().upcoming();
         Integer nextIndex = upcoming.isEmpty() ? null : upcoming.get(0).index();
         Handles handles = new Handles(

@@ -82,7 +82,7 @@ class LiveCommandsTest {
     @Test
     void aKeyWithNothingToTakeSaysSo() {
         LiveState state = SmallShow.after();
-        assertThat(refusal(Command.FILLER, state, Handles.NONE)).isEqualTo("No filler is left.");
+        assertThat(refusal(Command.FILLER, state, Handles.NONE)).isEqualTo("No other filler is left.");
         assertThat(refusal(Command.FACT_1, state, Handles.NONE)).isEqualTo("No fact is offered now.");
         assertThat(refusal(Command.SAID, state, Handles.NONE)).isEqualTo("No remark is on the screen to be marked.");
     }

@@ -20,6 +20,7 @@ import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.sight.ActSheet;
 import crowdline.sight.SideView;
+import java.time.Duration;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +33,9 @@ public final class NowPresenter {
 
     /** A start by the aircraft is said for so long into the figure, seconds. Tuned: it is told up to 10 s after it began. */
     private static final double BEGUN_S = 20;
+
+    /** A gap that is longer is none that is talked through, seconds. */
+    private static final double MOST_GAP_S = 2 * 3600;
 
     /** A slot is late from here on, seconds: before it no minute is full. */
     private static final double LATE_FROM_S = 60;
@@ -199,10 +203,17 @@ public final class NowPresenter {
                 over,
                 "Next: " + next.title(),
                 (words.whoElse(next).isEmpty() ? "Slot " : words.whoElse(next) + ", slot ") + slot(moment, words, next)
-                        + ". Press N for it.",
+                        + until(moment, words, next) + ". Press N for it.",
                 0,
                 "",
                 SideView.NONE);
+    }
+
+    /** How long the gap before an act still is, in minutes: nobody counts it in seconds until it is chosen. */
+    private static String until(LiveMoment moment, ShowLookup words, Act next) {
+        Duration left = Duration.between(moment.clock(), DayNow.slot(moment.state(), words.show(), next));
+        double leftS = left.toSeconds();
+        return leftS < LATE_FROM_S || leftS > MOST_GAP_S ? "" : ", in " + Seconds.minutes(leftS);
     }
 
     /** The hour of a slot on the day, and by how much that is not as planned. */
