@@ -18,8 +18,8 @@ import net.miginfocom.swing.MigLayout;
 public final class EmptyShow extends JPanel {
     private static final String[] STEPS = {
         "Begin a new show with " + Command.NEW_SHOW.key()
-                + " and paste the list the pilot sent, or open a show file with " + Command.OPEN.key()
-                + ". The demo show is a good place to look around.",
+                + " and paste the pilot's list into it with " + Command.PASTE_LIST.key()
+                + "; or open a show file with " + Command.OPEN.key() + ". The demo show is a good place to look around.",
         "Read the findings on the left: they say what is missing.",
         "Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
         "On the day press " + Command.LIVE.key() + " for Live. " + Command.HELP.key()

@@ -98,7 +98,7 @@ class RunningOrderOnScreenTest {
             screen.press("ESCAPE");
             assertThat(order()).as("closed").isEmpty();
             assertThat(screen.now().name()).isEqualTo("Next: A wave for Kim");
-            assertThat(screen.now().look()).contains("put in on the day, slot 15:01, 3 min later.");
+            assertThat(screen.now().look()).contains("put in on the day, slot 15:01, 3 min later, in ");
             screen.press("N");
             screen.press("SPACE");
             assertThat(screen.now().name()).isEqualTo("A wave for Kim");

@@ -31,6 +31,9 @@ class ShowFromNothingOnScreenTest {
             screen.give("ctrl N");
 
             screen.await("its title is asked for first", () -> screen.focusIs("Title"));
+            screen.await(
+                    "what to do next is said",
+                    () -> screen.spoken("Messages").contains("Ctrl+I takes in the pilot's list"));
             screen.type("Marsh day");
             screen.give("TAB");
             screen.await("it is told", () -> screen.edited().title().equals("Marsh day"));

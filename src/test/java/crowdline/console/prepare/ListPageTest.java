@@ -141,7 +141,7 @@ public class ListPageTest {
     void whatNamesNoFigureIsSaidToBeLeftOut() {
         paste("Hi Bob, see you on Sunday\nloop\nslow roll");
         choose("old trainer");
-        assertThat(said("What is wrong")).startsWith("Left out, because ").contains(" no figure: “");
+        assertThat(said("What is wrong")).startsWith("Not taken as a figure to fly: “Hi Bob");
         assertThat(panel.listPage().canMake()).isTrue();
     }
 

@@ -7,6 +7,7 @@ import crowdline.console.EditOpened;
 import crowdline.console.edit.EditCommands;
 import crowdline.console.edit.EditHost;
 import crowdline.console.edit.UnsavedOffer;
+import crowdline.console.keys.Command;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
@@ -243,6 +244,10 @@ public final class EditKeeper implements EditHost {
         io.execute(() -> guarded(() -> {
             beginEmpty();
             window.accept(ConsoleFrame::showNew);
+            say(
+                    Form.RING,
+                    Tone.CALM,
+                    "Name the new show and its day here; " + Command.PASTE_LIST.key() + " takes in the pilot's list");
         }));
         io.execute(() -> tell(EditCommands::begun));
     }

@@ -114,13 +114,13 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
         return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
     }
 
-    /** What names no figure stays out of the act, and is said. */
+    /** What is taken for no figure stays out of the act, and is said: it may be a condition of one. */
     private static String leftOut(List<String> notes) {
         if (notes.isEmpty()) {
             return "";
         }
         String first = notes.get(0).strip().replaceAll("\\s+", " ");
-        return (notes.size() == 1 ? "Left out, because it names" : "Left out, because they name") + " no figure: “"
+        return "Not taken as a figure to fly: “"
                 + Written.brief(first, LONGEST_NOTE) + "”"
                 + (notes.size() == 1 ? "" : " and " + (notes.size() - 1) + " more");
     }
