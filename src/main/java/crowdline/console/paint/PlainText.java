@@ -6,6 +6,7 @@ import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTextArea;
+import javax.swing.plaf.basic.BasicHTML;
 import javax.swing.text.DefaultCaret;
 
 /** Text from files shown as it is: never read as HTML, never editable where it is only shown. */
@@ -20,6 +21,8 @@ public final class PlainText {
     /** Switches HTML off for a component that shows text from files. */
     public static <C extends JComponent> C plain(C component) {
         component.putClientProperty("html.disable", true);
+        // What was set before, as by its constructor, may have been read already.
+        component.putClientProperty(BasicHTML.propertyKey, null);
         return component;
     }
 

@@ -8,10 +8,15 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import java.awt.Insets;
 import java.awt.Point;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import javax.swing.JToggleButton;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
+import javax.swing.plaf.basic.BasicHTML;
 import org.junit.jupiter.api.Test;
 
 class PlainTextTest {
@@ -59,5 +64,24 @@ class PlainTextTest {
             SwingUtilities.updateComponentTreeUI(area);
             assertThat(area.getInsets()).isEqualTo(new Insets(0, 0, 0, 0));
         });
+    }
+
+    @Test
+    void wordsOfAConstructorAreNoHtmlEither() {
+        String words = "<html><b>low</b>";
+        assertThat(List.of(
+                        PlainText.plain(new JLabel(words)),
+                        PlainText.plain(new JButton(words)),
+                        PlainText.plain(new JToggleButton(words))))
+                .allSatisfy(c -> assertThat(c.getClientProperty(BasicHTML.propertyKey))
+                        .as(c.getClass().getSimpleName())
+                        .isNull());
+    }
+
+    @Test
+    void aTipOfWordsFromAFileShowsThemAsTheyStand() {
+        assertThat(PlainText.tip("<html><img src='x'> & more"))
+                .contains("&lt;html&gt;&lt;img src='x'&gt; &amp; more")
+                .doesNotContain("<img");
     }
 }

@@ -177,7 +177,7 @@ final class VariantBar extends JPanel {
                 button.setSelected(each.equals(variant));
                 button.addActionListener(e -> chosen.accept(each));
                 group.add(button);
-                button.setToolTipText(button.getText());
+                button.setToolTipText(PlainText.tip(button.getText()));
                 variants.add(button);
             }
         }
