@@ -116,9 +116,16 @@ public final class Pen {
      * last line of one word is worth less than that.
      */
     public TextBlock lineOrLines(String text, TextRole role, Box box, int mostLines, double leastShare) {
-        TextBlock several = lines(text, role, false, box, mostLines);
+        boolean before = cut;
         TextBlock one = line(text, role, false, box);
-        return one.whole() && one.sizePx() >= leastShare * several.sizePx() ? one : several;
+        // What was only tried is nothing that is cut.
+        cut = before;
+        TextBlock several = lines(text, role, false, box, mostLines);
+        if (one.whole() && one.sizePx() >= leastShare * several.sizePx()) {
+            cut = before;
+            return one;
+        }
+        return several;
     }
 
     /** Words in breaths, as large as fits between two sizes. */

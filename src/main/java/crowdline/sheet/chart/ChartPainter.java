@@ -179,7 +179,7 @@ public final class ChartPainter implements Ink.Drawn {
         return plot;
     }
 
-    private XYPlot late(ChartLook look) {
+    XYPlot late(ChartLook look) {
         XYSeriesCollection curves = new XYSeriesCollection();
         XYLineAndShapeRenderer lines = new XYLineAndShapeRenderer(true, true);
         lines.setDrawSeriesLineAsPath(true);

@@ -53,7 +53,7 @@ public final class OrderRows {
         pen.midway(pen.line(row.moved(), TextRole.LABEL, false, beside), beside, text);
         Box times = rest.right(rest.w() * 0.22);
         String told = row.expected().isEmpty() ? row.lasts() : row.expected() + ", " + row.lasts();
-        pen.atRight(pen.line(told, TextRole.BODY, false, times), times, soft);
+        pen.atRight(pen.lineOrLines(told, TextRole.BODY, times, 2, ONE_LINE), times, soft);
         Box title = rest.right(rest.w() * 0.75).left(rest.w() * 0.52);
         pen.midway(pen.lineOrLines(row.title(), TextRole.VALUE, title, 2, ONE_LINE), title, text);
     }
