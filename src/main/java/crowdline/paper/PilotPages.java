@@ -61,7 +61,7 @@ final class PilotPages {
         flow.gap(3);
         flow.text(
                 "about",
-                act.pilot() + ", " + act.aircraft() + ". " + act.show().venue().name() + ", "
+                act.pilot() + ", " + act.aircraft() + "; " + act.show().venue().name() + ", "
                         + DAY.format(act.show().date()) + ", slot " + act.slot() + ". Variant \"" + act.variant()
                         + "\", "
                         + RunningSheet.minutes(act.totalS()) + ".",

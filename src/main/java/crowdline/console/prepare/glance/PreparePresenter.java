@@ -30,6 +30,7 @@ import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.check.LocatedFinding;
+import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.sight.ActSheet;
@@ -44,6 +45,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
@@ -217,12 +219,21 @@ public final class PreparePresenter {
                 time.map(t -> String.format(Locale.UK, "%.0f s", t.durationS())).orElse(UNKNOWN),
                 time.map(t -> between("%.0f", t.lowS(), t.highS()) + " s").orElse(UNKNOWN),
                 flown.map(f -> String.format(Locale.UK, "%.0f", Units.ktFromMps(f.entryMps())))
+                        .or(() -> told(figure, Asked::kt, "%.0f"))
                         .orElse(UNKNOWN),
                 flown.map(f -> between("%,.0f", Units.ftFromM(f.lowestM()), Units.ftFromM(f.highestM())))
+                        .or(() -> told(figure, Asked::heightFt, "%,.0f"))
                         .orElse(UNKNOWN),
                 flown.map(f -> signed(f.leastG()) + " to " + signed(f.greatestG()))
                         .orElse(UNKNOWN),
                 figure.remarks().stream().map(r -> remark(r, time)).toList());
+    }
+
+    /** What was told of a figure that is only timed. */
+    private static Optional<String> told(Figure figure, Function<Asked, @Nullable Double> number, String form) {
+        Asked asked = figure.asked();
+        Double told = asked == null ? null : number.apply(asked);
+        return told == null ? Optional.empty() : Optional.of(String.format(Locale.UK, form, told));
     }
 
     /** "12–14", or "12" where both read the same. */
