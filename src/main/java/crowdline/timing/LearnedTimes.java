@@ -12,6 +12,9 @@ import java.util.List;
  * @param passes how many passes taught anything
  */
 public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int passes) {
+    /** Where the next came sooner than what lies between them lasts, a figure still took this share of its time; by judgement. */
+    private static final double LEAST_OF_PREDICTED = 0.5;
+
     public LearnedTimes {
         figures = List.copyOf(figures);
     }
@@ -27,8 +30,9 @@ public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int pass
         List<LearnedFigure> learned = new ArrayList<>();
         List<FigureTime> times = new ArrayList<>();
         double laterS = 0;
-        for (FigureTime figure : predicted.figures()) {
-            LearnedFigure now = learn(figure, own, figure.startS() + laterS);
+        for (int i = 0; i < predicted.figures().size(); i++) {
+            FigureTime figure = predicted.figures().get(i);
+            LearnedFigure now = learn(figure, own, figure.startS() + laterS, pauseS(predicted, i));
             learned.add(now);
             times.add(now.learned());
             laterS += now.learned().durationS() - figure.durationS();
@@ -46,7 +50,23 @@ public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int pass
         return passes.stream().filter(p -> p.isOf(actId, variant)).toList();
     }
 
-    private static LearnedFigure learn(FigureTime predicted, List<Pass> passes, double startS) {
+    private static double pauseS(ActTimes predicted, int i) {
+        List<FigureTime> figures = predicted.figures();
+        return i + 1 == figures.size()
+                ? 0
+                : Math.max(0, figures.get(i + 1).startS() - figures.get(i).endS());
+    }
+
+    /** How long a figure itself took: where only the next one ended it, what lies between the two was counted as part of it. */
+    private static double ownS(Pass pass, Pass.TimedFigure timed, FigureTime predicted, double pauseS) {
+        double durationS = timed.durationS();
+        boolean toTheNext = pass.figures().stream().anyMatch(next -> next.startS() == timed.endS());
+        return pauseS == 0 || !toTheNext
+                ? durationS
+                : Math.max(durationS - pauseS, Math.min(durationS, LEAST_OF_PREDICTED * predicted.durationS()));
+    }
+
+    private static LearnedFigure learn(FigureTime predicted, List<Pass> passes, double startS, double pauseS) {
         double logSpread = Math.log(predicted.highS() / predicted.lowS()) / (2 * EightInTen.HALF_WIDTH);
         DurationBelief belief = DurationBelief.fromPrediction(predicted.durationS(), logSpread);
         List<TimedRun> runs = new ArrayList<>();
@@ -55,9 +75,10 @@ public record LearnedTimes(ActTimes times, List<LearnedFigure> figures, int pass
             Pass pass = passes.get(i);
             for (Pass.TimedFigure timed : pass.figures()) {
                 if (pass.teaches() && timed.figureId().equals(predicted.figureId())) {
-                    belief = belief.update(timed.durationS(), pass.durationErrorS());
+                    double ownS = ownS(pass, timed, predicted, pauseS);
+                    belief = belief.update(ownS, pass.durationErrorS());
                     errorS = Math.max(errorS, pass.durationErrorS());
-                    runs.add(new TimedRun(i + 1, pass.id(), timed.durationS(), null));
+                    runs.add(new TimedRun(i + 1, pass.id(), ownS, null));
                 }
             }
         }

@@ -196,4 +196,43 @@ class LearnedTimesTest {
         }
         return passes;
     }
+
+    /** The loop has 12 s and 2 s before the roll: by keys it is seen to last until the roll begins. */
+    @Test
+    void whatLiesBetweenTwoFiguresIsNotLearnedAsPartOfTheFirst() {
+        Pass byHand = Pass.of(
+                "a",
+                "dawn",
+                "full",
+                Pass.How.LIVE,
+                Instant.EPOCH,
+                List.of(new Pass.TimedFigure("loop", 0, 14), new Pass.TimedFigure("roll", 14, 20)));
+        LearnedTimes learned = LearnedTimes.of(PREDICTED, List.of(byHand));
+
+        assertThat(learned.figures().get(0).runs().get(0).durationS()).isEqualTo(12);
+        assertThat(learned.times().figures().get(1).startS())
+                .as("the roll is expected when it was flown")
+                .isCloseTo(14, within(0.2));
+        assertThat(learned.figures().get(1).runs().get(0).durationS())
+                .as("nothing lies behind the last")
+                .isEqualTo(6);
+    }
+
+    @Test
+    void aFigureThatWasEndedForItselfIsLearnedAsItWas() {
+        Pass table = Pass.of(
+                "a",
+                "dawn",
+                "full",
+                Pass.How.BY_HAND,
+                Instant.EPOCH,
+                List.of(new Pass.TimedFigure("loop", 0, 13), new Pass.TimedFigure("roll", 15, 21)));
+        assertThat(LearnedTimes.of(PREDICTED, List.of(table))
+                        .figures()
+                        .get(0)
+                        .runs()
+                        .get(0)
+                        .durationS())
+                .isEqualTo(13);
+    }
 }
