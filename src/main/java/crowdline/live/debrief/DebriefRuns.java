@@ -136,6 +136,10 @@ final class DebriefRuns {
         for (int i = 0; i < flown.size(); i++) {
             Flown figure = flown.get(i);
             FigureTime planned = time(times, figure.figureId());
+            // A figure is flown until the next begins, so what lies between the two was planned with it.
+            double pauseS = times == null || i + 1 == flown.size()
+                    ? 0
+                    : times.pauseS(figure.figureId(), flown.get(i + 1).figureId());
             Double endS = figure.endedAtS();
             Source after = i + 1 < flown.size() ? flown.get(i + 1).mark() : Source.HAND;
             boolean again = !seen.add(figure.figureId());
@@ -144,7 +148,7 @@ final class DebriefRuns {
                     sources.name(flight.actId(), flight.variant(), figure.figureId()),
                     again ? Fate.AGAIN : flight.swapped(figure.figureId()) ? Fate.SWAPPED : Fate.FLOWN,
                     planned == null ? null : planned.startS(),
-                    planned == null ? null : planned.durationS(),
+                    planned == null ? null : planned.durationS() + pauseS,
                     figure.startedAtS() - flight.startS(),
                     endS == null ? null : Math.max(0, endS - figure.startedAtS() - figure.heldS()),
                     figure.heldS(),
