@@ -42,6 +42,12 @@ public record PlanRequest(
         this(nowS, slots, candidates, alreadySaid, previous, speaking, rules, null);
     }
 
+    /** The same, knowing another plan before it. */
+    public PlanRequest after(Plan before) {
+        return new PlanRequest(
+                nowS, slots, candidates, alreadySaid, Optional.of(before), speaking, rules, gap);
+    }
+
     /** Whatever may be said: the candidates, and what is only for the gap. */
     public Stream<Candidate> everything() {
         return gap == null

@@ -13,8 +13,11 @@ import crowdline.live.state.TalkEnd;
 import crowdline.loaded.Finder;
 import crowdline.loaded.LoadedShow;
 import crowdline.loaded.Prediction;
+import crowdline.patter.Carried;
 import crowdline.patter.Plan;
+import crowdline.patter.PlanRequest;
 import crowdline.patter.Planner;
+import crowdline.patter.Slot;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Venue;
@@ -25,6 +28,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.time.LocalDateTime;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -65,6 +69,8 @@ public final class RunningShow implements AutoCloseable {
     private final ScheduledExecutorService planning = NamedThread.scheduled("plan");
     /** On the plan thread only. */
     private final TakenAsSaid aired = new TakenAsSaid();
+    /** On the plan thread only: the figures as they were when the plan was made last. */
+    private List<Slot> slots = List.of();
     /** True as well for who runs a show without a screen. */
     private volatile boolean inSight = true;
     /** On the plan thread only: when it was last told that something left the screen. */
@@ -220,13 +226,16 @@ public final class RunningShow implements AutoCloseable {
                 for (TalkEvent.RemarkShown shown : aired.toWriteDown(state, now.nowS())) {
                     var unused = desk.submit(shown);
                 }
-                Plan next = planner.plan(aired.request(ahead.request(
+                PlanRequest request = ahead.request(
                         state,
                         now,
                         prediction.times(),
                         Optional.of(before),
                         aired.ids(),
-                        scene().tracking().behindS(now.figure(), now.nowS()))));
+                        scene().tracking().behindS(now.figure(), now.nowS()));
+                Plan carried = Carried.of(before, slots, request.slots(), now.nowS());
+                slots = request.slots();
+                Plan next = planner.plan(aired.request(request.after(carried)));
                 scene.updateAndGet(s -> s.with(next));
             } else if (before.equals(Plan.NOT_YET)) {
                 scene.updateAndGet(s -> s.with(Plan.EMPTY));

@@ -59,7 +59,7 @@ public record Drafted(Show show, Act act, Flight flight) {
                 List.of());
     }
 
-    static Drafted of(Show before, String kind, String performer, String list) {
+    public static Drafted of(Show before, String kind, String performer, String list) {
         return of(before, kind, performer, list, DraftWords.SHARE);
     }
 
