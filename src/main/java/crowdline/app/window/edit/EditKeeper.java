@@ -7,7 +7,6 @@ import crowdline.console.EditOpened;
 import crowdline.console.edit.EditCommands;
 import crowdline.console.edit.EditHost;
 import crowdline.console.edit.UnsavedOffer;
-import crowdline.console.keys.Command;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
@@ -243,11 +242,7 @@ public final class EditKeeper implements EditHost {
     public void begin() {
         io.execute(() -> guarded(() -> {
             beginEmpty();
-            window.accept(ConsoleFrame::showNew);
-            say(
-                    Form.RING,
-                    Tone.CALM,
-                    "Name the new show and its day here; " + Command.PASTE_LIST.key() + " takes in the pilot's list");
+            window.accept(NewlyBegun::show);
         }));
         io.execute(() -> tell(EditCommands::begun));
     }
