@@ -39,8 +39,8 @@ public final class Paper {
             throws NothingOnPaper {
         Pages pages = CardSheets.of(title, acts, type, act -> InterpreterCards.of(act, type, count));
         if (pages.pages().isEmpty()) {
-            throw new NothingOnPaper("No remark that is planned is said in another language by somebody who is there;"
-                    + " write it in Words, under the remark");
+            throw new NothingOnPaper("No planned remark has words in another language that somebody is there to"
+                    + " say. Write them in Words, under the remark");
         }
         return pages;
     }

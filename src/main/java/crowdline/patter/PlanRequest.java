@@ -44,8 +44,7 @@ public record PlanRequest(
 
     /** The same, knowing another plan before it. */
     public PlanRequest after(Plan before) {
-        return new PlanRequest(
-                nowS, slots, candidates, alreadySaid, Optional.of(before), speaking, rules, gap);
+        return new PlanRequest(nowS, slots, candidates, alreadySaid, Optional.of(before), speaking, rules, gap);
     }
 
     /** Whatever may be said: the candidates, and what is only for the gap. */

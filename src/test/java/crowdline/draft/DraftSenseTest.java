@@ -138,7 +138,8 @@ class DraftSenseTest {
     @Test
     void whatThePilotFeelsFollowsAColonAndHasNone() {
         assertThat(CatalogueFile.shipped().entries())
-                .allSatisfy(entry ->
-                        assertThat(String.valueOf(entry.pilotFeels())).as(entry.name()).doesNotContain(":"));
+                .allSatisfy(entry -> assertThat(String.valueOf(entry.pilotFeels()))
+                        .as(entry.name())
+                        .doesNotContain(":"));
     }
 }

@@ -57,9 +57,8 @@ class FirstSpaceTest {
         LoadedShow loaded = new LoadedShow(show, CatalogueFile.shipped(), Paces.DEFAULT, Workers.ALONE, 3);
         act = show.acts().get(0);
         String variant = act.variants().get(0).name();
-        List<String> ids = act.inOrder(act.variants().get(0)).stream()
-                .map(Figure::id)
-                .toList();
+        List<String> ids =
+                act.inOrder(act.variants().get(0)).stream().map(Figure::id).toList();
         times = loaded.prediction(act.id(), variant).orElseThrow().times();
         durations = loaded.durations().of(act.id(), variant, ids);
         ahead = loaded.planAhead();
@@ -98,7 +97,9 @@ class FirstSpaceTest {
         }
         step(new FlightEvent.ActStarted(BEGAN_S));
 
-        plan(BEGAN_S, before -> Carried.of(before, slots, request(BEGAN_S, before).slots(), BEGAN_S));
+        plan(
+                BEGAN_S,
+                before -> Carried.of(before, slots, request(BEGAN_S, before).slots(), BEGAN_S));
         Plan fresh = planner.plan(request(BEGAN_S, Plan.EMPTY));
         assertThat(fresh.placed()).hasSizeGreaterThan(6);
         for (Placed made : fresh.placed()) {

@@ -52,16 +52,14 @@ class CardSketchTest {
                     .filter(b -> b.name().equals("name") && words(b).equals(name))
                     .findFirst()
                     .orElseThrow();
-            assertThat(drawings)
-                    .as(name)
-                    .anySatisfy(drawing -> {
-                        assertThat(drawing.area().y()).isEqualTo(title.area().y());
-                        assertThat(drawing.area().x())
-                                .isBetween(
-                                        title.area().x() + title.area().width(),
-                                        title.area().x() + title.area().width() + 20);
-                        assertThat(drawing.inks()).hasSizeGreaterThan(10);
-                    });
+            assertThat(drawings).as(name).anySatisfy(drawing -> {
+                assertThat(drawing.area().y()).isEqualTo(title.area().y());
+                assertThat(drawing.area().x())
+                        .isBetween(
+                                title.area().x() + title.area().width(),
+                                title.area().x() + title.area().width() + 20);
+                assertThat(drawing.inks()).hasSizeGreaterThan(10);
+            });
         }
     }
 

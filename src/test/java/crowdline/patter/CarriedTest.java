@@ -6,8 +6,8 @@ import crowdline.flight.moment.FigureMoments;
 import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import java.util.List;
-import org.junit.jupiter.api.Test;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 
 /** What is ahead keeps its place against its figure where that moves, and its second where it only drifts. */
 class CarriedTest {
@@ -30,8 +30,7 @@ class CarriedTest {
                 5,
                 6,
                 true);
-        return Carried
-                .of(
+        return Carried.of(
                         before,
                         List.of(slot("loop", 120), slot("roll", 130)),
                         List.of(slot("loop", 120 + byS), slot("roll", 130 + byS)),

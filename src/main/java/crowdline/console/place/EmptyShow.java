@@ -19,7 +19,8 @@ public final class EmptyShow extends JPanel {
     private static final String[] STEPS = {
         "Begin a new show with " + Command.NEW_SHOW.key()
                 + " and paste the pilot's list into it with " + Command.PASTE_LIST.key()
-                + "; or open a show file with " + Command.OPEN.key() + ". The demo show is a good place to look around.",
+                + "; or open a show file with " + Command.OPEN.key()
+                + ". The demo show is a good place to look around.",
         "Read the findings on the left: they say what is missing.",
         "Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
         "On the day press " + Command.LIVE.key() + " for Live. " + Command.HELP.key()

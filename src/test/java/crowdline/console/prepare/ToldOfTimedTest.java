@@ -55,7 +55,8 @@ class ToldOfTimedTest {
 
     @Test
     void aRunInHasWhatItWasTold() {
-        FigureView runIn = figures("run in from the right, 300 ft, 150 kt\nloop\nslow roll").get(0);
+        FigureView runIn = figures("run in from the right, 300 ft, 150 kt\nloop\nslow roll")
+                .get(0);
         assertThat(runIn.name()).isEqualTo("run-in");
         assertThat(runIn.entry()).isEqualTo("150");
         assertThat(runIn.height()).isEqualTo("300");

@@ -46,7 +46,8 @@ class ChartAxesTest {
     void howLateIsNamedWithItsUnitAndWrittenInWholeNumbers() {
         NumberAxis axis = late(0, 3, 7);
         assertThat(axis.getLabel()).isEqualTo("Late, min");
-        assertThat(axis.getStandardTickUnits().getCeilingTickUnit(0.3).getSize()).isEqualTo(1);
+        assertThat(axis.getStandardTickUnits().getCeilingTickUnit(0.3).getSize())
+                .isEqualTo(1);
     }
 
     @Test
@@ -69,7 +70,9 @@ class ChartAxesTest {
         Range day = hours(14.5, 16, 600).getRange();
         assertThat(day.getLowerBound()).isCloseTo(14.5, within(0.02)).isLessThan(14.5);
         assertThat(day.getUpperBound()).isCloseTo(16, within(0.02)).isGreaterThan(16);
-        assertThat(hours(14.5, 14.501, 600).getRange().getLength()).as("five minutes at least").isGreaterThan(1 / 12.0);
+        assertThat(hours(14.5, 14.501, 600).getRange().getLength())
+                .as("five minutes at least")
+                .isGreaterThan(1 / 12.0);
     }
 
     @ParameterizedTest

@@ -47,8 +47,7 @@ class DayRowsTest {
         rows.show(List.of(row), 0);
         JList<R> list = list(rows);
         list.setSize(WIDE, 400);
-        JComponent cell =
-                (JComponent) list.getCellRenderer().getListCellRendererComponent(list, row, 0, false, false);
+        JComponent cell = (JComponent) list.getCellRenderer().getListCellRendererComponent(list, row, 0, false, false);
         cell.setSize(WIDE, cell.getPreferredSize().height);
         return cell;
     }
@@ -104,9 +103,11 @@ class DayRowsTest {
     void aDutyStandsInFourColumnsAndIsReadWhole(int percent) {
         JComponent cell = cell(DutyRows.in(zoomed(percent)), DUTY);
         assertThat(cell.getToolTipText()).as("what is cut is in the tip").isNull();
-        assertThat(stretches(cell)).hasSize(4).last().satisfies(when -> assertThat(when[1])
-                .as("the last at the right edge")
-                .isGreaterThan(WIDE - 40 * percent / 100));
+        assertThat(stretches(cell))
+                .hasSize(4)
+                .last()
+                .satisfies(when ->
+                        assertThat(when[1]).as("the last at the right edge").isGreaterThan(WIDE - 40 * percent / 100));
         assertThat(cell.getAccessibleContext().getAccessibleName())
                 .isEqualTo("Please stay on your side., Overdue, 10 of 10, by 14:25");
     }
@@ -118,8 +119,7 @@ class DayRowsTest {
         assertThat(cell.getToolTipText()).as("what is cut is in the tip").isNull();
         assertThat(stretches(cell)).hasSizeBetween(4, 5);
         assertThat(cell.getAccessibleContext().getAccessibleName())
-                .isEqualTo(
-                        "Somebody and the Brackwater Four, Cancelled, slot 15:04 12 min later began 15:05, 10 min");
+                .isEqualTo("Somebody and the Brackwater Four, Cancelled, slot 15:04 12 min later began 15:05, 10 min");
     }
 
     @ParameterizedTest

@@ -2,13 +2,13 @@ package crowdline.console.prepare.act;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.arrange.ShowArranging;
 import crowdline.console.prepare.SampleTools;
 import crowdline.console.prepare.glance.PrepareView.ActView;
 import crowdline.console.prepare.glance.PrepareView.VariantView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
-import crowdline.arrange.ShowArranging;
 import crowdline.sight.SideView;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -31,8 +31,8 @@ class VariantsPlainTest {
     @Test
     void aNameOfMarkupIsShownAsItStands() {
         Appearance day = new Appearance(Themes.DAY, Zoom.NONE);
-        SampleTools tools = new SampleTools(
-                ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null));
+        SampleTools tools =
+                new SampleTools(ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null));
         List<VariantView> chosen = new ArrayList<>();
         VariantBar bar = new VariantBar(day, tools.tools, chosen::add);
         bar.wear(day);
@@ -45,8 +45,9 @@ class VariantsPlainTest {
                 .filter(JToggleButton.class::isInstance)
                 .map(JToggleButton.class::cast)
                 .toList();
-        assertThat(buttons).extracting(AbstractButton::getText).containsExactly(
-                "full, any cloud base", MARKUP + ", any cloud base");
+        assertThat(buttons)
+                .extracting(AbstractButton::getText)
+                .containsExactly("full, any cloud base", MARKUP + ", any cloud base");
         assertThat(buttons).allSatisfy(button -> {
             assertThat(button.getClientProperty(BasicHTML.propertyKey)).isNull();
             assertThat(button.getToolTipText()).doesNotContain("<img").doesNotContain("<b>");
