@@ -298,15 +298,19 @@ final class Assembly {
     /** Whether a sentence without a mark is flown, or says anything of a figure: ahead of the list only if it is nothing else. */
     private boolean belongsToTheMarked(Sentence sentence, List<Heard> pieces) {
         if (lines.isEmpty()) {
-            // "Take off towards the church" stands ahead of the numbers as well.
-            boolean takesOff = pieces.get(0).drafts().get(0).means("take-off");
+            // "Take off towards the church", "dive in - right behind you" stand ahead of the numbers as well.
+            boolean isSurelyFlown = pieces.get(0).drafts().get(0).means("take-off")
+                    || (!isBeforeGap
+                            && pieces.size() == sentence.pieces().size()
+                            && pieces.get(0).isFigure()
+                            && pieces.get(0).notUnderstood() == 0);
             return pieces.stream().noneMatch(piece -> Manner.SENTENCE.hasAny(piece.words()))
                     && pieces.stream()
                             .allMatch(piece -> piece.isSilent()
                                     || piece.isDetail()
                                     || (piece.isFigure()
-                                            && (piece.drafts().get(0).notes().isEmpty()
-                                                    || (takesOff && piece.notUnderstood() <= MOST_WHERE))));
+                                            && piece.drafts().get(0).notes().isEmpty())
+                                    || (isSurelyFlown && piece.notUnderstood() <= MOST_WHERE));
         }
         boolean isOnTheLine = sentence.line() == lastFigureLine;
         return pieces.stream()

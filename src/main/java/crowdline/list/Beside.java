@@ -96,15 +96,18 @@ final class Beside {
                 && sense != null
                 && !isDone(heard)
                 && !isLanding(heard)
+                && !isARun(draft)
                 && (sense.figure().equals("level out")
                         || ((sense.weak() || draft.isOneOfSeveral())
                                 && !draft.notes().isEmpty()));
     }
 
-    /** "Rocks its wings and lands." */
+    /** "Rocks its wings and lands", "land in sequence". */
     private static boolean isLanding(Heard heard) {
         Word last = heard.words().get(heard.words().size() - 1);
-        return last.plain().equals("land") && heard.drafts().get(0).name().contains(last);
+        Word first = heard.words().get(0);
+        return (last.plain().equals("land") && heard.drafts().get(0).name().contains(last))
+                || (first.plain().equals("land") && heard.drafts().get(0).name().contains(first));
     }
 
     /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
@@ -166,8 +169,14 @@ final class Beside {
                                             && sense.figure().equals(before.figure()))
                                     || (sense.weak()
                                             && !FLOWN_AS_WELL.contains(sense.figure())
-                                            && !draft.says(Detail.SECONDS)));
+                                            && !draft.says(Detail.SECONDS)
+                                            && !isARun(draft)));
                 });
+    }
+
+    /** "High alpha pass from the left", "450 kt pass": flown for itself, whatever stands ahead of it. */
+    private static boolean isARun(Draft draft) {
+        return draft.means("low pass") && (draft.says(Detail.HEADING) || draft.says(Detail.ENTRY_KT));
     }
 
     /** "Turnaround left: humpty" says where. */

@@ -348,7 +348,7 @@ final class Lines {
                 && !lines.isEmpty()
                 && ((ahead.isEmpty() && Beside.isMeasuredBelow(draft, piece))
                         || (piece.parting() == Parting.LINE && Nested.isFurtherIn(piece, last(), text))
-                        || (isFigureNext && Beside.isCountOfASpin(draft, last())))) {
+                        || Beside.isCountOfASpin(draft, last()))) {
             before = last();
         }
         boolean isNextOnes = smoke

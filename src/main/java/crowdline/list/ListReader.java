@@ -37,6 +37,11 @@ public final class ListReader {
 
     private static final Pattern ANOTHER =
             Pattern.compile("\\b(?:last (?:year|time|week|season)|same as|as before)\\b");
+    /** All of a list, by another. */
+    private static final Pattern OTHER_DAY = Pattern.compile(
+            "(?:it's |its |it is |pretty much |much |about |basically |the )*same (?:list |routine |sequence |display |thing |stuff )?as (?:on |last |in |the |my )*"
+                    + "(?:(?:mon|tues|wednes|thurs|fri|satur|sun)day|yesterday|usual|always|practice|rehearsal|year|season|time|weekend)\\b.*");
+
     /** With as many figures the list stands in the answer, not in what was answered. */
     private static final int LEAST_ANSWERED = 5;
 
@@ -135,7 +140,8 @@ public final class ListReader {
                     && QUOTES.matcher(text.folded())
                             .region(sentence.start(), sentence.end())
                             .find();
-            boolean isOfAnother = i < begin && !sentence.numbered() && isOfAnother(text, sentence);
+            boolean isOfAnother = (i < begin && !sentence.numbered() && isOfAnother(text, sentence))
+                    || (heard.get(i).stream().noneMatch(Heard::isFigure) && isOfAnotherDay(text, sentence));
             boolean isTableHead = text.isTableHead(sentence.pieces().get(0).from());
             if (sentence.aside()
                     || days.isOther(i)
@@ -213,6 +219,15 @@ public final class ListReader {
         return ANOTHER.matcher(text.folded())
                 .region(sentence.start(), sentence.end())
                 .find();
+    }
+
+    /** "Same as Thursday but shorter", and nothing that is flown. */
+    private static boolean isOfAnotherDay(Text text, Sentence sentence) {
+        return OTHER_DAY
+                .matcher(text.folded()
+                        .substring(sentence.start(), sentence.end())
+                        .strip())
+                .matches();
     }
 
     private static boolean hasWord(String written) {

@@ -48,6 +48,10 @@ final class Overlong {
                     + "(?:routine|display|show|act|thing|lot|programme|program|sequence|flight|duration|time|length|total|it|that|all in|all up|altogether|in all|all|everything)\\b"
                     + "[^.\\n]{0,30}?\\b(?:minutes?|mins?)\\b[^.\\n]{0,40}\\W*");
 
+    /** "Five min tops". */
+    private static final Pattern AT_MOST = Pattern.compile(
+            "\\W*(?:(?:it's|it is|about|around|roughly|that's)\\W*)*[\\w.½-]+(?: and a half)? ?(?:minutes?|mins?),? (?:tops|max|maximum|at (?:the )?most|or so|or thereabouts)\\W*");
+
     /** "About nine minutes from exit to last landing". */
     private static final Pattern FROM_TO = Pattern.compile(
             "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?"
@@ -70,7 +74,9 @@ final class Overlong {
 
     /** "All in, six and a half minutes", "the whole routine runs nine minutes". */
     static boolean saysHowLongTheActIs(String sentence) {
-        return LENGTH.matcher(sentence.strip()).matches() || isFromTo(sentence);
+        return LENGTH.matcher(sentence.strip()).matches()
+                || AT_MOST.matcher(sentence.strip()).matches()
+                || isFromTo(sentence);
     }
 
     /** Takes such a time from the figures that have one; what to ask of each. */

@@ -130,6 +130,10 @@ public final class Sayings {
     }
 
     private void places() {
+        add(
+                "length",
+                "(?:along )?(?:the )?(?:full|whole|entire) length(?: of)?(?: the)?(?: (?:display|crowd|show))?(?: (?:line|runway))?",
+                (draft, found) -> true);
         String at = "(?:(?:place|position|where|location|at|on|by|in|to|over|near|toward|for|is|flown|down|up|out)"
                 + " )*(?:the )?";
         String end = "(?:end|side|edge|corner|extremity|turnaround)";

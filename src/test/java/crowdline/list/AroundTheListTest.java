@@ -1,0 +1,66 @@
+package crowdline.list;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.list.line.FigureList;
+import crowdline.list.line.ListLine;
+import crowdline.storage.show.CatalogueFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What stands right above, beside and below a list, and is part of it or not. */
+class AroundTheListTest {
+    private static final ListReader READER = new ListReader(CatalogueFile.shipped());
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Takeoff - rwy 24~Left hand climbing turn~1) Loop~2) Spin~3) Roll~4) Low pass | take-off chandelle loop spin aileron-roll low-pass",
+                "My loop day~~1) Loop~2) Spin~3) Roll~4) Low pass | loop spin aileron-roll low-pass",
+                "- turn back, high alpha pass from the left~- descend, 450 kt pass R to L~- loop~- spin | reposition low-pass dive low-pass loop spin",
+                "- loop~- spin~- barrel roll~- break, land in sequence | loop spin barrel-roll break landing"
+            })
+    void whatIsFlownIsFoundWhereverItStands(String told, String flown) {
+        assertThat(READER.read(told.replace('~', '\n')).lines())
+                .extracting(ListLine::figure)
+                .extracting(figure -> figure.replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"5 min tops.", "About five minutes max", "6 mins at most"})
+    void howLongItTakesAtMostIsNoFigure(String length) {
+        FigureList list = READER.read("loop, stall turn, spin.\n" + length);
+
+        assertThat(list.lines()).hasSize(3);
+        assertThat(list.lines()).extracting(ListLine::seconds).containsOnlyNulls();
+    }
+
+    @Test
+    void thatItIsTheSameAsOnAnotherDayIsNoFigure() {
+        assertThat(READER.read("Same as Thursday but shorter\nloop\nspin\nlow pass")
+                        .lines())
+                .extracting(ListLine::figure)
+                .containsExactly("loop", "spin", "low pass");
+    }
+
+    @Test
+    void turnsInASentenceOfTheirOwnAreThoseOfTheSpinBefore() {
+        ListLine spin = READER.read("Loop, then a spin. 2 turns\nand then a low pass")
+                .lines()
+                .get(1);
+
+        assertThat(spin.figure()).isEqualTo("spin");
+        assertThat(spin.count()).isEqualTo(2);
+    }
+
+    @Test
+    void alongAllOfTheLineIsWhereAndNoFigure() {
+        assertThat(READER.read("loop\nknife edge to the left, full length of the display line\nspin")
+                        .lines())
+                .hasSize(3);
+    }
+}
