@@ -44,6 +44,7 @@ public final class PilotQuestions {
     private static final double ROLL_S = 10;
     private static final double NAME_S = 5;
     private static final double FACTS_S = 6;
+    private static final double IN_MINUTES_S = 100;
     /** How much of the way between figures may be flown otherwise. */
     private static final double OF_TRANSITS = 0.3;
 
@@ -226,6 +227,13 @@ public final class PilotQuestions {
                         plain(turnsOf(figures.get(0)))));
     }
 
+    /** Nobody thinks of minutes in seconds. */
+    private static String inWords(double seconds) {
+        return seconds < IN_MINUTES_S
+                ? String.format(Locale.UK, "%.0f s", seconds)
+                : String.format(Locale.UK, "about %.0f minutes", seconds / 60);
+    }
+
     private void ways() {
         List<ActOrigins.Value> transits =
                 origins.assumed().stream().filter(n -> n.what() == What.TRANSIT).toList();
@@ -236,11 +244,11 @@ public final class PilotQuestions {
                     seconds * OF_TRANSITS,
                     transits.size() == 1
                             ? "What do you fly between the figures to turn back, climb or slow down? We put in one such piece,"
-                                    + " of %2$.0f s, and would like yours."
+                                    + " of %2$s, and would like yours."
                             : "What do you fly between the figures to turn back, climb or slow down? We put in %d such pieces,"
-                                    + " %.0f s in all, and would like yours.",
+                                    + " %s in all, and would like yours.",
                     transits.size(),
-                    seconds);
+                    inWords(seconds));
         }
         Map<String, List<Figure>> places = assumed(What.PLACE);
         if (places.size() > 1) {

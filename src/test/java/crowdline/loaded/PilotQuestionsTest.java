@@ -80,8 +80,11 @@ class PilotQuestionsTest {
             assertThat(texts(questions(KIND, list)))
                     .filteredOn(q -> q.startsWith("What do you fly between the figures"))
                     .allMatch(q -> q.matches(".* We put in (one such piece, of \\d+ s|([2-9]|\\d\\d+) such pieces,"
-                            + " \\d+ s in all), and would like yours\\."));
+                            + " (\\d\\d? s|about \\d+ minutes) in all), and would like yours\\."));
         }
+        assertThat(texts(questions(KIND, LONG)))
+                .as("minutes are told in minutes")
+                .anyMatch(q -> q.matches("What do you fly between .* pieces, about [2-9] minutes in all, .*"));
     }
 
     @Test
