@@ -144,14 +144,14 @@ final class Flying {
             lacking(
                     wish,
                     tried.start(),
-                    new Shortfalls(ground, wish, tried.wanted(), tried.from(), tried.out()).below(tried.lowM()));
+                    new Shortfalls(ground, wish, tried, tried.out()).below(tried.lowM()));
             return;
         }
         if (tried.out().flown()) {
             tried.way().forEach(this::join);
         }
         at = tried.out().flown() ? tried.from() : tried.start();
-        begun(wish, tried.wanted(), tried.from(), tried.out());
+        begun(wish, tried);
     }
 
     /** Whether a figure is given up where it comes too low; what somebody gave its elements is flown as it stands. */
@@ -169,7 +169,9 @@ final class Flying {
         }
     }
 
-    private void begun(Wish wish, Entry wanted, FlightState from, FigureTrial.Outcome out) {
+    private void begun(Wish wish, Trying.Tried tried) {
+        FlightState from = tried.from();
+        FigureTrial.Outcome out = tried.out();
         if (!out.flown()) {
             // How much more speed would do takes long to find, and most of what is flown is flown again.
             lacking(
@@ -198,7 +200,7 @@ final class Flying {
         }
         findings.add(() -> {
             FigureTrial.Outcome told = out.isWell() ? out : wish.flown(ground.trial, from);
-            return new Shortfalls(ground, wish, wanted, from, told).said();
+            return new Shortfalls(ground, wish, tried, told).said();
         });
     }
 

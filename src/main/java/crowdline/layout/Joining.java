@@ -42,7 +42,7 @@ final class Joining {
     private static final int MOST_TRIES = 6;
     private static final int MOST_ROUNDS = 3;
     /** A change of height that is worth a word, metres. */
-    private static final double CLIMB_M = 40;
+    static final double CLIMB_M = 40;
 
     /** From straight away it turns off by so much that the turn back knows its way, degrees. */
     private static final double LITTLE_DEG = 5;

@@ -18,22 +18,31 @@ final class Shortfalls {
     private static final double NEAR_FT = 100;
 
     private static final double NEAR_LOW = 0.15;
+    /** A climb of so many seconds is worth a word, and one of so many nobody minds; by judgement. */
+    private static final double LONG_CLIMB_S = 180;
+
+    private static final double SHORT_CLIMB_S = 60;
     /** Less below the base is only rounding, metres. */
     static final double NOTICED_M = 0.5;
 
     private final Ground ground;
     private final Wish wish;
+    private final Trying.Tried tried;
     private final Entry wanted;
     private final FlightState from;
     private final FigureTrial.Outcome out;
     private final List<LaidOut.Finding> findings = new ArrayList<>();
 
-    /** @param wanted where it was to begin in the end, which may be higher than told */
-    Shortfalls(Ground ground, Wish wish, Entry wanted, FlightState from, FigureTrial.Outcome out) {
+    /**
+     * @param tried how it was flown to and flown
+     * @param out the same with what it lacks in full
+     */
+    Shortfalls(Ground ground, Wish wish, Trying.Tried tried, FigureTrial.Outcome out) {
         this.ground = ground;
         this.wish = wish;
-        this.wanted = wanted;
-        this.from = from;
+        this.tried = tried;
+        wanted = tried.wanted();
+        from = tried.from();
         this.out = out;
     }
 
@@ -92,6 +101,8 @@ final class Shortfalls {
             told("and the ceiling is %,.0f ft: it begins at %,.0f ft, the highest it can", told, ceiling, z);
         } else if (isFar && !isHigher && ceiling != null && wanted.heightM() < Units.mFromFt(told)) {
             told("and tops the ceiling from there: it begins at %,.0f ft", told, z);
+        } else if (climbS() > LONG_CLIMB_S) {
+            climb(told);
         } else if (isFar) {
             findings.add(new LaidOut.Finding(
                     wish.id(),
@@ -104,6 +115,27 @@ final class Shortfalls {
                             told,
                             tens(has))));
         }
+    }
+
+    /** How long it climbs to where it begins, seconds; nothing where it comes down or stays as high. */
+    private double climbS() {
+        return from.place().z() > tried.start().place().z() + Joining.CLIMB_M ? tried.waySeconds() : 0;
+    }
+
+    /** From a height that was told the crowd waits for it; of a shorter climb less height is won, and as much of it each minute. */
+    private void climb(double toldFt) {
+        double beganM = tried.start().place().z();
+        double lessM = beganM + (from.place().z() - beganM) * SHORT_CLIMB_S / climbS();
+        findings.add(new LaidOut.Finding(
+                wish.id(),
+                String.format(
+                        Locale.UK,
+                        "%s is told %,.0f ft, and it takes about %.0f minutes to climb there; from about %,.0f ft it would"
+                                + " take one",
+                        wish.name(),
+                        toldFt,
+                        climbS() / 60,
+                        Math.rint(Units.ftFromM(lessM) / 100) * 100)));
     }
 
     /** Says where a speed that somebody pinned is not had on the way there. */

@@ -53,9 +53,9 @@ final class Trying {
      */
     record Tried(
             Entry wanted, FlightState start, List<Piece> way, FlightState from, FigureTrial.Outcome out, double lowM) {
-        /** How long the way and the figure take, seconds. */
-        double seconds() {
-            return way.stream().mapToDouble(Piece::seconds).sum() + out.seconds();
+        /** How long the way takes, seconds. */
+        double waySeconds() {
+            return way.stream().mapToDouble(Piece::seconds).sum();
         }
     }
 

@@ -16,6 +16,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
+import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
@@ -25,6 +26,10 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -35,6 +40,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ArrangedCheckTest {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
     private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.contradicting", 3);
+
+    private static final Pattern CLIMB =
+            Pattern.compile("about (\\d+) minutes to climb there; from about ([\\d,]+) ft it would take one");
 
     private static final List<String> PLACES =
             List.of(" left end", " right end", " in the middle", " from the left", " right to left");
@@ -83,15 +91,43 @@ class ArrangedCheckTest {
     @ParameterizedTest
     @MethodSource("flying")
     void whatContradictsItselfIsAnActWithoutAnError(String kind) {
-        for (int i = 0; i < LISTS_FOR_EACH_KIND; i++) {
-            Random random = new Random(37L * kind.hashCode() + i);
+        for (int i = 0; i < 2 * LISTS_FOR_EACH_KIND; i++) {
+            Random random = new Random((i % 2 == 0 ? 31L : 37L) * kind.hashCode() + i / 2);
             String list = contradicting(random);
-            Venue.Limits limits = i % 3 == 0 ? Venue.Limits.NONE : base(200 + 100.0 * random.nextInt(8));
+            Venue.Limits limits = i / 2 % 3 == 0 ? Venue.Limits.NONE : base(200 + 100.0 * random.nextInt(8));
 
             assertThat(errors(made(list, kind, limits)))
                     .as(limits + "\n" + list)
                     .isEmpty();
         }
+    }
+
+    /** Ten minutes at 71 kt: the straight way out of it takes two of them, and the prediction has to fly it to its end. */
+    @ParameterizedTest
+    @ValueSource(strings = {"large biplane", "old trainer", "aerobatic two-seater"})
+    void aClimbOfMinutesIsFlownToItsEndAndSaidWithTheHeightThatWouldDo(String kind) {
+        ShowArranging.Made high = made("loop, spin from 12,000 ft, low pass", kind, Venue.Limits.NONE);
+
+        assertThat(errors(high)).isEmpty();
+        Matcher said = CLIMB.matcher(said(high));
+        assertThat(said.find()).as(said(high)).isTrue();
+        assertThat(Integer.parseInt(said.group(1))).isBetween(3, 15);
+        ShowArranging.Made lower = made("loop, spin from " + said.group(2) + " ft, low pass", kind, Venue.Limits.NONE);
+        assertThat(said(lower)).doesNotContain("to climb there");
+        assertThat(climbS(lower)).isBetween(30.0, 120.0);
+    }
+
+    private static String said(ShowArranging.Made made) {
+        return made.arranged().findings().stream().map(LaidOut.Finding::message).collect(Collectors.joining("\n"));
+    }
+
+    private static double climbS(ShowArranging.Made made) {
+        List<Figure> figures = made.arranged().figures();
+        return IntStream.range(0, figures.size())
+                .filter(i -> figures.get(i).transit())
+                .mapToDouble(i -> made.arranged().times().get(i))
+                .max()
+                .orElse(0);
     }
 
     private static String contradicting(Random random) {

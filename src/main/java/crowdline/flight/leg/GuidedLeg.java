@@ -26,6 +26,9 @@ final class GuidedLeg implements Leg {
     /** From so much higher than it comes down in these seconds it dives more steeply. */
     private static final double DIVES_S = 12;
 
+    /** Longer than any way within sight takes, whatever the wind that is flown in: what does not end by then never does. */
+    private static final double LONGEST_S = 600;
+
     private static final double HEIGHT_S = 5;
     private static final double PATH_S = 1.2;
     private static final double SPEED_S = 3;
@@ -256,6 +259,6 @@ final class GuidedLeg implements Leg {
 
     @Override
     public double longestS() {
-        return 120;
+        return LONGEST_S;
     }
 }
