@@ -265,12 +265,16 @@ final class Choosing {
                 : Math.max(neededM(m), heights.getOrDefault(wish.id(), Double.NEGATIVE_INFINITY));
         double best = ground.bestM(wish, m);
         List<Entry> entries = new ArrayList<>();
-        entries.add(entry(best, height, m));
-        // A pass goes past the middle, unless that leads out of an area that was given.
+        Entry seen = entry(best, height, m);
+        entries.add(seen);
         boolean isFree = wish.alongM() == null && wish.end() == null;
-        if (isFree && (ground.area.halfGiven() || !wish.isPass())) {
+        boolean leadsOut = isFree && wish.isPass() && leadsOut(at, seen);
+        if (isFree && (leadsOut || !wish.isPass())) {
             for (double share : ELSEWHERE) {
-                entries.add(entry(share * ground.area.spreadM() - m.middleM(), height, m));
+                Entry elsewhere = entry(share * ground.area.spreadM() - m.middleM(), height, m);
+                if (!leadsOut || !leadsOut(at, elsewhere)) {
+                    entries.add(elsewhere);
+                }
             }
         }
         if (isFree && !wish.isPass()) {
@@ -288,6 +292,13 @@ final class Choosing {
             }
         }
         return entries;
+    }
+
+    /** A pass goes past the middle, unless the way there leads out of an area that was given. */
+    private boolean leadsOut(@Nullable FlightState at, Entry to) {
+        return at != null
+                && ground.area.halfGiven()
+                && ground.joining.estimating.estimate(at, to).reachM() > ground.area.halfM();
     }
 
     private static Entry entry(double alongM, double heightM, Measured m) {
