@@ -211,7 +211,7 @@ final class Choosing {
                 found.add(Branch.begun(timed, new Choice(null), ground.comingIn(toRight, 0), 0));
                 continue;
             }
-            for (Entry entry : entries(wish, toRight, null)) {
+            for (Entry entry : entries(wish, toRight, null, false)) {
                 found.add(Branch.begun(timed, new Choice(entry), leaving(wish, entry), off(wish, entry)));
             }
         }
@@ -229,13 +229,16 @@ final class Choosing {
                 ? Boolean.valueOf(!branch.at().toRight())
                 : wish.toRight();
         List<Branch> found = new ArrayList<>();
-        for (boolean toRight : ways(wish, told)) {
-            for (Entry entry : entries(wish, toRight, branch.at())) {
+        List<Boolean> ways = ways(wish, told);
+        boolean isOut =
+                wish.isPass() && ways.stream().allMatch(toRight -> beyondM(branch.at(), seen(wish, toRight)) > 0);
+        for (boolean toRight : ways) {
+            for (Entry entry : entries(wish, toRight, branch.at(), isOut)) {
                 if (!may.test(entry)) {
                     continue;
                 }
                 Estimating.Estimate way = ground.joining.estimating.estimate(branch.at(), entry);
-                double beyond = ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
+                double beyond = beyondM(way);
                 double worth = Estimating.worthS(way.seconds())
                         + ground.measured(wish, toRight).seconds();
                 double cost = branch.cost() + worth + OUTSIDE_S_PER_M * beyond + off(wish, entry);
@@ -256,25 +259,34 @@ final class Choosing {
         return wanted.isEmpty() ? can : wanted;
     }
 
-    /** Where a figure may begin this way: where it is best seen, and from where the aircraft is. */
-    private List<Entry> entries(Wish wish, boolean toRight, @Nullable FlightState at) {
+    /** Where it is best seen this way. */
+    private Entry seen(Wish wish, boolean toRight) {
         Measured m = ground.measured(wish, toRight);
         Double pinnedFt = wish.heightFt();
         double height = pinnedFt != null
                 ? ground.toldM(pinnedFt, m)
                 : Math.max(neededM(m), heights.getOrDefault(wish.id(), Double.NEGATIVE_INFINITY));
-        double best = ground.bestM(wish, m);
+        return entry(ground.bestM(wish, m), height, m);
+    }
+
+    /**
+     * Where a figure may begin this way: where it is best seen, and from where the aircraft is.
+     *
+     * @param isOut whether a pass past the middle leads out of an area that was given whichever way it is flown: it may
+     *     then be flown elsewhere
+     */
+    private List<Entry> entries(Wish wish, boolean toRight, @Nullable FlightState at, boolean isOut) {
+        Measured m = ground.measured(wish, toRight);
+        Entry seen = seen(wish, toRight);
+        double height = seen.heightM();
         List<Entry> entries = new ArrayList<>();
-        Entry seen = entry(best, height, m);
         entries.add(seen);
         boolean isFree = wish.alongM() == null && wish.end() == null;
-        boolean leadsOut = isFree && wish.isPass() && leadsOut(at, seen);
-        if (isFree && (leadsOut || !wish.isPass())) {
-            for (double share : ELSEWHERE) {
-                Entry elsewhere = entry(share * ground.area.spreadM() - m.middleM(), height, m);
-                if (!leadsOut || !leadsOut(at, elsewhere)) {
-                    entries.add(elsewhere);
-                }
+        double beyondM = at == null ? 0 : beyondM(at, seen);
+        for (double share : ELSEWHERE) {
+            Entry elsewhere = entry(share * ground.area.spreadM() - m.middleM(), height, m);
+            if (isFree && (!wish.isPass() || (at != null && isOut && beyondM(at, elsewhere) < beyondM))) {
+                entries.add(elsewhere);
             }
         }
         if (isFree && !wish.isPass()) {
@@ -294,11 +306,13 @@ final class Choosing {
         return entries;
     }
 
-    /** A pass goes past the middle, unless the way there leads out of an area that was given. */
-    private boolean leadsOut(@Nullable FlightState at, Entry to) {
-        return at != null
-                && ground.area.halfGiven()
-                && ground.joining.estimating.estimate(at, to).reachM() > ground.area.halfM();
+    /** About how far out of an area that was given the way there leads, metres. */
+    private double beyondM(FlightState at, Entry to) {
+        return beyondM(ground.joining.estimating.estimate(at, to));
+    }
+
+    private double beyondM(Estimating.Estimate way) {
+        return ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
     }
 
     private static Entry entry(double alongM, double heightM, Measured m) {

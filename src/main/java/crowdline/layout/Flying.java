@@ -141,10 +141,7 @@ final class Flying {
         begin(tried.start());
         if (tried.out().flown() && tried.lowM() > 0 && isGivenUp(wish)) {
             at = tried.start();
-            lacking(
-                    wish,
-                    tried.start(),
-                    new Shortfalls(ground, wish, tried, tried.out()).below(tried.lowM()));
+            lacking(wish, tried.start(), new Shortfalls(ground, wish, tried, tried.out()).below(tried.lowM()));
             return;
         }
         if (tried.out().flown()) {

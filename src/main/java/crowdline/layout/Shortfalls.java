@@ -122,7 +122,7 @@ final class Shortfalls {
         return from.place().z() > tried.start().place().z() + Joining.CLIMB_M ? tried.waySeconds() : 0;
     }
 
-    /** From a height that was told the crowd waits for it; of a shorter climb less height is won, and as much of it each minute. */
+    /** Says where a height that somebody pinned takes minutes to climb to, and how high it is after one of them. */
     private void climb(double toldFt) {
         double beganM = tried.start().place().z();
         double lessM = beganM + (from.place().z() - beganM) * SHORT_CLIMB_S / climbS();

@@ -67,6 +67,27 @@ class FlowTest {
                 .allMatch(piece -> Math.abs(piece.from().place().x()) < 2_200);
     }
 
+    /** A kilometre of the area is left beyond the turn back: it was flown 500 m from the middle for a few seconds less. */
+    @ParameterizedTest
+    @CsvSource({"piston fighter, 4000", "piston fighter, 5000", "jet trainer, 6000", "large biplane, 1600"})
+    void aPassGoesPastTheMiddleWhereTheAreaHasRoomForIt(String kind, double halfM) {
+        Venue.Limits limits = new Venue.Limits(300.0, null, halfM, null);
+        LaidOut laid = LayoutTest.laid(
+                kind,
+                limits,
+                a("lazy eight"),
+                a("knife edge pass"),
+                a("loop with a roll on top"),
+                a("wing rock"),
+                a("quarter clover"),
+                a("low pass"));
+
+        for (int pass : new int[] {2, 4, 6}) {
+            Piece piece = LayoutTest.figure(laid, pass);
+            assertThat((piece.from().place().x() + piece.to().place().x()) / 2).isBetween(-150.0, 150.0);
+        }
+    }
+
     @Test
     void aSlowPassIsComeRoundToQuicklyAndThenSlowedDownFor() {
         LaidOut laid =
