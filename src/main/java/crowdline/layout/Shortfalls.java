@@ -130,10 +130,11 @@ final class Shortfalls {
                 wish.id(),
                 String.format(
                         Locale.UK,
-                        "%s is told %,.0f ft, and it takes about %.0f minutes to climb there; from about %,.0f ft it would"
-                                + " take one",
+                        "%s is told %,.0f ft, and begins at %,.0f ft after about %.0f minutes of climbing; told about"
+                                + " %,.0f ft it climbs for one",
                         wish.name(),
                         toldFt,
+                        tens(Units.ftFromM(from.place().z())),
                         climbS() / 60,
                         Math.rint(Units.ftFromM(lessM) / 100) * 100)));
     }

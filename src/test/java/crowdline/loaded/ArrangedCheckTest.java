@@ -42,7 +42,7 @@ class ArrangedCheckTest {
     private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.contradicting", 3);
 
     private static final Pattern CLIMB =
-            Pattern.compile("about (\\d+) minutes to climb there; from about ([\\d,]+) ft it would take one");
+            Pattern.compile("about (\\d+) minutes of climbing; told about ([\\d,]+) ft it climbs for one");
 
     private static final List<String> PLACES =
             List.of(" left end", " right end", " in the middle", " from the left", " right to left");
@@ -113,7 +113,7 @@ class ArrangedCheckTest {
         assertThat(said.find()).as(said(high)).isTrue();
         assertThat(Integer.parseInt(said.group(1))).isBetween(3, 15);
         ShowArranging.Made lower = made("loop, spin from " + said.group(2) + " ft, low pass", kind, Venue.Limits.NONE);
-        assertThat(said(lower)).doesNotContain("to climb there");
+        assertThat(said(lower)).doesNotContain("of climbing");
         assertThat(climbS(lower)).isBetween(30.0, 120.0);
     }
 
