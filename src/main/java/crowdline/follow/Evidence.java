@@ -68,6 +68,8 @@ final class Evidence {
      * glider's slow pass for one.
      */
     private static final double SLOW_AND_STEADY = 10;
+    /** A landing that is as much likelier for gentle flight is not sure. */
+    private static final double GENTLY = 2;
     /** Metres: how far off its place the way in to the first figure is flown. */
     private static final double LEAD_M = 80;
 
@@ -89,6 +91,10 @@ final class Evidence {
 
     private final Bins bins;
     private final Fit fit;
+    private final PlannedEfforts efforts;
+    /** How much likelier by the last reading a landing is for how gently it was flown of late. */
+    private double gently = 1;
+
     private final double lowestM;
     private final boolean startsOnGround;
     /** Of each figure, how much more of its chance the last reading gave it for its path than for flying at all. */
@@ -97,6 +103,7 @@ final class Evidence {
     Evidence(Bins bins) {
         this.bins = bins;
         fit = new Fit(bins);
+        efforts = new PlannedEfforts(bins, fit.usualMps());
         byPath = new double[bins.figures];
         lowestM = lowestM(bins);
         startsOnGround = startsOnGround(bins);
@@ -130,6 +137,8 @@ final class Evidence {
     void weigh(Belief belief, Seen seen) {
         double power = Math.min(1, seen.newS() / NEWS_S);
         weighSpecials(belief, seen, power);
+        Effort effort = seen.effort();
+        gently = effort == null || seen.groundMps() < GROUND_MPS ? 1 : efforts.landsRatherThan(effort);
         Arrays.fill(byPath, 0);
         for (int f = 0; f < bins.figures; f++) {
             weigh(belief, f, 0, seen, power);
@@ -164,7 +173,7 @@ final class Evidence {
                     fits = looked ? fits : Math.pow(timedClimb(f, seen) * timed(bin, sign, seen), power);
                     looked = true;
                     belief.scale(state, true, fits);
-                    if (bin >= bins.leadFrom[f] - 1) {
+                    if (bin >= bins.leadFrom[f] - 1 || isGentleLanding(f)) {
                         byPath[f] -= belief.chance[state];
                     }
                     continue;
@@ -224,7 +233,20 @@ final class Evidence {
         double climb = f == 0 && rises > 0 ? CLIMB_OUT_SHARE * bins.endMps[f] : 0;
         double sink = f == bins.figures - 1 && rises < 0 ? SINK_SHARE * bins.startMps[f] : 0;
         double off = Way.outside(seen.climbMps(), -sink, climb) / TIMED_CLIMB_MPS;
-        return TIMED_FIT * near(off, WILD) * (f == 0 ? 1 : slowAndSteady(seen));
+        return TIMED_FIT * near(off, WILD) * (f == 0 ? 1 : asLanding(f, seen));
+    }
+
+    private double asLanding(int f, Seen seen) {
+        return isLanding(f) ? Math.max(gently, slowAndSteady(seen)) : slowAndSteady(seen);
+    }
+
+    private boolean isLanding(int f) {
+        return f == bins.figures - 1 && bins.lands();
+    }
+
+    /** Whether it is a landing that is likely for how gently it is flown; a slow pass would be too. */
+    private boolean isGentleLanding(int f) {
+        return gently > GENTLY && isLanding(f);
     }
 
     /**

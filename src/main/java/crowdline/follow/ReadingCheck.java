@@ -38,6 +38,7 @@ final class ReadingCheck {
     private final double fastestMps;
     private final Deque<Reading> good = new ArrayDeque<>();
     private final Deque<Climb> climbs = new ArrayDeque<>();
+    private final RecentEffort recent = new RecentEffort();
     private @Nullable Reading last;
     private @Nullable Reading beforeLast;
     private int onLine;
@@ -183,7 +184,8 @@ final class ReadingCheck {
                 over,
                 Math.min(newS, 2),
                 sidewaysG(r),
-                steady(r, climb));
+                steady(r, climb),
+                Double.isNaN(vx + vy + climb) ? null : recent.add(r.tS(), vx, vy, climb, r.awayM()));
     }
 
     /** From how little the speed over the ground, and the climb, have changed over the last second. */

@@ -1,5 +1,7 @@
 package crowdline.follow;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * What the readings of the last second say together.
  *
@@ -13,6 +15,7 @@ package crowdline.follow;
  * @param newS seconds since the last reading that counted
  * @param sidewaysG how hard the path over the ground has been bent to a side over the last second, in g; NaN when not known
  * @param steady how straight and even the flight was over the last second or two, 0 to 1; 0 when not known
+ * @param effort how hard it was flown over the last seconds; null when not known
  */
 record Seen(
         double alongM,
@@ -24,7 +27,8 @@ record Seen(
         double overS,
         double newS,
         double sidewaysG,
-        double steady) {
+        double steady,
+        @Nullable Effort effort) {
 
     /** Where nothing is known of how the path is bent. */
     Seen(
@@ -36,7 +40,7 @@ record Seen(
             double climbMps,
             double overS,
             double newS) {
-        this(alongM, awayM, heightM, alongMps, awayMps, climbMps, overS, newS, Double.NaN, 0);
+        this(alongM, awayM, heightM, alongMps, awayMps, climbMps, overS, newS, Double.NaN, 0, null);
     }
 
     boolean hasSpeeds() {

@@ -70,7 +70,8 @@ class EvidenceTest {
                 seen.overS(),
                 seen.newS(),
                 sidewaysG,
-                steady);
+                steady,
+                null);
     }
 
     /** As it was, a glider that sank home at half its speed was on its farewell pass until it had landed. */
@@ -88,6 +89,63 @@ class EvidenceTest {
         Seen rolls = seen(bins.xM[landing], bins.zM[landing], 17, 0, 2);
         assertThat(inBin(landing, steady(rolls, 1))).as("on the ground").isEqualTo(inBin(landing, steady(rolls, 0)));
         assertThat(inBin(20, steady(slow, 1))).as("a take-off").isEqualTo(inBin(20, steady(slow, 0)));
+    }
+
+    /** As it was, a circuit was said to be whatever line of the plan lay nearest, to the ground. */
+    @Test
+    void gentleFlightForAWhileSpeaksForTheLandingAndIsNotSure() {
+        Bins lands = Small.betweenTimed(100, 50, 100, 100).bins;
+        assertThat(lands.lands()).isTrue();
+        int landing = lands.first[3] + 20;
+        Effort gentle = new Effort(35, 0.8, 3, 400);
+        Seen circuit = seen(lands.xM[landing], lands.zM[landing], 35, 0, 2);
+        assertThat(landing(lands, landing, after(circuit, gentle), false) / landing(lands, landing, circuit, false))
+                .isCloseTo(101, within(1.0));
+        Seen rolls = seen(lands.xM[landing], lands.zM[landing], 17, 0, 2);
+        assertThat(landing(lands, landing, after(rolls, gentle), false))
+                .isEqualTo(landing(lands, landing, rolls, false));
+        Effort pulled = new Effort(35, 2.5, 3, 400);
+        assertThat(landing(lands, landing, after(circuit, pulled), false))
+                .isCloseTo(landing(lands, landing, circuit, false), within(1.0));
+        assertThat(landing(lands, landing, after(circuit, gentle), true))
+                .as("loose")
+                .isEqualTo(1);
+        assertThat(landing(lands, landing, circuit, true)).as("not loose").isZero();
+        assertThat(landing(lands, 20, after(circuit, gentle), false))
+                .as("a take-off")
+                .isEqualTo(landing(lands, 20, circuit, false));
+    }
+
+    @Test
+    void whatEndsInTheAirIsNoLandingHoweverGentleItIs() {
+        assertThat(bins.lands()).isFalse();
+        int end = bins.first[2] + 50;
+        Seen slow = seen(bins.xM[end], bins.zM[end], 35, 0, 2);
+        assertThat(inBin(end, after(slow, new Effort(35, 0.8, 3, 400)))).isEqualTo(inBin(end, slow));
+    }
+
+    /** The chance of a state after a reading, or whether it is loose. */
+    private static double landing(Bins bins, int bin, Seen seen, boolean loose) {
+        Evidence evidence = new Evidence(bins);
+        Belief belief = new Belief(bins);
+        belief.add(1, bin, Moments.of(1, 400, 400), 1);
+        evidence.weigh(belief, seen);
+        return loose ? evidence.isLoose(bins.figure[bin]) ? 1 : 0 : belief.chance[belief.state(1, bin)];
+    }
+
+    private static Seen after(Seen seen, Effort effort) {
+        return new Seen(
+                seen.alongM(),
+                seen.awayM(),
+                seen.heightM(),
+                seen.alongMps(),
+                seen.awayMps(),
+                seen.climbMps(),
+                seen.overS(),
+                seen.newS(),
+                seen.sidewaysG(),
+                seen.steady(),
+                effort);
     }
 
     /** As it was, an extra turn at 60° of bank was said to be the landing after ten seconds. */
