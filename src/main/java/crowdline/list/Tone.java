@@ -129,7 +129,7 @@ final class Tone {
 
     /** "Duration 9:40 brakes off to touchdown": how long all of it is. */
     private static final Pattern LENGTH = Pattern.compile(
-            "(?:total|overall|whole|act|display|slot|our|my|the)?\\s*(?:duration|length|time)\\b[\\s:=-]*\\d"
+            "total[\\s:=-]*\\d{1,2}[:.]\\d{2}\\b|(?:total|overall|whole|act|display|slot|our|my|the)?\\s*(?:duration|length|time)\\b[\\s:=-]*\\d"
                     + "|(?:start|starts|starting|begin|begins)\\b[\\s:=-]*(?:at )?\\d{1,2}[:.h]\\d{2}\\b|(?:flown|performed|presented) by\\b|(?:pilot|pic|commander|display pilot|jump ?(?:leader|master)|team (?:leader|captain))(?: is\\b|\\s*[:=-])");
 
     /** Whether a sentence without a figure heads what follows. */

@@ -63,4 +63,30 @@ class AroundTheListTest {
                         .lines())
                 .hasSize(3);
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Fast pass 400 kts & pull up for circuit to land | low-pass landing",
+                "An upward roll, followed by a stall turn | vertical-roll-up stall-turn",
+                "A roll off the top of a loop | half-loop-with-roll-out-on-top",
+                "loop, spin, low pass~total 6:45 brakes off to touchdown | loop spin low-pass"
+            })
+    void noFigureIsLostBesideAnotherNorMadeOfALength(String told, String flown) {
+        assertThat(READER.read(told.replace('~', '\n')).lines())
+                .extracting(ListLine::figure)
+                .extracting(figure -> figure.replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
+
+    @Test
+    void threeOfThemAreThree() {
+        ListLine rolls = READER.read("Loop\nAileron rolls, 3 of them in a row, in front of the crowd\nSpin")
+                .lines()
+                .get(1);
+
+        assertThat(rolls.figure()).isEqualTo("aileron roll");
+        assertThat(rolls.count()).isEqualTo(3);
+    }
 }

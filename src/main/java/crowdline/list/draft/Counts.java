@@ -63,7 +63,7 @@ final class Counts {
                 "(half|quarter|three-quarter)(?= ¤| $)",
                 (draft, found) -> hasRolls(draft) && Measured.number(draft, Detail.COUNT, share(found.group(1))));
         addOfFigure(" row ", "in a row", (draft, found) -> true);
-        addOfFigure(" of ", Sayings.NUM + " of(?: them)?(?= $)", count(1));
+        addOfFigure(" of ", Sayings.NUM + " of(?: them|(?= $))", count(1));
         addOfFigure("twice", "twice", Sayings.said(Detail.COUNT, 2.0));
         addOfFigure("thrice", "thrice", Sayings.said(Detail.COUNT, 3.0));
     }
