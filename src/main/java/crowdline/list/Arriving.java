@@ -17,6 +17,9 @@ final class Arriving {
     /** Then it is flown there. */
     private static final Pattern AT = Pattern.compile("\\b(?:at|end|over)\\b");
 
+    /** Then it goes there. */
+    private static final Pattern AWAY = Pattern.compile("\\b(?:away|out|off|towards?)\\b");
+
     private Arriving() {}
 
     /** Lets it face the other way. */
@@ -29,7 +32,8 @@ final class Arriving {
                 && place != Place.CENTRE
                 && !AT.matcher(Words.folded(draft.written(text))).find()) {
             draft.unsay(Detail.PLACE);
-            draft.say(Detail.HEADING, place == Place.LEFT_END ? Heading.RIGHT : Heading.LEFT);
+            boolean isAway = AWAY.matcher(Words.folded(draft.written(text))).find();
+            draft.say(Detail.HEADING, (place == Place.LEFT_END) == isAway ? Heading.LEFT : Heading.RIGHT);
         }
     }
 }

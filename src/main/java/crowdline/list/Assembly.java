@@ -25,6 +25,7 @@ final class Assembly {
     private final Lines lines;
     private boolean isAfterAll;
     private boolean isBeforeGap;
+    private boolean isAtTheEnd;
     private boolean isNumberedList;
     /** Whether the sentence talks, so that what is not understood of it is no figure. */
     private boolean isProse;
@@ -73,10 +74,12 @@ final class Assembly {
      *
      * @param afterAll whether no figure follows
      * @param beforeGap whether an empty line follows
+     * @param atTheEnd whether no figure follows but in it
      */
-    void stand(boolean afterAll, boolean beforeGap) {
+    void stand(boolean afterAll, boolean beforeGap, boolean atTheEnd) {
         isAfterAll = afterAll;
         isBeforeGap = beforeGap;
+        isAtTheEnd = atTheEnd;
     }
 
     void add(Sentence sentence, List<Heard> pieces) {
@@ -94,7 +97,9 @@ final class Assembly {
         }
         String said = text.folded().substring(sentence.start(), sentence.end()).strip();
         boolean takesLeave = lines.figures() > 0 && Foot.takesLeave(said);
-        if (takesLeave || Foot.isOfAPage(said) || (lines.figures() > 0 && Foot.isRanked(sentence, text))) {
+        if (takesLeave
+                || Foot.isNothingFlown(said, sentence, pieces, text)
+                || (lines.figures() > 0 && Foot.isRanked(sentence, text))) {
             addNote(sentence.start(), sentence.end());
             asides.part(takesLeave);
             return;
@@ -123,7 +128,9 @@ final class Assembly {
         boolean isSigned =
                 isAfterAll && style.figureEachLine() && lines.figures() > 0 && Foot.isSignature(sentence, rest, text);
         if ((isMail && isAfterAll && Foot.isAnInitial(rest))
-                || ((asides.isParted() || isSigned) && !sentence.numbered() && Foot.isSomebody(rest, text))) {
+                || ((asides.isParted() || isSigned || lines.hasLanded(isAfterAll))
+                        && !sentence.numbered()
+                        && Foot.isSomebody(rest, text))) {
             addNote(sentence.start(), sentence.end());
             return;
         }
@@ -135,22 +142,16 @@ final class Assembly {
         }
         if (Overlong.isFromTo(said)
                 || (pieces.stream().noneMatch(piece -> piece.isFigure() && !piece.isWeak())
-                        && Overlong.saysHowLongTheActIs(said))) {
-            addAside(sentence, rest);
-            return;
-        }
-        if (isAfterAll
-                && !sentence.numbered()
-                && rest.size() == 1
-                && rest.get(0).isDetail()
-                && Overlong.isOfTheAct(rest.get(0).drafts().get(0))) {
+                        && Overlong.saysHowLongTheActIs(said))
+                || (isAfterAll && !sentence.numbered() && Overlong.isAll(rest))) {
             addAside(sentence, rest);
             return;
         }
         boolean isLine = text.folded().startsWith("\n", sentence.end());
         if (lines.isEmpty()
-                && !sentence.numbered()
-                && (Prelude.isCraft(rest) || (isLine && first == 0 && Prelude.isTitle(rest)))) {
+                && (Overlong.headsTheAct(rest)
+                        || (!sentence.numbered()
+                                && (Prelude.isCraft(rest) || (isLine && first == 0 && Prelude.isTitle(rest)))))) {
             addNote(sentence.start(), sentence.end());
             return;
         }
@@ -190,13 +191,18 @@ final class Assembly {
                 <= 1;
         lines.add(
                 rest,
-                new Lines.Told(
-                        sentence, isTimed, isProse, isOne, rest.get(0).isDetail(), sentence.isOfAParagraph(text)),
+                new Told(
+                        sentence,
+                        isTimed,
+                        isProse,
+                        isOne,
+                        rest.get(0).isDetail(),
+                        sentence.isOfAParagraph(text),
+                        isAtTheEnd),
                 previous);
         who.hear(pieces.subList(0, first), within(sentence.start(), sentence.end()));
     }
 
-    /** Ends the list. */
     void finish() {
         lines.finish();
         who.note();
@@ -218,7 +224,6 @@ final class Assembly {
         take(start, end).forEach(draft -> draft.eachSpan(asides::add));
     }
 
-    /** Takes the lines of a stretch of the text out of the list. */
     List<Draft> take(int start, int end) {
         List<Draft> taken = within(start, end);
         lines.all().removeAll(taken);
@@ -270,12 +275,10 @@ final class Assembly {
         }
     }
 
-    /** Lets two figures change places, the first of each. */
     void swap(Draft one, Draft other) {
         Exchanges.swap(lines.all(), one, other);
     }
 
-    /** Lets the lines of two sentences change places. */
     void swap(Sentence one, Sentence other) {
         List<Draft> first = within(one.start(), one.end());
         List<Draft> second = within(other.start(), other.end());

@@ -10,6 +10,7 @@ import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Lets a figure take in a sentence that says something of it and flies nothing. */
@@ -60,6 +61,13 @@ final class Attached {
             figure.unsay(Detail.COUNT);
             Measured.number(figure, Detail.COUNT, Objects.requireNonNull(number(answer)));
         }
+    }
+
+    /** "Make that three". */
+    static boolean isMade(Heard piece) {
+        return piece.words().size() > 2
+                && piece.words().get(0).plain().equals("make")
+                && Set.of("that", "it").contains(piece.words().get(1).plain());
     }
 
     static boolean isCount(Heard piece) {

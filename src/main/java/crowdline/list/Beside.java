@@ -30,6 +30,14 @@ final class Beside {
 
     private static final Set<String> TURNING = Set.of("rolling", "turning", "spinning");
 
+    /** Degrees. */
+    private static final int QUARTER = 90;
+
+    private static final Set<String> YES = Set.of("yes", "yeah", "yep");
+
+    private static final Set<String> CIRCLE = Set.of(
+            "a", "full", "complete", "whole", "1", "circle", "turn", "once", "around", "all", "the", "way", "round");
+
     private static final Set<String> UNITS = Set.of("kt", "ft", "mph", "km", "kmh", "metre", "m");
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");
@@ -39,8 +47,8 @@ final class Beside {
     private static final Set<String> ENDS = Set.of("take-off", "landing");
 
     private static final Set<String> LEADING = Set.of(
-            "speed", "entry", "for", "of", "height", "time", "the", "nb", "note", "ps", "and", "also", "please",
-            "that");
+            "speed", "entry", "for", "of", "height", "time", "the", "nb", "note", "ps", "and", "also", "please", "that",
+            "sorry");
 
     private static final Set<String> IS =
             Set.of("is", "are", "will", "should", "has", "goes", "must", "take", "last", "start", "begin", "turn");
@@ -68,6 +76,33 @@ final class Beside {
             previous.takeIn(heard.piece().start(), heard.piece().end());
         }
         return turns;
+    }
+
+    /** "Barrel roll, yes barrel roll". */
+    static boolean isSaidAgain(Draft previous, Heard heard) {
+        return heard.drafts().size() == 1
+                && YES.contains(heard.words().get(0).plain())
+                && Exchanges.isSame(previous, heard.drafts().get(0));
+    }
+
+    /** "Pedal turn to the left, full circle": how far it turns. */
+    static boolean isHowFar(Draft previous, Heard heard) {
+        Names.Sense before = previous.sense();
+        return before != null
+                && (before.figure().equals("pedal turn") || before.figure().equals("steep turn"))
+                && heard.piece().parting() != Parting.LINE
+                && heard.words().stream()
+                        .allMatch(word -> CIRCLE.contains(word.plain())
+                                || (word.number() != null && word.number() % QUARTER == 0)
+                                || (!previous.says(Detail.SIDE)
+                                        && Set.of("left", "right").contains(word.plain())));
+    }
+
+    static void takeSide(Draft previous, Heard heard) {
+        Object side = heard.drafts().get(0).said(Detail.SIDE);
+        if (side != null) {
+            previous.say(Detail.SIDE, side);
+        }
     }
 
     /** "I pivot to the right because of the propeller": which way a figure turns, whatever else is said. */
@@ -104,10 +139,13 @@ final class Beside {
 
     /** "Rocks its wings and lands", "land in sequence". */
     private static boolean isLanding(Heard heard) {
+        Draft draft = heard.drafts().get(0);
         Word last = heard.words().get(heard.words().size() - 1);
         Word first = heard.words().get(0);
-        return (last.plain().equals("land") && heard.drafts().get(0).name().contains(last))
-                || (first.plain().equals("land") && heard.drafts().get(0).name().contains(first));
+        boolean isFirst = first.plain().equals("land") && draft.name().contains(first);
+        boolean leads =
+                draft.leads() && draft.means("landing") && !first.plain().equals("landing");
+        return isFirst || leads || (last.plain().equals("land") && draft.name().contains(last));
     }
 
     /** A turn in the remarks of a table, "in knife edge": it says how the figure before it is flown. */
@@ -208,9 +246,13 @@ final class Beside {
         int first = name.isEmpty() ? -1 : heard.words().indexOf(name.get(0));
         boolean isSaid = heard.drafts().size() == 1
                 && draft.saysAnything()
-                && first > 0
+                && first >= 0
                 && behind < heard.words().size()
-                && heard.words().get(first - 1).plain().equals("the")
+                && (first == 0
+                        ? Set.of("is", "should")
+                                .contains(heard.words().get(behind).plain())
+                        : heard.words().get(first - 1).plain().equals("the")
+                                || (first == 1 && heard.words().get(0).plain().equals("sorry")))
                 && heard.words().subList(0, first).stream().allMatch(word -> LEADING.contains(word.plain()))
                 && IS.contains(heard.words().get(behind).plain());
         for (int i = lines.size() - 1; isSaid && i >= 0; i--) {
@@ -222,7 +264,7 @@ final class Beside {
     }
 
     /** "Loop, everybody loves it" in a list with one figure on a line: nothing is flown after the comma. */
-    static boolean isSaidOf(Draft previous, Heard heard, Lines.Told told, Style style) {
+    static boolean isSaidOf(Draft previous, Heard heard, Told told, Style style) {
         return (told.isProse() || (style.figureEachLine() && told.isOne()))
                 && previous.isFigure()
                 && heard.piece().parting() != Parting.LINE

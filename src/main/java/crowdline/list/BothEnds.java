@@ -159,6 +159,8 @@ final class BothEnds {
     private static void say(Draft draft, String figure, boolean isEnds, boolean isLeft) {
         if (isEnds || (!Sided.turns(figure) && !Sided.fliesAlong(figure))) {
             draft.say(Detail.PLACE, isLeft ? Place.LEFT_END : Place.RIGHT_END);
+        } else if (figure.equals("sideways flight")) {
+            draft.say(Detail.HEADING, isLeft ? Heading.LEFT : Heading.RIGHT);
         } else if (Sided.fliesAlong(figure)) {
             // The first of two ways begins where the crowd begins to read.
             draft.say(Detail.HEADING, isLeft ? Heading.RIGHT : Heading.LEFT);

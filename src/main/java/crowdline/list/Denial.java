@@ -127,7 +127,7 @@ final class Denial {
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
-            "(?:no|sorry|no sorry|oops?|(?:scratch|strike) that|(?:no )?hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
+            "(?:no|sorry|no sorry|oops?|(?:scratch|strike|scrap|forget|delete) (?:all )?that|(?:no )?hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
 
     /** Ahead of what corrects a thing said before. */
     private static final Pattern CORRECTS = Pattern.compile(
@@ -192,7 +192,11 @@ final class Denial {
 
     /** "Scrap the loop", "the loop has gone": one that was named before. */
     static boolean cancels(Heard piece) {
-        return CANCELS.contains(piece.words().get(0).plain())
+        boolean isNoMore = piece.words().size() > 2
+                && piece.words().get(0).plain().equals("no")
+                && piece.words().get(1).plain().equals("more");
+        return isNoMore
+                || CANCELS.contains(piece.words().get(0).plain())
                 || isTakenBackBehind(piece, piece.drafts().get(0).name());
     }
 

@@ -60,6 +60,8 @@ final class Facts {
             "tea",
             "lunch");
 
+    private static final Set<String> MUSIC = Set.of("music", "song", "soundtrack", "track", "tune");
+
     /** Of a figure as well, behind its name. */
     private static final Set<String> OF_ALL =
             Set.of("duration", "length", "base", "floor", "minimum", "min", "height", "altitude");
@@ -81,6 +83,15 @@ final class Facts {
     /** "The engine has injection, so it runs upside down": told of something nobody flies, whatever figure it names. */
     static boolean isAbout(String said) {
         return ABOUT.matcher(said).matches();
+    }
+
+    /** "Music starts with the dive please": what sounds, though a figure is named. */
+    static boolean isOfMusic(Heard first) {
+        return first.words().stream()
+                .filter(word -> !Manner.FILLER.has(word))
+                .findFirst()
+                .filter(word -> MUSIC.contains(word.plain()))
+                .isPresent();
     }
 
     /**

@@ -7,6 +7,7 @@ import crowdline.list.word.Text;
 import crowdline.list.word.Uniform;
 import crowdline.list.word.Word;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What stands below a list: who signs it, and which page it is. */
@@ -17,16 +18,49 @@ final class Foot {
     private static final Pattern PAGE = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
     private static final Pattern RANKED =
             Pattern.compile(Uniform.RANK + "(?: [A-Z][\\p{L}'’-]*\\.?){1,3}" + Uniform.BEHIND + "[.,]?");
+    /** "In charge: Ada Quillan": a label and somebody's name, and nothing else. */
+    private static final Pattern LABELLED =
+            Pattern.compile("\\P{L}{0,4}(?<label>[\\p{L}][\\p{L} /.'-]{0,24}?)\\s?[:=]\\s+(?:" + Uniform.RANK
+                    + " )?[A-Z][\\p{L}'’-]*\\.?(?: (?:de|van|von|der|la|le) )?(?: [A-Z][\\p{L}'’-]+){1,3}[.,]?");
+
+    /** "FIRST HALF (six together)", "Part 2". */
+    private static final Pattern PART = Pattern.compile(
+            "\\W*(?:(?:first|second|third|last|final|1st|2nd|3rd) (?:half|part|section|phase|block|segment)"
+                    + "|(?:part|section|phase|block|segment) (?:\\d|one|two|three|[a-c]|i{1,3}))\\W*(?:\\([^)\\n]*\\))?\\W*");
+
+    /** "1415L." */
+    private static final Pattern HOUR = Pattern.compile(
+            "\\W*(?:\\d{4} ?(?:l|lt|z|local|hrs?|hours|h)|(?:[7-9]|[012]\\d)[:.h][0-5]\\d ?(?:l|lt|z|local|hrs?|hours|h|[ap]m)?)\\W*");
+
     private static final int LONGEST_NAME = 3;
 
     private Foot() {}
+
+    /** Whether all of a sentence says who does something, and nobody flies a figure of that name. */
+    private static boolean isLabelled(Sentence sentence, List<Heard> pieces, Text text) {
+        Matcher labelled = LABELLED.matcher(
+                text.written().substring(sentence.start(), sentence.end()).strip());
+        Heard last = pieces.get(pieces.size() - 1);
+        Heard first = pieces.get(0);
+        return labelled.matches()
+                && !last.isFigure()
+                && !last.drafts().get(0).saysAnything()
+                && !Manner.FLOWN.hasAny(last.words())
+                && (!first.isFigure() || labelled.group("label").indexOf('/') > 0)
+                && first.words().stream().noneMatch(word -> Manner.LABEL.has(word) || Manner.FLOWN.has(word));
+    }
 
     static boolean takesLeave(String said) {
         return VERY_RESPECTFULLY.matcher(said).matches();
     }
 
-    static boolean isOfAPage(String said) {
-        return PAGE.matcher(said).matches();
+    /** Whether all of a sentence is the number of a page, an hour, the head of a part, or who does something. */
+    static boolean isNothingFlown(String said, Sentence sentence, List<Heard> pieces, Text text) {
+        return PAGE.matcher(said).matches()
+                || PART.matcher(said).matches()
+                || (!sentence.numbered() && HOUR.matcher(said).matches())
+                || (!sentence.numbered() && Facts.isOfMusic(pieces.get(0)))
+                || isLabelled(sentence, pieces, text);
     }
 
     /** "Squadron Leader (ret.) Ada Quillan": somebody in uniform, and nothing else. */
@@ -58,7 +92,10 @@ final class Foot {
     /** "Arthur Pike" below a letter is nobody's aileron roll; "Loop" below its first thanks is one. */
     static boolean isSomebody(List<Heard> pieces, Text text) {
         List<Word> words = pieces.get(0).words();
-        return pieces.size() == 1
+        return pieces.stream()
+                        .skip(1)
+                        .allMatch(piece -> piece.isDetail()
+                                && Overlong.isOfTheAct(piece.drafts().get(0)))
                 && !isNamed(pieces.get(0))
                 && words.size() <= LONGEST_NAME
                 && words.stream()

@@ -60,22 +60,10 @@ final class Lines {
         return figures;
     }
 
-    /**
-     * How the pieces of a sentence are said.
-     *
-     * @param isTimed whether it has a time of its own, as what is flown has
-     * @param isProse whether it talks, so that what is not understood of it is no figure
-     * @param isOne whether it has one figure at most
-     * @param leadsDetails whether it says what it says of a figure ahead of it
-     * @param isOfAParagraph whether others stand in its line, and much is said
-     */
-    record Told(
-            Sentence sentence,
-            boolean isTimed,
-            boolean isProse,
-            boolean isOne,
-            boolean leadsDetails,
-            boolean isOfAParagraph) {}
+    /** Whether the last figure is the landing, and no other follows. */
+    boolean hasLanded(boolean isAfterAll) {
+        return isAfterAll && !lines.isEmpty() && last().means("landing");
+    }
 
     /** Adds the pieces of a sentence; the first may belong to the line before it. */
     void add(List<Heard> pieces, Told told, @Nullable Draft before) {
@@ -103,6 +91,13 @@ final class Lines {
         if (heard.isFigure()) {
             if (previous != null && (goingOn.isRestOf(previous, heard) || Beside.isTurning(previous, heard))) {
                 return previous;
+            }
+            if (previous != null && Beside.isHowFar(previous, heard)) {
+                Beside.takeSide(previous, heard);
+                return said(previous, heard);
+            }
+            if (previous != null && Beside.isSaidAgain(previous, heard)) {
+                return said(previous, heard);
             }
             if (previous != null
                     && (Beside.isGuess(heard) || Beside.isRemark(heard))
@@ -134,6 +129,7 @@ final class Lines {
                 }
                 return previous != null && lines.contains(previous) ? previous : null;
             }
+            figures -= slipAt == piece.start() ? Anew.begin(lines, heard, text, asides) : 0;
             return addFigures(heard, piece.parting() == Parting.LINE ? null : previous);
         }
         Draft draft = heard.drafts().get(0);
@@ -156,7 +152,10 @@ final class Lines {
             corrected.takeIn(piece.start(), piece.end());
             return corrected;
         }
-        if (previous != null && slipAt == piece.start() && previous.says(Detail.COUNT) && Attached.isCount(heard)) {
+        if (previous != null
+                && (slipAt == piece.start() || Attached.isMade(heard))
+                && previous.says(Detail.COUNT)
+                && Attached.isCount(heard)) {
             Attached.count(previous, heard);
             previous.takeIn(piece.start(), piece.end());
             return previous;
@@ -221,7 +220,12 @@ final class Lines {
         if (previous != null && Beside.isTimeOf(previous, heard)) {
             return taken(previous, draft, piece);
         }
-        if (asides.isParted() || isOnlySaid || (told.isProse() && !(sentence.numbered() && previous == null))) {
+        boolean isAfterLanding =
+                hasLanded(told.isAtTheEnd() && !isFigureNext) && !sentence.numbered() && !told.isTimed();
+        if (asides.isParted()
+                || isOnlySaid
+                || isAfterLanding
+                || (told.isProse() && !(sentence.numbered() && previous == null))) {
             asides.add(piece.start(), piece.end());
             return previous;
         }

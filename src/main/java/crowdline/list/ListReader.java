@@ -123,7 +123,7 @@ public final class ListReader {
         boolean isQuoted = false;
         for (int i = 0; i < sentences.size(); i++) {
             Sentence sentence = sentences.get(i);
-            assembly.stand(i > last, apart[i]);
+            assembly.stand(i > last, apart[i], i >= last);
             boolean isSaid = !days.isOther(i)
                     && !replies.isOlder(i)
                     && (replies.takes(i, assembly) || interview.takes(i, assembly));

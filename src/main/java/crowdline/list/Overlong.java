@@ -3,6 +3,7 @@ package crowdline.list;
 import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
+import crowdline.list.piece.Heard;
 import crowdline.list.word.Text;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,6 +71,21 @@ final class Overlong {
     /** "Seven and a half minutes", with nothing else: so long takes all of it. */
     static boolean isOfTheAct(Draft draft) {
         return draft.saysOnly(Detail.SECONDS) && draft.said(Detail.SECONDS) instanceof Double time && time >= ACT;
+    }
+
+    /** "Glider, Ada Quillan, 13.40, seven minutes", ahead of all that is flown. */
+    static boolean headsTheAct(List<Heard> pieces) {
+        return pieces.stream().noneMatch(Heard::isFigure)
+                && pieces.stream()
+                        .anyMatch(piece ->
+                                piece.drafts().get(0).said(Detail.SECONDS) instanceof Double time && time > ACT);
+    }
+
+    /** Whether a sentence says how long the act is, and nothing else. */
+    static boolean isAll(List<Heard> pieces) {
+        return pieces.size() == 1
+                && pieces.get(0).isDetail()
+                && isOfTheAct(pieces.get(0).drafts().get(0));
     }
 
     /** "All in, six and a half minutes", "the whole routine runs nine minutes". */

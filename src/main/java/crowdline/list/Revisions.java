@@ -77,7 +77,7 @@ final class Revisions {
 
     /** "6 is three turns now": of a bare number at the beginning. */
     private static final Pattern IS = Pattern.compile("^(?:\\W|(?:and|but|also|so|then|oh|the)\\b)*" + N
-            + " (?:is|are) (?:now |only |just )?(?!(?:on|in|at|flown|wrong)\\b)");
+            + " (?:(?:is|are) (?:now |only |just )?|only (?=\\d))(?!(?:on|in|at|flown|wrong)\\b)");
 
     /** Behind it. */
     private static final Pattern INSTEAD =

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece.Parting;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
@@ -114,6 +115,12 @@ final class Tone {
             return words.size() <= 8;
         }
         if (SET_PHRASE.matcher(plain(piece)).matches()) {
+            return true;
+        }
+        boolean isAsked = piece.piece().parting() == Parting.LINE
+                && words.size() > 1
+                && words.get(words.size() - 1).plain().equals("please");
+        if (isAsked && !Manner.FLOWN.hasAny(words)) {
             return true;
         }
         long told = Manner.SENTENCE.count(words);

@@ -55,9 +55,13 @@ record Letter(String text, Map<String, String> about, List<String> figures) {
         for (String row : rows) {
             if (row.startsWith("= ")) {
                 letters.add(new Letter(
-                        text.toString(), about, List.of(row.substring(2).strip().split(" ; "))));
+                        text.toString(),
+                        about,
+                        Stream.of(row.substring(2).strip().split(" ; "))
+                                .filter(figure -> !figure.isEmpty())
+                                .toList()));
                 text.setLength(0);
-            } else if (row.startsWith("@")) {
+            } else if (isAbout(row)) {
                 about = Stream.of(row.substring(1).strip().split(" ; "))
                         .map(told -> told.split(" ", 2))
                         .filter(told -> told.length == 2)
@@ -67,6 +71,11 @@ record Letter(String text, Map<String, String> about, List<String> figures) {
             }
         }
         return letters;
+    }
+
+    /** Whether a row says who flies a letter, when and how long. */
+    static boolean isAbout(String row) {
+        return row.matches("@ ?(?:(?:pilot|slot|minutes|kind) .*)?");
     }
 
     Score read(ListReader reader) {
@@ -144,12 +153,13 @@ record Letter(String text, Map<String, String> about, List<String> figures) {
     }
 
     static String figure(String said) {
-        return said.startsWith(OTHER) ? OTHER : said.replaceFirst(", .*", "");
+        return said.startsWith(OTHER) ? OTHER : said.replaceFirst("(?s), .*", "");
     }
 
     /** "loop, entry 130, place centre" without its figure, its note and whether it is sure. */
     static Map<String, String> fields(String said) {
-        String told = said.startsWith(OTHER) ? said.replaceFirst("\"[^\"]*\"", "") : said.replaceFirst("^[^,]*", "");
+        String line = said.replace('\n', ' ');
+        String told = line.startsWith(OTHER) ? line.replaceFirst("\"[^\"]*\"", "") : line.replaceFirst("^[^,]*", "");
         return Arrays.stream(told.replaceAll(", note \".*?\"(?=, unsure|$)|, (?:unsure|choices).*", "")
                         .split(", "))
                 .filter(part -> part.contains(" "))

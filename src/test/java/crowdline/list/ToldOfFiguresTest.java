@@ -36,7 +36,7 @@ class ToldOfFiguresTest {
     @CsvSource({
         "twelfth-mailbox.txt, 160, 2, 2",
         "thirteenth-mailbox.txt, 112, 5, 4",
-        "fourteenth-mailbox.txt, 87, 5, 7"
+        "fourteenth-mailbox.txt, 88, 5, 7"
     })
     void noLessOfWhatIsSaidOfFiguresIsReadThanBefore(String file, int told, int missed, int invented) {
         int all = 0;

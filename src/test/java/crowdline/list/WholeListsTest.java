@@ -54,20 +54,20 @@ class WholeListsTest {
         "mailbox.txt, 219, 13, 17",
         "second-mailbox.txt, 208, 10, 16",
         "third-mailbox.txt, 131, 3, 9",
-        "fourth-mailbox.txt, 117, 11, 21",
+        "fourth-mailbox.txt, 117, 11, 20",
         "fifth-mailbox.txt, 393, 34, 48",
         "sixth-mailbox.txt, 316, 30, 74",
-        "seventh-mailbox.txt, 197, 20, 60",
-        "eighth-mailbox.txt, 173, 24, 71",
-        "ninth-mailbox.txt, 166, 17, 78",
-        "tenth-mailbox.txt, 180, 34, 92",
+        "seventh-mailbox.txt, 197, 19, 60",
+        "eighth-mailbox.txt, 173, 24, 70",
+        "ninth-mailbox.txt, 166, 18, 76",
+        "tenth-mailbox.txt, 180, 34, 89",
         "eleventh-mailbox.txt, 311, 10, 18",
         "twelfth-mailbox.txt, 342, 13, 22",
         "thirteenth-mailbox.txt, 248, 12, 9",
-        "fourteenth-mailbox.txt, 197, 5, 4",
+        "fourteenth-mailbox.txt, 197, 5, 3",
         "fifteenth-mailbox.txt, 326, 9, 6",
         "sixteenth-mailbox.txt, 232, 4, 2",
-        "seventeenth-mailbox.txt, 229, 9, 8",
+        "seventeenth-mailbox.txt, 229, 8, 7",
         "eighteenth-mailbox.txt, 115, 2, 1"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {
@@ -99,7 +99,9 @@ class WholeListsTest {
                 "nineteenth-mailbox.txt",
                 "twentieth-mailbox.txt",
                 "twenty-first-mailbox.txt",
-                "twenty-second-mailbox.txt"
+                "twenty-second-mailbox.txt",
+                "twenty-third-mailbox.txt",
+                "twenty-fourth-mailbox.txt"
             })
     void noWordOfAMailIsLost(String file) {
         for (Sent mail : mails(file)) {
@@ -165,7 +167,7 @@ class WholeListsTest {
             if (line.startsWith("= ")) {
                 mails.add(new Sent(text.toString(), figures(line.substring(2))));
                 text.setLength(0);
-            } else if (!line.startsWith("# ") && !line.startsWith("@")) {
+            } else if (!line.startsWith("# ") && !Letter.isAbout(line)) {
                 text.append(line.equals(".") ? "" : line).append('\n');
             }
         }

@@ -36,16 +36,23 @@ final class Lengths {
     private static final Pattern BARE = Pattern.compile(
             "\\b(?:dur(?:ation)?\\.?|length|display time|\\d{1,2}[:.]?\\d{2},? for)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|feet|kts?|knots|hour|h|metres|people|of|jumpers|us)\\b)");
 
+    /** "Ada Quillan - 14h20 - 8'". */
+    private static final Pattern PRIME =
+            Pattern.compile("(?:[-–—,|/] ?|\\s{2})(\\d{1,2}) ?['′’](?=\\s*(?:$|[-–—,|/]))");
+
     /** "Act length 6:30". */
     private static final Pattern CLOCK = Pattern.compile(
             "\\b(?:duration|length|total(?: time)?|running time)[\\s:=]{1,4}(\\d{1,2}):([0-5]\\d)(?![:\\d])");
 
     /** "7 min 30". */
     private static final Pattern AND_SECONDS = Pattern.compile(
-            "(?<![\\d.:,])(\\d{1,2}) ?m(?:in(?:ute)?s?)? ?([0-5]\\d)(?: ?s(?:ec(?:ond)?s?)?)?(?![\\d:.])");
+            "(?<![\\d.:,])(\\d{1,2}) ?m(?:in(?:ute)?s?)? ?([0-5]\\d)(?: ?s(?:ec(?:ond)?s?)?)?(?![\\d:]|\\.\\d)");
 
     /** "Saturday at 11:20, ten minutes". */
     private static final Pattern TIME = Pattern.compile("\\d{1,2}[:.]\\d{2}[^\\d\\n]{0,16}$");
+
+    /** Letters. */
+    private static final int NEAR = 24;
 
     /** Of a heading. */
     private static final int MOST_WORDS = 7;
@@ -62,6 +69,10 @@ final class Lengths {
                 Matcher bare = BARE.matcher(sentence);
                 if (bare.find() && Double.parseDouble(bare.group(1)) >= LEAST) {
                     return Double.valueOf(bare.group(1));
+                }
+                Matcher prime = PRIME.matcher(sentence);
+                if (prime.find() && Double.parseDouble(prime.group(1)) >= LEAST) {
+                    return Double.valueOf(prime.group(1));
                 }
                 Matcher clock = CLOCK.matcher(sentence);
                 Matcher seconds = AND_SECONDS.matcher(sentence);
@@ -87,6 +98,11 @@ final class Lengths {
         return null;
     }
 
+    /** What stands so near that it says of what the minutes are. */
+    private static String beside(String sentence, Matcher found) {
+        return sentence.substring(Math.max(0, found.start() - NEAR), Math.min(sentence.length(), found.end() + NEAR));
+    }
+
     /** It says so, or says nothing else. */
     private static boolean isOfTheWhole(String sentence, Matcher found) {
         String rest = sentence.substring(0, found.start()) + sentence.substring(found.end());
@@ -103,6 +119,7 @@ final class Lengths {
                 || (isHeading
                         && !OTHER.matcher(sentence).find()
                         && !SAYS.matcher(sentence).find())
-                || (WHOLE.matcher(sentence).find() && !OTHER.matcher(sentence).find());
+                || (WHOLE.matcher(sentence).find()
+                        && !OTHER.matcher(beside(sentence, found)).find());
     }
 }

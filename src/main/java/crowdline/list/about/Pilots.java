@@ -52,7 +52,7 @@ final class Pilots {
 
     private static final String LABEL =
             "(?i:(?:display |lead )?pilot(?:s|in|e)?(?:['’]s)?(?: name)?(?: in command)?|pic|flown by|led by|crew|leader|jump ?master|jump leader"
-                    + "|performers?|performed by|caller|in charge(?: is)?|drop ?master|p/o|p/f|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls"
+                    + "|performers?|performed by|caller|in charge(?: is)?|drop ?master|p/o|p/f|presented by|team lead(?:er)?|skipper|captain|aviator|flyer|flier|at the controls|me(?=:)"
                     + "|in the (?:front|back|left|right|hot) seat)";
     private static final String NO_LABEL =
             "(?!(?i:venue|place|location|airfield|airport|aerodrome|event|show|subject|to"
@@ -71,7 +71,7 @@ final class Pilots {
     private static final List<Way> NAMED = List.of(
             Way.of(
                     Where.ANYWHERE,
-                    "(?:\\b" + LABEL + "\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?\\s{0,3}"
+                    "(?:\\b" + LABEL + "\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?\\s{0,3}(?:1[ .:)]{1,2})?"
                             + "|(?:^|\\n)[ \\t]*(?i:name)[ \\t]*[:=][ \\t]*|\\b(?i:(?<!your )name:?)[ \\t]{2,}"
                             + "|\\b(?i:lead)[ \\t]*[:=]?[ \\t]*"
                             + "|\\b(?i:programme|program|sequence|list|display|routine|figures|flying) (?i:of|for|by)[ \\t]+"
@@ -88,6 +88,11 @@ final class Pilots {
                     PersonName.TITLE + PersonName.WHOLE
                             + ",? (?i:will fly|intends to fly|is to fly|wants to fly|would like to fly|flies|is flying|will be flying|leading|leads|is leading|is the leader|lifts off|takes off|performs"
                             + "|who (?:flies|will fly|will be flying|is flying)|is (?:the|our|your) (?:display )?pilot)\\b"),
+            // "My husband Rufus is doing the flying".
+            Way.of(
+                    Where.ANYWHERE,
+                    "\\b(?i:my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague))\\b,?[ \\t]+"
+                            + PersonName.FIRST + "(?=,? (?i:is|will|flies|does|who|has|takes|would|wants)\\b)"),
             // "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE".
             Way.of(
                     Where.HEAD,
@@ -120,7 +125,12 @@ final class Pilots {
             Way.of(
                     Where.HEAD,
                     "^[ \\t]*(?i:sequence|seq|display|programme|program|routine|list|solo|figures)\\b[^\\n]{0,30}[-–—:][ \\t]+"
-                            + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(]))"),
+                            + PersonName.TITLE + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(–—]|- ))"),
+            // "Sailplane, Solveig Ahrens, Sunday 15:50".
+            Way.of(
+                    Where.HEAD,
+                    "^[ \\t]*[^,\\n]{0,40}\\b(?i:sailplane|glider|helicopter|heli|jet|biplane|monoplane|fighter|warbird|trainer|two-seater|solo|display|aeros|aerobatics)\\b[^,\\n]{0,20},[ \\t]+"
+                            + PersonName.TITLE + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(]))"),
             // "Sailplane display - Solveig Ahrens", "Glider aeros. A. Threlkeld. 14:15".
             Way.of(
                     Where.HEAD,
@@ -173,6 +183,7 @@ final class Pilots {
             // "I'll confirm on the day. Jory", and nothing behind it.
             Way.of(Where.END, "[.!?)][ \\t]+" + PersonName.FIRST + "[ \\t]*[.!x]{0,3}[ \\t]*$"),
             Way.of(Where.WHOLE, SIGNS + PersonName.FIRST + ROLE + "[ \\t]*(?:[.!x]{0,3}(?:$|\\n)|[,(])"),
+            Way.of(Where.ANYWHERE, "\\n" + PARTING + "[ \\t,.!–-]{1,3}" + PersonName.FIRST + "[ \\t]*[.!x]{0,3}\\s*$"),
             // A line that is nothing but one name, behind a letter.
             Way.of(Where.LAST_LINE, "^[ \\t]*[-–—~]{0,2}[ \\t]*" + PersonName.FIRST + "[ \\t]*[.x]{0,3}$"));
 

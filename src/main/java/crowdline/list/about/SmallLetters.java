@@ -88,6 +88,10 @@ final class SmallLetters {
         StringBuilder named = new StringBuilder(part);
         while (found.find()) {
             boolean isName = isName(found.group(1));
+            if (isName && pattern.equals(SIGNED) && found.start() > 0) {
+                // A signature stands in a line of its own.
+                named.setCharAt(found.start() - 1, '\n');
+            }
             capital(named, found, 1, isName);
             capital(named, found, 2, isName && isName(found.group(2)));
         }

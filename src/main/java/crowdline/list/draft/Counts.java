@@ -22,7 +22,7 @@ final class Counts {
 
     private void counts() {
         String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $)|goe)(?: of| in| to)?";
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $| to | left | right )|goe)(?: of| in| to)?";
         addOfFigure(
                 " turn | rotation ",
                 Sayings.NUM + " (?:or|to|and|maybe|perhaps?|possibly) " + Sayings.NUM + " (?:turn|rotation)",

@@ -18,6 +18,13 @@ public final class Measured {
     private static final double PARTS = 4;
 
     private static final double PASS_STEP = 50;
+    /** Knots: no display is flown as fast. Common practice, no source. */
+    private static final double FASTEST_KT = 660;
+
+    private static final double CIRCLE = 360;
+    /** "Pedal turn 720": nobody goes round as often. */
+    private static final double MOST_CIRCLES = 5;
+
     /** Feet: what is called a base or a height may be as low. */
     static final double LEAST_CALLED_FT = 20;
 
@@ -78,8 +85,16 @@ public final class Measured {
 
     /** @param leastFt feet; what is lower says something else */
     static Saying.Meaning bareHeight(double leastFt) {
-        return (draft, found) ->
-                !isTimeOfDay(draft) && group(found, 1) >= leastFt && number(draft, Detail.HEIGHT_FT, group(found, 1));
+        return (draft, found) -> {
+            double ft = group(found, 1);
+            if (isAngle(draft, ft) && ft % CIRCLE == 0 && ft > CIRCLE && ft <= MOST_CIRCLES * CIRCLE) {
+                return number(draft, Detail.COUNT, ft / CIRCLE);
+            }
+            if (isAPass(draft) && isNoPassHeight(ft) && ft >= LEAST_BARE_FT && ft < FASTEST_KT) {
+                return number(draft, Detail.ENTRY_KT, ft);
+            }
+            return !isTimeOfDay(draft) && ft >= leastFt && number(draft, Detail.HEIGHT_FT, ft);
+        };
     }
 
     /** Of "40 to 50" the middle. */

@@ -85,6 +85,8 @@ public final class Sayings {
                 NOT_AT + arriving + "(?:the )?" + WHOSE + "right" + HAND + "(?: end| side)? (?:to |2 |> |a )(?:the )?"
                         + WHOSE + "left" + HAND + "(?: end| side)?",
                 heading(Heading.LEFT));
+        add("left", "(?:going|heading|flying|moving|travelling) left" + HAND + "(?! end)", heading(Heading.LEFT));
+        add("right", "(?:going|heading|flying|moving|travelling) right" + HAND + "(?! end)", heading(Heading.RIGHT));
         add("lefttoright", arriving + "lefttoright", heading(Heading.RIGHT));
         add("righttoleft", arriving + "righttoleft", heading(Heading.LEFT));
         add(
@@ -98,7 +100,10 @@ public final class Sayings {
         add(" from ", arriving + "from (?:over and )?(?:behind|over) " + CROWD, heading(Heading.AWAY));
         add("left", "back (?:toward|to) the left(?! end)", heading(Heading.LEFT));
         add("right", "back (?:toward|to) the right(?! end)", heading(Heading.RIGHT));
-        add(" from ", arriving + "from (?:behind|(?:the )?(?:crowd |display )?rear)(?= $)", heading(Heading.AWAY));
+        add(
+                " from ",
+                arriving + "from (?:behind|(?:the )?(?:crowd |display )?rear)(?= $| in | with )",
+                heading(Heading.AWAY));
         addOfFigure(
                 " away ",
                 "away(?= $)",
@@ -190,8 +195,8 @@ public final class Sayings {
                 "(?<!exit )(?<!exit at )(?<!exit speed )" + FAST + RANGE + " kt" + kt,
                 Measured.measured(Detail.ENTRY_KT, v -> v));
         add(
-                " mph ",
-                FAST + RANGE + " mph" + kt,
+                " mph | mile ",
+                FAST + RANGE + " (?:mph|mile (?:an|per|a|/) hour)" + kt,
                 Measured.measured(Detail.ENTRY_KT, v -> Math.rint(Units.ktFromMps(Units.mpsFromKmh(v * 1.609344)))));
         add(
                 " k",
@@ -221,7 +226,8 @@ public final class Sayings {
                 Measured.measured(Detail.HEIGHT_FT, v -> Math.rint(Units.ftFromM(v))));
         add(" min | m ", FOR + RANGE + " (?:min|m)", (draft, found) -> {
             double last = Measured.group(found, 2);
-            boolean isMetres = found.group().endsWith(" m") && (last >= 10 || Measured.isAPass(draft));
+            boolean isMetres =
+                    found.group().endsWith(" m") && (last >= 10 || Measured.isAPass(draft) || draft.means("hover"));
             return isMetres
                     ? Measured.number(draft, Detail.HEIGHT_FT, Math.rint(Units.ftFromM(last)))
                     : Measured.number(draft, Detail.SECONDS, Measured.middle(found) * 60);

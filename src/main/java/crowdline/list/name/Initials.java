@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
 public final class Initials {
     private static final int LEAST_WORDS = 2;
 
+    /** Though it is a word as well. */
+    private static final String TAKE_OFF = "TO";
+
     private final Map<String, Set<String>> meant = new LinkedHashMap<>();
 
     public Initials(Catalogue catalogue) {
@@ -37,6 +40,9 @@ public final class Initials {
     /** What a word in capitals may stand for; null if it is any other word, or stands for no figure. */
     public Names.@Nullable Sense of(Word word, String written) {
         String letters = written.substring(word.start(), word.end());
+        if (letters.equals(TAKE_OFF)) {
+            return new Names.Sense("take-off", "take-off", false, List.of());
+        }
         Set<String> figures = meant.get(word.plain());
         if (figures == null || !letters.chars().allMatch(Character::isUpperCase) || Manner.isAny(word.plain())) {
             return null;

@@ -13,12 +13,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds the word of the trade that somebody meant. Keeps what it found, and is asked by one thread. */
 public final class Spelling {
     /** Longer words are nobody's slip. */
+    private static final Pattern DRAWLED = Pattern.compile("([a-z])\\1{2,}");
+
     private static final int LONGEST = 30;
 
     /** In a shorter word other vowels make another word. */
@@ -159,7 +162,16 @@ public final class Spelling {
         if (isKnown(word) || plain.length() < 2 || plain.length() > LONGEST || !Character.isLetter(plain.charAt(0))) {
             return Optional.empty();
         }
-        return found.computeIfAbsent(plain, p -> sought(p).map(Words::plain));
+        return found.computeIfAbsent(plain, p -> drawled(p).or(() -> sought(p)).map(Words::plain));
+    }
+
+    /** "Loooop": a word that is known with each letter said twice at most, or once. */
+    private Optional<String> drawled(String plain) {
+        String twice = DRAWLED.matcher(plain).replaceAll("$1$1");
+        String once = DRAWLED.matcher(plain).replaceAll("$1");
+        return twice.equals(plain)
+                ? Optional.empty()
+                : Stream.of(twice, once).filter(known::contains).findFirst();
     }
 
     private Optional<String> sought(String plain) {

@@ -125,6 +125,15 @@ final class Between {
     /** Whether a figure is only an addition to those before it. */
     static boolean isAddition(List<Word> words, int first, List<Found> own, Found next) {
         int after = own.get(own.size() - 1).to();
+        boolean isAtTheEnd = next.sense().figure().equals("landing")
+                && words.subList(after, next.from()).stream()
+                        .anyMatch(word -> word.plain().equals("and"));
+        boolean isAStop = next.sense().figure().equals("quick stop")
+                && words.subList(after, next.from()).stream()
+                        .anyMatch(word -> word.plain().equals("with"));
+        if (isAtTheEnd || isAStop) {
+            return false;
+        }
         for (int i = after; i < next.from(); i++) {
             boolean isFrom = words.get(i).plain().equals("from")
                     && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);

@@ -1,10 +1,15 @@
 package crowdline.list.piece;
 
+import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
+import crowdline.list.draft.Measured;
 import crowdline.list.name.Names;
+import crowdline.list.word.Words;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** Parachutists call things as aeroplanes do, and mean others. */
@@ -12,6 +17,12 @@ public final class Canopy {
     private static final Set<String> OPENING = Set.of("open", "opening", "deploy", "deployment");
     /** What an opening begins. */
     public static final Names.Sense DESCENDING = new Names.Sense("canopy descent", "canopy descent", false, List.of());
+
+    private static final Set<String> DELAY = Set.of("delay", "Delay", "DELAY");
+
+    private static final Set<String> HANGING = Set.of("banner", "streamer");
+
+    private static final Pattern OUT = Pattern.compile("(\\d{1,2}) (?:out|exit|go|leave)");
 
     private static final String JUMP = "jump";
     private static final String DESCENT = "canopy descent";
@@ -46,6 +57,9 @@ public final class Canopy {
         if (!isOfJumpers) {
             return List.of();
         }
+        drop(lines);
+        delay(lines);
+        hang(lines);
         figures.stream().filter(draft -> draft.means(JUMP)).forEach(draft -> {
             draft.mean(new Names.Sense(JUMP, JUMP, false, List.of()), draft.name());
         });
@@ -56,6 +70,56 @@ public final class Canopy {
         List<Draft> ahead = isHead ? List.of(figures.get(0)) : List.of();
         lines.removeAll(ahead);
         return ahead;
+    }
+
+    /** "5 out at 1800 m", ahead of their freefall: that many jump. */
+    private static void drop(List<Draft> lines) {
+        if (lines.stream().anyMatch(draft -> draft.means(JUMP))) {
+            return;
+        }
+        lines.stream()
+                .takeWhile(draft -> !draft.isFigure())
+                .filter(draft -> !draft.notes().isEmpty())
+                .forEach(draft -> {
+                    Matcher out = OUT.matcher(Words.folded(draft.notes().get(0)));
+                    if (out.matches()) {
+                        draft.forgetNotes();
+                        draft.mean(new Names.Sense(JUMP, JUMP, false, List.of()));
+                        Measured.number(draft, Detail.COUNT, Double.parseDouble(out.group(1)));
+                    }
+                });
+    }
+
+    /** "Delay 8 sec", behind the exit: they fall as long. */
+    private static void delay(List<Draft> lines) {
+        for (int i = 1; i < lines.size(); i++) {
+            Draft draft = lines.get(i);
+            if (lines.get(i - 1).means(JUMP)
+                    && !draft.isFigure()
+                    && draft.notes().stream().anyMatch(DELAY::contains)) {
+                draft.forgetNotes();
+                draft.mean(new Names.Sense("freefall", "freefall", false, List.of()));
+            }
+        }
+    }
+
+    /** "2-stack, then a big flag": what hangs below the canopies is said of their descent. */
+    private static void hang(List<Draft> lines) {
+        Draft descent = null;
+        for (Draft draft : List.copyOf(lines)) {
+            boolean isTold = descent != null
+                    && !draft.isFigure()
+                    && draft.notes().stream()
+                            .flatMap(note -> Words.of(Words.folded(note)).stream())
+                            .anyMatch(word -> HANGING.contains(word.plain()));
+            if (isTold && descent != null) {
+                draft.notes().forEach(descent::note);
+                draft.eachSpan(descent::takeIn);
+                lines.remove(draft);
+            } else {
+                descent = draft.means(DESCENT) ? draft : null;
+            }
+        }
     }
 
     /** Who comes down under a canopy lands under it. */

@@ -24,8 +24,6 @@ public final class PieceReader {
     /** With these a name may end whose noun stands further on. */
     static final Set<String> MODIFYING = Set.of("flick", "edge", "hesitation", "aileron", "point", "inverted");
 
-    private static final Set<String> ARRIVING = Set.of("enter", "arrive", "arriving", "arrival");
-
     private static final Set<String> DOWN = Set.of("down", "descend", "descending", "descent", "downward");
 
     private static final Set<String> SLIPPING = Set.of("no", "make", "sorry", "mean", "wait");
@@ -58,13 +56,11 @@ public final class PieceReader {
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = Naming.sidesAhead(countsAhead(IntStream.range(0, words.size())
-                .mapToObj(i -> somebody.is(text, words, i)
-                                || Manner.GREETING.has(words.get(i))
-                                || (i > 0 && Manner.GREETING.has(words.get(i - 1)))
+                .mapToObj(i -> somebody.is(text, words, i) || isAddress(words, i) || (i > 0 && isAddress(words, i - 1))
                         ? words.get(i)
                         : surelySpelt(words.get(i)))
                 .toList()));
-        List<Found> found = saidOnce(spelt, isArriving(text, spelt) ? naming.of(spelt, true) : naming.of(spelt));
+        List<Found> found = saidOnce(spelt, Arrival.isSaid(text, spelt) ? naming.of(spelt, true) : naming.of(spelt));
         if (found.size() > 1) {
             List<Found> named = found.stream()
                     .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
@@ -128,6 +124,11 @@ public final class PieceReader {
         return drafts;
     }
 
+    /** "Saludos, Nuria": neither word is misspelt. */
+    private static boolean isAddress(List<Word> words, int at) {
+        return Manner.GREETING.has(words.get(at)) || (at == 0 && Manner.PARTING.has(words.get(at)));
+    }
+
     /** "Barrel roll barrel roll to the left", behind a slip: a name of several words said twice in one breath is said once. */
     private static List<Found> saidOnce(List<Word> words, List<Found> found) {
         List<Found> once = new ArrayList<>();
@@ -147,20 +148,6 @@ public final class PieceReader {
 
     private static List<String> plain(List<Word> words, Found found) {
         return words.subList(found.from(), found.to()).stream().map(Word::plain).toList();
-    }
-
-    /** A line that only says how the aircraft arrives is its arrival. */
-    private static boolean isArriving(Text text, List<Word> words) {
-        if (words.isEmpty() || !ARRIVING.contains(words.get(0).plain())) {
-            return false;
-        }
-        int from = words.get(0).start();
-        boolean begins = from == 0
-                || text.written().charAt(from - 1) == '\n'
-                || Character.isUpperCase(text.written().charAt(from));
-        return begins
-                && words.subList(1, words.size()).stream()
-                        .anyMatch(word -> word.plain().equals("from"));
     }
 
     /** "vertical 1/2 roll up" as "1/2 vertical roll up". */
@@ -192,7 +179,7 @@ public final class PieceReader {
         if (words.size() > 8
                 || (!stands && isShort && !isAName)
                 || tellsOfASpeed(words, read)
-                || (!words.isEmpty() && Manner.GREETING.has(words.get(0)))) {
+                || (!words.isEmpty() && isAddress(words, 0))) {
             return null;
         }
         List<Word> spelt = words.stream()

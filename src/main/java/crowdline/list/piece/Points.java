@@ -19,6 +19,8 @@ record Points(Sense sense, int at) {
     private static final Map<Integer, String> ROLLS =
             Map.of(2, "two-point roll", 4, "four-point roll", 8, "eight-point roll");
 
+    private static final Set<String> UNITS = Set.of("s", "min", "m", "g", "turn");
+
     private static final Set<String> STOPS = Set.of("stop", "stopped", "stopping", "pause", "hesitate");
 
     /** Of a name that stands at these words; null if it has no such number. */
@@ -39,13 +41,34 @@ record Points(Sense sense, int at) {
         if (stops != null) {
             return stops;
         }
+        Points counted = counted(words, from, to);
+        if (counted != null) {
+            return counted;
+        }
         boolean isTimes = to == from + 1
                 && words.get(from).plain().equals("roll")
                 && to + 2 < words.size()
-                && words.get(to).plain().equals("of")
+                && Set.of("of", "in").contains(words.get(to).plain())
                 && words.get(to + 2).plain().equals("time");
         Double after = isTimes ? words.get(to + 1).number() : null;
-        return after == null ? null : new Points(sense(after, 2, List.of("aileron roll")), to + 1);
+        if (after == null) {
+            return null;
+        }
+        // "A roll in four times" is no English, and of what else it is said nobody knows.
+        boolean isForeign = words.get(to).plain().equals("in");
+        return new Points(isForeign ? sure(after) : sense(after, 2, List.of("aileron roll")), to + 1);
+    }
+
+    /** "Hesitation roll (8)", "hesitation roll 8 times". */
+    private static @Nullable Points counted(List<Word> words, int from, int to) {
+        boolean hesitates =
+                words.subList(from, to).stream().anyMatch(word -> word.plain().equals("hesitation"));
+        Double number = to < words.size() ? words.get(to).number() : null;
+        boolean isLast =
+                to + 1 >= words.size() || !UNITS.contains(words.get(to + 1).plain());
+        return hesitates && number != null && isLast && ROLLS.containsKey(number.intValue())
+                ? new Points(sure(number), to)
+                : null;
     }
 
     /** "That roll where he stops eight times", "the roll with the four stops in it". */
@@ -60,6 +83,11 @@ record Points(Sense sense, int at) {
             }
         }
         return null;
+    }
+
+    private static Sense sure(double number) {
+        String roll = sense(number, 1, List.of()).figure();
+        return new Sense(roll, roll, false, List.of());
     }
 
     private static Sense sense(double number, int most, List<String> others) {

@@ -18,13 +18,18 @@ public final class Splitter {
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:[-=~]{1,3}>+|[\\p{So}&&[^°]]{1,2}\\ufe0f?)\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
                     + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
+    /** The letter that some programs put in place of a bullet. */
+    private static final Pattern RING = Pattern.compile("\\s*o\\s+(?=\\S)");
+
+    private static final int LEAST_RINGS = 3;
+
     private static final Pattern COUNTED = Pattern.compile("\\s*(\\d{1,3}|[a-z])\\s+(?=[\\p{L}\\d(#\"“‘'])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
             + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
-            + "|(?<word>\\b(?:and then|(?:and )?that's it(?= (?:i |we )?(?:and )?land)|so(?= (?:i|we) (?:take|fly|run|dive|pull|come|start|open|loop|roll))|(?<=\\b(?:wave|waggle|bow) )and(?= land)|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
+            + "|(?<word>\\b(?:and then|(?:and )?that's it(?= (?:i |we )?(?:and )?land)|so(?= (?:i|we) (?:take|fly|run|dive|pull|come|start|open|loop|roll))|(?<=\\b(?:wave|waggle|bow) )and(?= land)|and(?= (?:i|we|he|she|they) lands?\\b)|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:(?:i|we|he|she) )?(?:land(?:ing|s)?|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? (?:with|by(?= (?:a|an|the|my|doing|flying)\\b)))\\b)"
             + "|(?<person>(?<=\\bi [a-z][^\\n]{2,200})(?<!\\b(?:as|when|whenever|before|while|once|if|after|where|until|till|that|what|which|because|like|how|so|and|then|but) )\\b(?=i (?:do|fly|land|take off|come in|pull up|dive|loop|roll|start|open)\\b))"
@@ -112,11 +117,15 @@ public final class Splitter {
         int start = 0;
         int counted = 0;
         String folded = text.folded();
+        boolean hasRings =
+                folded.lines().filter(line -> RING.matcher(line).lookingAt()).count() >= LEAST_RINGS;
         while (start < folded.length()) {
             int end = lineEnd(start);
             int message = chat.words(start, end);
             Matcher mark = MARK.matcher(folded).region(message, end);
             int words = mark.lookingAt() ? mark.end() : message;
+            Matcher ring = RING.matcher(folded).region(message, end);
+            words = hasRings && ring.lookingAt() ? ring.end() : words;
             boolean numbered = words > message
                     && !DECORATION.matcher(folded).region(message, words).matches();
             Matcher count = COUNTED.matcher(folded).region(message, end);

@@ -30,9 +30,16 @@ final class Columns {
 
     private static final Pattern AMOUNT =
             Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
+    /** What counts the rows of a table. */
+    private static final Pattern COUNT = Pattern.compile("[a-z]|\\d{1,6}(?:\\.\\d+)?");
+
     private static final Pattern CLOCK = Pattern.compile(
-            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?(?!\\d)"
+            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?<from>(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?)(?!\\d)"
                     + "(?:\\s?(?:-|to|until)\\s?(\\d{1,2}:\\d{2})(?!\\d))?");
+
+    /** "11.10 aircraft runs in": only of the day. */
+    private static final Pattern DOTTED =
+            Pattern.compile(CLOCK.pattern().replace("(\\d{1,2}):(\\d{2})", "(\\d{1,2})\\.(\\d{2})"));
 
     private static final Pattern MINUTES =
             Pattern.compile("(?m)^[ \\t>*•-]{0,8}(?:at |t? ?\\+ ?|after )?(\\d{1,2}) ?min(?:ute)?s?\\b[.:]?");
@@ -56,7 +63,10 @@ final class Columns {
     static Columns of(String folded) {
         Columns columns = new Columns();
         columns.readTables(folded);
-        columns.readClocks(folded);
+        columns.readClocks(folded, CLOCK);
+        if (columns.elapsed.isEmpty()) {
+            columns.readClocks(folded, DOTTED);
+        }
         columns.readMinutes(folded);
         return columns;
     }
@@ -149,8 +159,7 @@ final class Columns {
             }
             if (cell.field().kind() == Heads.Kind.SILENT) {
                 if (!cell.field().equals(Heads.NUMBER)
-                        || (cell.column() == 0
-                                && Heads.BARE.matcher(cell.text()).matches())) {
+                        || (cell.column() == 0 && COUNT.matcher(cell.text()).matches())) {
                     elapsed.put(cell.start(), cell.end());
                 }
                 continue;
@@ -197,27 +206,28 @@ final class Columns {
     }
 
     /** Lines that begin with a time, each later than the one before. */
-    private void readClocks(String folded) {
+    private void readClocks(String folded, Pattern clock) {
         List<int[]> clocks = new ArrayList<>();
         List<Double> times = new ArrayList<>();
         int start = 0;
         while (start < folded.length()) {
             int end = partEnd(folded, start);
-            Matcher found = CLOCK.matcher(folded).region(start, end);
+            Matcher found = clock.matcher(folded).region(start, end);
             if (found.lookingAt()) {
-                clocks.add(new int[] {found.start(1), found.end()});
-                if (found.group(4) != null) {
-                    clocks.add(new int[] {found.start(4), found.end(4)});
+                clocks.add(new int[] {found.start("from"), found.end()});
+                if (found.group(5) != null) {
+                    clocks.add(new int[] {found.start(5), found.end(5)});
                 }
-                String last = found.group(3);
-                times.add(Double.parseDouble(found.group(1)) * 3600
-                        + Double.parseDouble(found.group(2)) * 60
+                String last = found.group(4);
+                times.add(Double.parseDouble(found.group(2)) * 3600
+                        + Double.parseDouble(found.group(3)) * 60
                         + (last == null ? 0 : Double.parseDouble(last)));
             }
             start = end + 1;
         }
-        if (rises(times) || isTimeOfDay(times) || isRunning(times)) {
-            clocks.forEach(clock -> elapsed.put(clock[0], clock[1]));
+        boolean isOfTheDay = isTimeOfDay(times);
+        if (isOfTheDay || (clock.equals(CLOCK) && (rises(times) || isRunning(times)))) {
+            clocks.forEach(place -> elapsed.put(place[0], place[1]));
         }
     }
 

@@ -38,6 +38,11 @@ final class Heads {
             "sequence",
             "programme");
 
+    private static final Set<String> COUNTED = Set.of("fig", "figure", "no", "item", "seq", "number");
+    /** Beside a column of names a "Fig" counts them. */
+    private static final Set<String> NAMES =
+            Set.of("name", "manoeuvre", "manoeuvres", "maneuver", "maneuvers", "description", "element", "title");
+
     static final Field NUMBER = new Field(List.of(), List.of(), Kind.SILENT);
     static final Field WHO = new Field(List.of("who"), List.of(), Kind.SILENT);
     static final Field REMARK = new Field(List.of(), List.of(), Kind.REMARK);
@@ -84,10 +89,16 @@ final class Heads {
     private static List<@Nullable Field> fields(List<Part> heads) {
         List<@Nullable Field> fields = new ArrayList<>();
         boolean isNamed = heads.stream().anyMatch(head -> says(head, FLOWN));
+        boolean hasNames = heads.stream().anyMatch(head -> says(head, NAMES));
         boolean isFlown = false;
         for (Part head : heads) {
             Field field = field(head.text());
-            boolean isHere = field == null && !isFlown && (!isNamed || says(head, FLOWN));
+            if (hasNames && !isFlown && says(head, COUNTED) && !says(head, NAMES)) {
+                fields.add(NUMBER);
+                continue;
+            }
+            boolean isHere =
+                    field == null && !isFlown && (hasNames ? says(head, NAMES) : !isNamed || says(head, FLOWN));
             isFlown |= isHere;
             fields.add(says(head, ANOTHER_SHOW) ? WHO : field == null && !isHere && isFlown ? REMARK : field);
         }

@@ -27,7 +27,8 @@ public record Text(
     private static final Pattern STRUCK_OUT = Pattern.compile("~~[^~\\n]{1,80}~~");
 
     public static Text of(String written) {
-        String folded = Idioms.without(Spoken.without(withoutStruckOut(Scanned.mended(Words.folded(written)))));
+        String folded =
+                Idioms.without(Spoken.without(withoutStruckOut(Arrows.mended(Scanned.mended(Words.folded(written))))));
         return new Text(
                 written,
                 folded,

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,7 +29,7 @@ public final class Words {
             "centre center ctr central",
             "flick snap",
             "point pt pnt pts facet facette",
-            "kt kts knot kn kias",
+            "kt kts knot kn kias kst",
             "ft feet foot '",
             "metre meter mtr",
             "s sec second",
@@ -67,6 +66,7 @@ public final class Words {
             "and & + n",
             "at @",
             "top apex",
+            "height ht hgt",
             "about ~ bout abt",
             "x × *",
             "1 one",
@@ -110,7 +110,7 @@ public final class Words {
             "loop looping lupe lupin",
             "roll role rowl rool tonneau rll",
             "right write riht",
-            "end edn",
+            "end edn ned",
             "tail tale",
             "toward towards",
             "across accross",
@@ -126,6 +126,7 @@ public final class Words {
             "from von",
             "i've ive",
             "i'm im",
+            "spin vite",
             "turn tours umdrehung umdrehungen");
 
     private static final List<String> ORDINALS = List.of(
@@ -141,11 +142,6 @@ public final class Words {
             "tenth",
             "eleventh",
             "twelfth");
-
-    private static final Map<String, Double> PARTS = Map.of("half", 0.5, "quarter", 0.25, "three-quarter", 0.75);
-
-    /** What "half" is more likely said of than of the number before it, unless there are several. */
-    private static final Set<String> HALVED = Set.of("cuban", "loop", "roll", "flick");
 
     private Words() {}
 
@@ -204,6 +200,8 @@ public final class Words {
                     && !words.isEmpty()
                     && words.get(words.size() - 1).number() != null;
             boolean isSeconds = text.equals("\"")
+                    && found.start() > 0
+                    && Character.isDigit(folded.charAt(found.start() - 1))
                     && !words.isEmpty()
                     && words.get(words.size() - 1).end() == found.start()
                     && (words.get(words.size() - 1).start() == 0
@@ -229,7 +227,7 @@ public final class Words {
                     && words.get(words.size() - 1).number() != null;
             words.add(isTurns ? new Word("turn", found.start(), found.end(), null) : word(found, text));
         }
-        return halvesJoined(quartersJoined(Numerals.joined(words, folded)));
+        return Halves.joined(Halves.quartersJoined(Numerals.joined(words, folded)));
     }
 
     /** "10-12". */
@@ -270,6 +268,10 @@ public final class Words {
         if (found.group("number") != null) {
             return number(found, Double.parseDouble(found.group("number").replace(',', '.')));
         }
+        if (text.charAt(0) == Arrows.RIGHT || text.charAt(0) == Arrows.LEFT) {
+            boolean isRight = text.charAt(0) == Arrows.RIGHT;
+            return new Word(isRight ? "lefttoright" : "righttoleft", found.start(), found.end(), null);
+        }
         String plain = plain(text);
         boolean isNumber = Character.isDigit(plain.charAt(0)) && plain.indexOf(':') < 0;
         return new Word(plain, found.start(), found.end(), isNumber ? Double.valueOf(plain) : null);
@@ -306,90 +308,5 @@ public final class Words {
             return word.substring(0, word.length() - 3) + "y";
         }
         return word.endsWith("sses") ? word.substring(0, word.length() - 2) : word.substring(0, word.length() - 1);
-    }
-
-    private static boolean isHalved(List<Word> words, int at) {
-        if (at >= words.size()) {
-            return false;
-        }
-        Word word = words.get(at);
-        boolean isPlural = word.end() - word.start() > word.plain().length();
-        return HALVED.contains(word.plain()) && !isPlural;
-    }
-
-    /** "three quarters" is one part, but "three quarter clovers" are three. */
-    private static List<Word> quartersJoined(List<Word> words) {
-        List<Word> joined = new ArrayList<>(words.size());
-        for (int i = 0; i < words.size(); i++) {
-            boolean isThree = words.get(i).plain().equals("3")
-                    && i + 1 < words.size()
-                    && words.get(i + 1).plain().equals("quarter")
-                    && (i + 2 == words.size() || !words.get(i + 2).plain().startsWith("clover"));
-            joined.add(
-                    isThree
-                            ? new Word(
-                                    "three-quarter",
-                                    words.get(i).start(),
-                                    words.get(i + 1).end(),
-                                    null)
-                            : words.get(i));
-            i += isThree ? 1 : 0;
-        }
-        return joined;
-    }
-
-    /** Behind "3 turns and a half"; -1 if the words from here on are none. */
-    private static int behindTurnsAndAHalf(List<Word> words, int at) {
-        int half = at + 3 < words.size() && words.get(at + 3).plain().equals("a") ? at + 4 : at + 3;
-        return half < words.size()
-                        && words.get(at).number() != null
-                        && words.get(at + 1).plain().equals("turn")
-                        && words.get(at + 2).plain().equals("and")
-                        && words.get(half).plain().equals("half")
-                        && !isHalved(words, half + 1)
-                ? half + 1
-                : -1;
-    }
-
-    /** "one and a half" is one number. */
-    private static List<Word> halvesJoined(List<Word> words) {
-        List<Word> joined = new ArrayList<>(words.size());
-        for (int i = 0; i < words.size(); i++) {
-            Word word = words.get(i);
-            int behindTurns = behindTurnsAndAHalf(words, i);
-            if (behindTurns > 0) {
-                double sum = Objects.requireNonNull(word.number()) + 0.5;
-                joined.add(new Word(String.valueOf(sum), word.start(), word.end(), sum));
-                joined.add(words.get(i + 1));
-                i = behindTurns - 1;
-                continue;
-            }
-            int half = i + 2 < words.size() && words.get(i + 2).plain().equals("a") ? i + 3 : i + 2;
-            boolean isOne = word.plain().equals("turn")
-                    || (half == i + 3 && word.plain().matches("roll|flick|spin|rotation|loop"));
-            Double number = isOne ? Double.valueOf(1) : word.number();
-            if (number != null
-                    && half < words.size()
-                    && words.get(i + 1).plain().equals("and")
-                    && PARTS.containsKey(words.get(half).plain())
-                    && !isHalved(words, half + 1)) {
-                double sum = number + PARTS.getOrDefault(words.get(half).plain(), 0.0);
-                Word many = new Word(
-                        String.valueOf(sum), word.start(), words.get(half).end(), sum);
-                if (isOne && !word.plain().equals("turn")) {
-                    joined.add(word);
-                    joined.add(many);
-                } else {
-                    joined.add(many);
-                    if (isOne) {
-                        joined.add(word);
-                    }
-                }
-                i = half;
-            } else {
-                joined.add(word);
-            }
-        }
-        return joined;
     }
 }
