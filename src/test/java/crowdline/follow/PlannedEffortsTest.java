@@ -45,6 +45,18 @@ class PlannedEffortsTest {
                 .isCloseTo(1, within(0.2));
     }
 
+    /** Ways are flown wherever they lead: a turn back far out is no landing. */
+    @Test
+    void aWayIsAsGentleFarFromTheDisplayLine() throws Exception {
+        PlannedEfforts jet = new PlannedEfforts(FollowTrial.display("arranged/pilot-three-jet-trainer").plan.bins, 500);
+
+        assertThat(jet.landsRatherThan(seen(150, 1.1, 15, 5000))).isLessThan(15);
+        assertThat(new PlannedEfforts(Small.kink(new Vec(150, 0, 0), new Vec(150, 0, 0)).bins, 500)
+                        .landsRatherThan(seen(150, 1.1, 15, 5000)))
+                .as("with no way")
+                .isGreaterThan(50);
+    }
+
     @Test
     void nothingPlannedSaysNothing() {
         PlannedEfforts timed = new PlannedEfforts(Small.betweenTimed(50, 10, 50).bins, 60);
