@@ -107,15 +107,13 @@ public final class RunningShow implements AutoCloseable {
                 this::followPlan,
                 tracking -> scene.updateAndGet(s -> s.with(tracking)));
         source.to(aircraft::fix, loaded.show().venue().notPlaced().orElse(""));
+        Show show = loaded.show();
+        if (!opening.resumed() || hasOtherActs(show, desk.snapshot().state().day())) {
+            desk.post(atS -> new ShowEvent.ShowOpened(
+                    atS, show.title(), show.acts().stream().map(Act::id).toList()));
+        }
         if (!opening.resumed()) {
-            Show show = loaded.show();
-            desk.post(atS -> new ShowEvent.ShowOpened(
-                    atS, show.title(), show.acts().stream().map(Act::id).toList()));
             show.acts().stream().findFirst().ifPresent(act -> desk.post(ChosenAct.of(show, act)));
-        } else if (hasOtherActs(loaded.show(), desk.snapshot().state().day())) {
-            Show show = loaded.show();
-            desk.post(atS -> new ShowEvent.ShowOpened(
-                    atS, show.title(), show.acts().stream().map(Act::id).toList()));
         }
         var unused = planning.scheduleWithFixedDelay(this::replan, 0, REPLAN_MS, TimeUnit.MILLISECONDS);
         lookThrough(ofTheDay);
