@@ -126,6 +126,11 @@ final class Pilots {
                     Where.HEAD,
                     "^[ \\t]*(?i:sequence|seq|display|programme|program|routine|list|solo|figures)\\b[^\\n]{0,30}[-–—:][ \\t]+"
                             + PersonName.TITLE + PersonName.WHOLE + "(?=[ \\t]*(?:$|\\n|[,(–—]|- ))"),
+            // "Fighter demo (Hugo Lindt):".
+            Way.of(
+                    Where.HEAD,
+                    "^[^\\n(]{0,40}\\b(?i:demo|display|solo|programme|program|sequence|routine|list)[ \\t]*\\([ \\t]*"
+                            + PersonName.TITLE + PersonName.WHOLE + "[ \\t]*\\)"),
             // "Sailplane, Solveig Ahrens, Sunday 15:50".
             Way.of(
                     Where.HEAD,
@@ -195,7 +200,7 @@ final class Pilots {
                     "^[ \\t]*([Tt]he(?:[ \\t]+\\p{Lu}[\\p{L}'’-]+){1,3})(?=[ \\t]*[-–—,:(].*(?i:ship|formation|team|pair|synchro|display)\\b)"),
             Way.of(
                     Where.ANYWHERE,
-                    "[\"“]([^\"”\\n]{3,40})[\"”],? (?i:(?:display|parachute|formation|aerobatic) team)\\b"),
+                    "[\"“]([^\"”\\n]{3,40})[\"”],? (?i:(?:\\w+[- ]?(?:ship|man|strong) )?(?:(?:display|parachute|formation|aerobatic|synchro) )*(?:team|pair|formation))\\b"),
             Way.of(
                     Where.FOOT,
                     "^[ \\t]*((?:\\p{Lu}[\\p{L}'’-]+[ \\t]){1,3}(?:(?:Parachute|Display|Formation|Aerobatic) )+Team)[ \\t]*$"));

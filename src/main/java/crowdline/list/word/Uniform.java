@@ -7,7 +7,7 @@ public final class Uniform {
     /** A rank, with whether its bearer is retired; a pattern without groups. */
     public static final String RANK =
             "(?i:(?:wing commander|squadron leader|flight lieutenant|group captain|air commodore"
-                    + "|flying officer|petty officer|staff sergeant|(?:first|second|third) lieutenant|ensign|corporal|cpl|adjutant|general|pilot officer|warrant officer|chief pilot|first officer"
+                    + "|flying officer|f/?o|petty officer|staff sergeant|(?:first|second|third) lieutenant|ensign|corporal|cpl|adjutant|general|pilot officer|warrant officer|chief pilot|first officer"
                     + "|lieutenant(?: commander| colonel)?|commander|colonel|major|sergeant|captain"
                     + "|(?:flt|fl)\\.? ?(?:lt|ldr)|sqn\\.? ?ldr|(?:wg|wing)\\.? ?cdr|(?:gp|grp)\\.? ?capt|air cdre|fg\\.? ?off|plt\\.? ?off"
                     + "|lt\\.? ?(?:cdr|col|cmdr)|capt|lt|cdr|cmdr|col|sgt|maj)\\b\\.?" + RETIRED + ")";
