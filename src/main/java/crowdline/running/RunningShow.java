@@ -71,6 +71,8 @@ public final class RunningShow implements AutoCloseable {
     private final TakenAsSaid aired = new TakenAsSaid();
     /** On the plan thread only: the figures as they were when the plan was made last. */
     private List<Slot> slots = List.of();
+    /** On the plan thread only: whether nobody knew then when the next of them begins, as while an act is awaited, or on hold. */
+    private boolean assumed;
     /** True as well for who runs a show without a screen. */
     private volatile boolean inSight = true;
     /** On the plan thread only: when it was last told that something left the screen. */
@@ -231,9 +233,10 @@ public final class RunningShow implements AutoCloseable {
                         Optional.of(before),
                         aired.ids(),
                         scene().tracking().behindS(now.figure(), now.nowS()));
-                Plan carried = Carried.of(before, slots, request.slots(), now.nowS());
+                Plan next = planner.plan(aired.request(
+                        assumed ? request.after(Carried.of(before, slots, request.slots(), now.nowS())) : request));
                 slots = request.slots();
-                Plan next = planner.plan(aired.request(request.after(carried)));
+                assumed = now.figure() == null || now.figure().held();
                 scene.updateAndGet(s -> s.with(next));
             } else if (before.equals(Plan.NOT_YET)) {
                 scene.updateAndGet(s -> s.with(Plan.EMPTY));
