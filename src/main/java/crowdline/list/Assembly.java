@@ -88,14 +88,10 @@ final class Assembly {
                         .substring(sentence.start(), sentence.end())
                         .chars()
                         .noneMatch(Character::isLetterOrDigit)) {
-            asides.part(lines.figures() > 0
-                    && text.folded()
-                            .substring(sentence.start(), sentence.end())
-                            .strip()
-                            .equals("--"));
+            asides.part(lines.figures() > 0 && sentence.said(text).equals("--"));
             return;
         }
-        String said = text.folded().substring(sentence.start(), sentence.end()).strip();
+        String said = sentence.said(text);
         boolean takesLeave = lines.figures() > 0 && Foot.takesLeave(said);
         if (takesLeave
                 || Foot.isNothingFlown(said, sentence, pieces, text)

@@ -33,8 +33,7 @@ final class FactSheet {
         boolean[] told = new boolean[sentences.size()];
         boolean isSheet = false;
         for (int i = 0; i < told.length; i++) {
-            String said = text.folded()
-                    .substring(sentences.get(i).start(), sentences.get(i).end());
+            String said = sentences.get(i).said(text);
             boolean isHead =
                     isWholeLine(text, sentences, i) && HEAD.matcher(said).matches();
             boolean isList = LIST.matcher(said).matches() || (sentences.get(i).followsGap(text) && begins(heard, i));

@@ -57,13 +57,13 @@ final class Interview {
     private boolean isSaidYes(int at) {
         int next = next(at);
         return next < sentences.size()
-                && YES.matcher(said(text, sentences.get(next))).matches();
+                && YES.matcher(sentences.get(next).said(text)).matches();
     }
 
     /** The next sentence that says anything; how many there are if none does. */
     private int next(int at) {
         int next = at + 1;
-        while (next < sentences.size() && said(text, sentences.get(next)).isEmpty()) {
+        while (next < sentences.size() && sentences.get(next).said(text).isEmpty()) {
             next++;
         }
         return next;
@@ -71,7 +71,7 @@ final class Interview {
 
     private int before(int at) {
         int before = at - 1;
-        while (before > 0 && said(text, sentences.get(before)).isEmpty()) {
+        while (before > 0 && sentences.get(before).said(text).isEmpty()) {
             before--;
         }
         return before;
@@ -95,7 +95,7 @@ final class Interview {
                 .filter(Heard::isFigure)
                 .flatMap(piece -> piece.drafts().stream())
                 .toList();
-        boolean isOfOne = PRESUPPOSES.matcher(said(text, sentences.get(at))).find();
+        boolean isOfOne = PRESUPPOSES.matcher(sentences.get(at).said(text)).find();
         int next = next(at);
         return asks(text, sentences.get(at))
                 && asked.size() == 1
@@ -127,7 +127,7 @@ final class Interview {
         }
         return sentences.get(before).aside()
                 && !sentences.get(at).aside()
-                && said(text, sentences.get(before)).endsWith("?")
+                && sentences.get(before).said(text).endsWith("?")
                 && heard.get(at).get(0).drafts().get(0).saysAnything();
     }
 
@@ -171,16 +171,16 @@ final class Interview {
                                 piece.drafts().get(0).saysAnything() || (meant != null && Attached.isCount(piece)));
         if (says) {
             boolean isWhere =
-                    WHERE.matcher(said(text, sentences.get(before(at)))).find();
+                    WHERE.matcher(sentences.get(before(at)).said(text)).find();
             Draft of = meant != null && assembly.lines().contains(meant)
                     ? meant
                     : assembly.lines().get(assembly.lines().size() - 1);
-            if (HOW_MANY.matcher(said(text, sentences.get(before(at)))).find()) {
+            if (HOW_MANY.matcher(sentences.get(before(at)).said(text)).find()) {
                 Attached.count(of, heard.get(at).get(0));
             }
             Attached.to(of, sentences.get(at), heard.get(at), text, isWhere);
         }
-        if (!said(text, sentences.get(at)).isEmpty()) {
+        if (!sentences.get(at).said(text).isEmpty()) {
             meant = null;
         }
         return says;
@@ -190,11 +190,7 @@ final class Interview {
         long words = sentence.pieces().stream()
                 .mapToLong(piece -> text.words(piece.from(), piece.to()).size())
                 .sum();
-        String said = said(text, sentence);
+        String said = sentence.said(text);
         return said.endsWith("?") && (words > LONGEST_OWN || ASKED.matcher(said).lookingAt());
-    }
-
-    private static String said(Text text, Sentence sentence) {
-        return text.folded().substring(sentence.start(), sentence.end()).strip();
     }
 }

@@ -223,11 +223,7 @@ public final class ListReader {
 
     /** "Same as Thursday but shorter", and nothing that is flown. */
     private static boolean isOfAnotherDay(Text text, Sentence sentence) {
-        return OTHER_DAY
-                .matcher(text.folded()
-                        .substring(sentence.start(), sentence.end())
-                        .strip())
-                .matches();
+        return OTHER_DAY.matcher(sentence.said(text)).matches();
     }
 
     private static boolean hasWord(String written) {

@@ -116,7 +116,7 @@ final class Replies {
         }
         Sentence sentence = sentences.get(at);
         List<Heard> pieces = heard.get(at);
-        String said = text.folded().substring(sentence.start(), sentence.end()).strip();
+        String said = sentence.said(text);
         boolean isFigure = pieces.stream().anyMatch(Heard::isFigure);
         boolean isNo = NO.matcher(said).matches();
         Draft last = assembly.lines().get(assembly.lines().size() - 1);

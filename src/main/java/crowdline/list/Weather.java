@@ -23,7 +23,7 @@ final class Weather {
     private Weather() {}
 
     static boolean isOf(Text text, Sentence sentence) {
-        String said = text.folded().substring(sentence.start(), sentence.end()).strip();
+        String said = sentence.said(text);
         String begin = said.substring(0, Math.min(said.length(), LONGEST));
         return AHEAD.matcher(begin).matches() && !ALLOWS.matcher(begin).find();
     }

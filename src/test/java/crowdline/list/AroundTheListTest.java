@@ -14,6 +14,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AroundTheListTest {
     private static final ListReader READER = new ListReader(CatalogueFile.shipped());
 
+    /** @param flown figures with a hyphen for each space, parted by spaces */
+    private static void assertFlown(String told, String flown) {
+        assertThat(READER.read(told.replace('~', '\n')).lines())
+                .extracting(ListLine::figure)
+                .extracting(figure -> figure.replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -24,10 +32,7 @@ class AroundTheListTest {
                 "- loop~- spin~- barrel roll~- break, land in sequence | loop spin barrel-roll break landing"
             })
     void whatIsFlownIsFoundWhereverItStands(String told, String flown) {
-        assertThat(READER.read(told.replace('~', '\n')).lines())
-                .extracting(ListLine::figure)
-                .extracting(figure -> figure.replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        assertFlown(told, flown);
     }
 
     @ParameterizedTest
@@ -74,10 +79,7 @@ class AroundTheListTest {
                 "loop, spin, low pass~total 6:45 brakes off to touchdown | loop spin low-pass"
             })
     void noFigureIsLostBesideAnotherNorMadeOfALength(String told, String flown) {
-        assertThat(READER.read(told.replace('~', '\n')).lines())
-                .extracting(ListLine::figure)
-                .extracting(figure -> figure.replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        assertFlown(told, flown);
     }
 
     @Test

@@ -23,6 +23,11 @@ class AsPeopleTellTest {
                 .toList();
     }
 
+    /** @param flown figures with a hyphen for each space, parted by spaces */
+    private static void assertFlown(String text, String flown) {
+        assertThat(figures(text)).extracting(figure -> figure.replace(' ', '-')).containsExactly(flown.split(" "));
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
@@ -34,7 +39,7 @@ class AsPeopleTellTest {
                 "I start with a loop, then a slow roll, and finish with a spin. | loop slow-roll spin"
             })
     void whatIsToldFromItsEndIsFlownFromItsBeginning(String told, String flown) {
-        assertThat(figures(told)).extracting(figure -> figure.replace(' ', '-')).containsExactly(flown.split(" "));
+        assertFlown(told, flown);
     }
 
     @ParameterizedTest
@@ -218,9 +223,7 @@ class AsPeopleTellTest {
                 "stall turn / half roll and some seconds upside down / spin | stall-turn half-roll spin"
             })
     void whatPeopleSayInOtherWordsIsReadToo(String told, String flown) {
-        assertThat(figures(told.replace("\\n", "\n")))
-                .extracting(figure -> figure.replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        assertFlown(told.replace("\\n", "\n"), flown);
     }
 
     @Test
@@ -348,9 +351,7 @@ class AsPeopleTellTest {
                 "TOW TO 3500 AGL~RELEASE~1 LOOP~2 CHANDELLE~3 SPIN~4 LANDING | tow tow-release loop chandelle spin landing"
             })
     void nothingIsLostOrMadeUpByWhatStandsBeside(String told, String flown) {
-        assertThat(figures(told.replace('~', '\n')))
-                .extracting(figure -> figure.replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        assertFlown(told.replace('~', '\n'), flown);
     }
 
     @Test

@@ -21,6 +21,11 @@ public record Sentence(int start, int end, int line, boolean numbered, List<Piec
         pieces = List.copyOf(pieces);
     }
 
+    /** Its words as they are compared, in small letters. */
+    public String said(Text text) {
+        return text.folded().substring(start, end).strip();
+    }
+
     /** Whether an empty line stands before it. */
     public boolean followsGap(Text text) {
         int breaks = 0;
