@@ -282,7 +282,7 @@ final class Choosing {
         List<Entry> entries = new ArrayList<>();
         entries.add(seen);
         boolean isFree = wish.alongM() == null && wish.end() == null;
-        double beyondM = at == null ? 0 : beyondM(at, seen);
+        double beyondM = at != null && isOut ? beyondM(at, seen) : 0;
         for (double share : ELSEWHERE) {
             Entry elsewhere = entry(share * ground.area.spreadM() - m.middleM(), height, m);
             if (isFree && (!wish.isPass() || (at != null && isOut && beyondM(at, elsewhere) < beyondM))) {
