@@ -137,6 +137,7 @@ final class Assembly {
             return;
         }
         if (Overlong.isFromTo(said)
+                || (!sentence.numbered() && Facts.isLimit(said))
                 || (pieces.stream().noneMatch(piece -> piece.isFigure() && !piece.isWeak())
                         && Overlong.saysHowLongTheActIs(said))
                 || (isAfterAll && !sentence.numbered() && Overlong.isAll(rest))) {

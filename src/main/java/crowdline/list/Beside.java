@@ -4,6 +4,7 @@ import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.line.Sided;
 import crowdline.list.name.Names;
+import crowdline.list.piece.GoingOn;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Piece;
 import crowdline.list.split.Piece.Parting;
@@ -230,8 +231,25 @@ final class Beside {
 
     /** "Quarter roll up, hammerhead": it is flown on the line up to what follows. */
     static boolean isQuarterRollUp(Heard heard) {
-        List<String> words = heard.words().stream().map(Word::plain).toList();
-        return words.get(0).endsWith("quarter") && words.contains("roll") && words.contains("up");
+        return isQuarterRoll(heard)
+                && heard.words().stream().anyMatch(word -> word.plain().equals("up"));
+    }
+
+    /** "Quarter roll", "three-quarter roll down": it only changes which side is seen. */
+    private static boolean isQuarterRoll(Heard heard) {
+        return !heard.isFigure()
+                && heard.words().get(0).plain().endsWith("quarter")
+                && heard.words().stream().anyMatch(word -> word.plain().equals("roll"));
+    }
+
+    /** "Quarter roll, level off at 1500", "gear up, climb": it leads to what follows. */
+    static boolean isAhead(Heard heard) {
+        return isQuarterRoll(heard) || Setting.isAll(heard.words());
+    }
+
+    /** "Stall turn, quarter roll up, three-quarter roll down". */
+    static boolean isOnALineOf(Draft previous, Heard heard) {
+        return isQuarterRoll(heard) && GoingOn.hasLines(previous);
     }
 
     /**
@@ -282,6 +300,7 @@ final class Beside {
                 && heard.words().get(0).number() != null
                 && heard.words().get(1).plain().equals("g");
         return isLoad
+                || Setting.isAll(heard.words())
                 || heard.words().stream().allMatch(Prelude::describes)
                 || heard.words().get(0).plain().equals("quarter")
                 || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))

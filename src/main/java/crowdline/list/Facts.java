@@ -78,7 +78,17 @@ final class Facts {
     private static final Pattern ABOUT =
             Pattern.compile("(?:the|my|our|its|his|her) (?:" + String.join("|", SUBJECTS) + ")\\b.*");
 
+    /** "Min height flypast: 100 ft": what is allowed, of all the figures of a name. */
+    private static final Pattern LIMIT = Pattern.compile(
+            "\\W*(?:min(?:imum)?|max(?:imum)?|lowest|highest)\\.? (?:height|alt|altitude|base|speed|g)\\b[^:\n]*:.*",
+            Pattern.DOTALL);
+
     private Facts() {}
+
+    /** Whether a sentence only says between what limits everything is flown. */
+    static boolean isLimit(String said) {
+        return LIMIT.matcher(said).matches();
+    }
 
     /** "The engine has injection, so it runs upside down": told of something nobody flies, whatever figure it names. */
     static boolean isAbout(String said) {

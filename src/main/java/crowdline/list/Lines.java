@@ -31,6 +31,7 @@ final class Lines {
     private final Ahead ahead = new Ahead();
     private boolean isEnd;
     private boolean isFigureNext;
+    private boolean isFigureLater;
     private int figures;
 
     /** Where something ends that takes back what was said before it; -1 if nothing did. */
@@ -68,9 +69,11 @@ final class Lines {
     /** Adds the pieces of a sentence; the first may belong to the line before it. */
     void add(List<Heard> pieces, Told told, @Nullable Draft before) {
         Draft previous = before;
+        int lastFigure = Heard.lastFigure(pieces);
         for (int i = 0; i < pieces.size(); i++) {
             isEnd = i == pieces.size() - 1;
             isFigureNext = Denial.isFigureNext(pieces, i);
+            isFigureLater = i < lastFigure;
             previous = add(pieces.get(i), told, previous);
         }
     }
@@ -203,7 +206,11 @@ final class Lines {
             return previous;
         }
         boolean describes = Beside.describes(heard, sentence);
-        if (isFigureNext && Beside.isQuarterRollUp(heard)) {
+        if (!lines.isEmpty() && Beside.isOnALineOf(last(), heard)) {
+            return taken(last(), draft, piece);
+        }
+        if ((previous == null && isFigureLater && Beside.isAhead(heard))
+                || (isFigureNext && Beside.isQuarterRollUp(heard))) {
             draft.beginAt(piece.start());
             ahead.add(draft);
             return null;

@@ -36,6 +36,10 @@ public final class Sayings {
     /** "At the right end to the left" says where, and which way it turns. */
     private static final String NOT_AT = "(?<!at )(?<!at the )";
 
+    /** "Spin, recovering by 1000 ft" says where it ends, which is not how high it begins. */
+    private static final String NOT_OUT =
+            "(?<!(?:exit|exiting|recover|recovering|recovered|recovery|out|finishing) (?:(?:by |at |above |to )?(?:about |around )?|no lower than |not below ))";
+
     private static final String ONE_WAY = "(?<!left and )(?<!right and )";
     private static final String ONLY = "(?! and (?:left|right) )";
     /** Nothing lasts as many minutes: it is an hour of the day. */
@@ -97,7 +101,10 @@ public final class Sayings {
                 " from ",
                 arriving + "(?:in )?from (?:the )?" + WHOSE + "right" + HAND + "(?: side| end)?",
                 heading(Heading.LEFT));
-        add(" from ", arriving + "from (?:over and )?(?:behind|over) " + CROWD, heading(Heading.AWAY));
+        add(
+                " from ",
+                arriving + "from (?:over and )?(?:behind|over) (?:you|your head|" + CROWD + ")",
+                heading(Heading.AWAY));
         add("left", "back (?:toward|to) the left(?! end)", heading(Heading.LEFT));
         add("right", "back (?:toward|to) the right(?! end)", heading(Heading.RIGHT));
         add(
@@ -203,11 +210,11 @@ public final class Sayings {
                 FAST + RANGE + " (?:km / h|kmh|kph|km h|km)" + kt,
                 Measured.measured(Detail.ENTRY_KT, v -> Math.rint(Units.ktFromMps(Units.mpsFromKmh(v)))));
         String high = "(?: (?:agl|high|height|base|minimum|min|above ground|or so))*";
-        add(" ft ", HIGH + RANGE + " ft" + high, Measured.measured(Detail.HEIGHT_FT, v -> v));
-        add(" agl ", HIGH + RANGE + " agl", Measured.measured(Detail.HEIGHT_FT, v -> v));
+        add(" ft ", NOT_OUT + HIGH + RANGE + " ft" + high, Measured.measured(Detail.HEIGHT_FT, v -> v));
+        add(" agl ", NOT_OUT + HIGH + RANGE + " agl", Measured.measured(Detail.HEIGHT_FT, v -> v));
         add(
                 " metre ",
-                HIGH + RANGE + " metre" + high,
+                NOT_OUT + HIGH + RANGE + " metre" + high,
                 Measured.measured(Detail.HEIGHT_FT, v -> Math.rint(Units.ftFromM(v))));
         add(
                 ":",
@@ -263,7 +270,7 @@ public final class Sayings {
                 "height|base|alt|floor",
                 "(?:height|base|altitude|alt|floor) (?:of |at )?" + NUM + end,
                 Measured.bareHeight(Measured.LEAST_CALLED_FT));
-        add(" at | to | from ", "(?:at|to|from|up to|down to) " + NUM + end, Measured.bareHeight());
+        add(" at | to | from ", NOT_OUT + "(?:at|to|from|up to|down to) " + NUM + end, Measured.bareHeight());
         addOfFigure("¤", "(?<=¤[·/ ]{0,40} )" + NUM + "(?=(?: [·/]+)* $)", Measured.bareHeight());
         addOfFigure(
                 "¤",

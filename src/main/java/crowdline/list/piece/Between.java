@@ -139,7 +139,8 @@ final class Between {
                     && words.subList(i + 1, next.from()).stream().allMatch(LeftOver::isJoining);
             boolean isHow = i > after
                     && Set.of("with", "for").contains(words.get(i).plain())
-                    && words.subList(after, i).stream().anyMatch(word -> COMING_BACK.contains(word.plain()));
+                    && words.subList(own.get(own.size() - 1).from(), i).stream()
+                            .anyMatch(word -> COMING_BACK.contains(word.plain()));
             boolean isAnothers = WHILE.contains(words.get(i).plain())
                     && words.subList(i, next.from()).stream().anyMatch(word -> DOES.contains(word.plain()));
             if (isFrom || (!isHow && !isAnothers && ADDING.contains(words.get(i).plain()))) {

@@ -62,6 +62,8 @@ public final class GoingOn {
             "leftend",
             "rightend");
 
+    private static final Set<String> TOPS = Set.of("top", "apex", "summit");
+
     private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
 
     private static final Set<String> ABOUT =
@@ -137,12 +139,21 @@ public final class GoingOn {
             both = joined(previous.name(), named);
             sense = whole(previous.name(), named);
         }
+        if (sense == null && RollsWithin.areOnASlope(before, heard)) {
+            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
+            previous.doubt();
+            return takenIn(previous, heard);
+        }
+        boolean isHowItArrives =
+                before.figure().equals("run-in") && heard.words().stream().allMatch(Manner.DESCRIBING::has);
         if (sense == null
+                || isHowItArrives
                 || (heard.isFigure()
                         && before.choices().isEmpty()
                         && !heard.isWeak()
                         && !isGuess(heard)
                         && !isNamedAgain(before, heard, sense)
+                        && !isOnTopOf(before, heard, sense)
                         && !sense.figure().startsWith(before.figure() + " ")
                         && !isHeadOf(previous, heard, sense))) {
             return false;
@@ -156,6 +167,11 @@ public final class GoingOn {
             previous.take(draft);
         }
         return takenIn(previous, heard);
+    }
+
+    /** Whether a figure has straight lines on which a roll may be flown. */
+    public static boolean hasLines(Draft draft) {
+        return RollsWithin.mayBeIn(draft);
     }
 
     /** What two stretches are called together; a comma between them may stand for "and". */
@@ -319,7 +335,22 @@ public final class GoingOn {
         Names.Sense again = heard.drafts().get(0).sense();
         return again != null
                 && again.figure().equals(both.figure())
-                && (heard.piece().parting() == Parting.DASH || before.figure().equals(both.figure()));
+                && (heard.piece().parting() == Parting.DASH
+                        || before.figure().equals(both.figure())
+                        || (before.title().equals("hesitation roll") && isPoints(heard.words())));
+    }
+
+    /** "Loop + flick on top": what is flown on top of a figure makes another of it. */
+    private static boolean isOnTopOf(Names.Sense before, Heard heard, Names.Sense both) {
+        return !both.figure().equals(before.figure())
+                && heard.drafts().get(0).means("flick roll")
+                && heard.words().stream().anyMatch(word -> TOPS.contains(word.plain()));
+    }
+
+    /** "8 pt". */
+    private static boolean isPoints(List<Word> words) {
+        return words.stream()
+                .allMatch(word -> word.number() != null || word.plain().equals("point"));
     }
 
     /** "Full roll" is one roll. */

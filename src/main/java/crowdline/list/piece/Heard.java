@@ -55,4 +55,13 @@ public record Heard(Piece piece, List<Draft> drafts, List<Word> words) {
                 .filter(word -> !Manner.FILLER.has(word) && word.number() == null)
                 .count();
     }
+
+    /** Which of the pieces is the last figure; -1 if none is one. */
+    public static int lastFigure(List<Heard> pieces) {
+        int last = pieces.size() - 1;
+        while (last >= 0 && !pieces.get(last).isFigure()) {
+            last--;
+        }
+        return last;
+    }
 }

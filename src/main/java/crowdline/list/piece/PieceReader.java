@@ -61,6 +61,7 @@ public final class PieceReader {
                         : surelySpelt(words.get(i)))
                 .toList()));
         List<Found> found = saidOnce(spelt, Arrival.isSaid(text, spelt) ? naming.of(spelt, true) : naming.of(spelt));
+        found = found.isEmpty() ? Arrival.of(text, spelt) : found;
         if (found.size() > 1) {
             List<Found> named = found.stream()
                     .filter(figure -> !Between.isCameFrom(spelt, figure.from()))

@@ -3,6 +3,7 @@ package crowdline.list.piece;
 import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
+import crowdline.list.split.Piece.Parting;
 import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
@@ -28,7 +29,16 @@ final class RollsWithin {
     /** The same, said behind the roll. */
     private static final Set<String> LINES = Set.of("up", "down", "out");
 
+    /** A line up or down a slope, for the rolls on it. */
+    private static final String SLOPING = "45 degree";
+
     private RollsWithin() {}
+
+    /** Whether a figure has straight lines, up or down, for what is said of a roll on them. */
+    static boolean mayBeIn(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null && WITH_LINES.contains(sense.figure());
+    }
 
     /** "Vertical roll", and "two rolls" in the column beside it. */
     static boolean isCount(Draft previous, Names.Sense before, Heard heard) {
@@ -38,6 +48,16 @@ final class RollsWithin {
                 && draft.saysOnly(Detail.COUNT)
                 && draft.notes().isEmpty()
                 && !previous.says(Detail.COUNT);
+    }
+
+    /** "Line up at 45 degrees, 2 x 4 points". */
+    static boolean areOnASlope(Names.Sense before, Heard heard) {
+        Draft draft = heard.drafts().get(0);
+        Names.Sense within = draft.sense();
+        return within != null
+                && before.figure().startsWith(SLOPING)
+                && heard.piece().parting() == Parting.COMMA
+                && (within.figure().contains("roll") || within.figure().contains("flick"));
     }
 
     /** "Humpty, full roll on the way up" and "rolling 360, 4 rolls": these rolls are no figure of their own. */

@@ -206,23 +206,28 @@ final class Heads {
         if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
             return new Field(List.of(), List.of(), Kind.TIME);
         }
-        if (has(
-                words,
-                "speed",
-                "spd",
-                "airspeed",
-                "kt",
-                "kias",
-                "ias",
-                "velocity",
-                "entry",
-                "mph",
-                "km",
-                "kmh",
-                "kph")) {
+        if (has(words, "exit") && words.size() > 1) {
+            return REMARK;
+        }
+        boolean isHigh = has(words, "height", "alt", "altitude", "hgt", "ht");
+        if (!isHigh
+                && has(
+                        words,
+                        "speed",
+                        "spd",
+                        "airspeed",
+                        "kt",
+                        "kias",
+                        "ias",
+                        "velocity",
+                        "entry",
+                        "mph",
+                        "km",
+                        "kmh",
+                        "kph")) {
             return unit(has(words, "mph") ? "mph" : has(words, "km", "kmh", "kph") ? "kmh" : "kt");
         }
-        if (has(words, "height", "alt", "altitude", "base", "ft", "hgt", "ht", "metre", "m")) {
+        if (isHigh || has(words, "base", "ft", "metre", "m")) {
             return unit(has(words, "metre", "m") ? "metre" : "ft");
         }
         if (has(words, "time", "duration", "dur", "length", "s", "min", "timing")) {

@@ -1,0 +1,62 @@
+package crowdline.list;
+
+import crowdline.list.word.Manner;
+import crowdline.list.word.Word;
+import java.util.List;
+import java.util.Set;
+
+/** What is set in the cockpit between figures, and is none: "gear down", "airbrakes", "clean up, accelerate". */
+final class Setting {
+    private static final Set<String> PARTS = Set.of(
+            "gear",
+            "nose",
+            "undercarriage",
+            "wheel",
+            "flap",
+            "airbrake",
+            "brake",
+            "speedbrake",
+            "hook",
+            "throttle",
+            "power",
+            "burner",
+            "reheat",
+            "afterburner");
+
+    private static final Set<String> DONE = Set.of(
+            "accelerate", "accelerating", "decelerate", "decelerating", "clean", "dirty", "configure", "stay", "slow");
+
+    /** Beside either of them. */
+    private static final Set<String> HOW = Set.of(
+            "up",
+            "down",
+            "in",
+            "out",
+            "on",
+            "off",
+            "low",
+            "idle",
+            "full",
+            "extend",
+            "extended",
+            "retract",
+            "retracted",
+            "air",
+            "speed",
+            "right",
+            "hard",
+            "back");
+
+    private Setting() {}
+
+    /** Whether all these words say only how the aircraft is set. */
+    static boolean isAll(List<Word> words) {
+        return words.stream().anyMatch(word -> isSet(word.plain()))
+                && words.stream()
+                        .allMatch(word -> isSet(word.plain()) || HOW.contains(word.plain()) || Manner.FILLER.has(word));
+    }
+
+    private static boolean isSet(String plain) {
+        return PARTS.contains(plain) || DONE.contains(plain);
+    }
+}

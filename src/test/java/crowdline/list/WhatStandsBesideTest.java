@@ -1,0 +1,114 @@
+package crowdline.list;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import crowdline.list.line.ListLine;
+import crowdline.storage.show.CatalogueFile;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What is said beside a figure and is none itself: where it comes out, what the aircraft has hanging out, what another does. */
+class WhatStandsBesideTest {
+    private static final ListReader READER = new ListReader(CatalogueFile.shipped());
+
+    private static List<ListLine> read(String told) {
+        return READER.read(told.replace('~', '\n')).lines();
+    }
+
+    /** @param flown figures with a hyphen for each space, parted by spaces */
+    private static void assertFlown(String told, String flown) {
+        assertThat(read(told))
+                .extracting(ListLine::figure)
+                .extracting(figure -> figure.replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "spin, three turns, recovering by 1000 ft",
+                "spin 3 turns (recovered at 1,000 ft)",
+                "spin, 3 turns, out at about 300 metres",
+                "split S (exit 500')"
+            })
+    void whereAFigureComesOutIsNotWhereItBegins(String told) {
+        ListLine line = read("loop~" + told + "~low pass").get(1);
+
+        assertThat(line.heightFt()).isNull();
+        assertThat(line.note()).containsPattern("\\d");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "spin at 3000 ft, out at 1500 ft | 3000",
+                "spin from 3000 ft, recover by 1500 ft | 3000",
+                "low pass out to the right at 200 ft | 200"
+            })
+    void whereItBeginsIsStillHeard(String told, double ft) {
+        assertThat(read("loop~" + told + "~low pass").get(1).heightFt()).isEqualTo(ft);
+    }
+
+    @Test
+    void aColumnHoldsWhatItsWholeHeadSays() {
+        List<ListLine> lines = read(
+                "SEQUENCE\tENTRY SPEED\tENTRY HEIGHT\tEXIT HEIGHT\tREMARKS~Derry turn\t380\t800\t900\tto crowd right~"
+                        + "Loop\t400\t500\t1000~Half Cuban\t350\t600\t700~Barrel roll\t410\t510\t520~High speed pass\t540\t300\t310\tfrom right");
+
+        assertThat(lines).extracting(ListLine::entryKt).containsExactly(380.0, 400.0, 350.0, 410.0, 540.0);
+        assertThat(lines).extracting(ListLine::heightFt).containsExactly(800.0, 500.0, 600.0, 510.0, 300.0);
+        assertThat(lines).allMatch(ListLine::sure);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "pull up 500', turn, gear down, airbrakes, land | pull-to-vertical steep-turn landing",
+                "nose down, accelerate, pedal turn, quick stop | pedal-turn quick-stop",
+                "stay low, pull to the vertical, roll | vertical-roll-up",
+                "low pass, flaps out, slow right down, gear down, loop | low-pass loop"
+            })
+    void whatIsSetInTheCockpitIsNoFigure(String told, String flown) {
+        assertFlown(told, flown);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "stall turn, quarter roll up, three-quarter roll down | stall-turn",
+                "stall turn~quarter roll down~spin | stall-turn spin",
+                "quarter roll, level off at 1500 | level-out",
+                "4. Loop + snap on top~5. Spin~6. Loop | avalanche spin loop",
+                "loop, flick at the top, spin | avalanche spin",
+                "loop, flick, spin | loop flick-roll spin",
+                "45 up line, 1.5 snap, spin | 45-degree-up-line-with-roll spin",
+                "pull to 45, 2 x 4 point, push level | 45-degree-up-line-with-roll push-over",
+                "hesitation roll, 8pt | eight-point-roll",
+                "4 x 1/4 roll, spin | four-point-roll spin"
+            })
+    void rollsBelongToTheLinesTheyAreFlownOn(String told, String flown) {
+        assertFlown(told, flown);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "She takes off and then returns along the line with a gentle loop, followed by a spin | take-off reposition loop spin",
+                "We come in from the right~loop~spin | run-in loop spin",
+                "I come over the top of the trees from the left, going flat out, and pull straight up | run-in pull-to-vertical",
+                "Then I come in from the right, sort of diving, and it's a loop | dive loop",
+                "I come in from the left, low, loop | run-in loop",
+                "loop~spin~Min height flypast: 100 ft    Min height aeros: 500 ft | loop spin",
+                "1. Min height pass~2. Loop~3. Spin | low-pass loop spin"
+            })
+    void arrivingIsFlownAndLimitsAreNot(String told, String flown) {
+        assertFlown(told, flown);
+    }
+}
