@@ -24,9 +24,12 @@ import crowdline.speech.pace.Voices;
 import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The words of a show as the Live screen looks them up: names, sentences, remarks and how long they take. */
@@ -128,15 +131,26 @@ public final class ShowLookup {
 
     /** "Rosa Vent, Calder 200": who flies what. */
     public String who(Act act) {
-        String performer = show.performer(act.performer()).map(Performer::name).orElse(act.performer());
-        String airframe = show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe());
+        String performer = performer(act);
+        String airframe = airframe(act);
         return performer.equals(airframe) ? performer : performer + ", " + airframe;
     }
 
-    /** The same under the title of the act; nothing if that says it already. */
+    /** What of that the title of the act does not say already: "Rosa Vent", "Calder 200", both or nothing. */
     public String whoElse(Act act) {
-        String who = who(act);
-        return who.equals(act.title()) ? "" : who;
+        String title = act.title().toLowerCase(Locale.ROOT);
+        return Stream.of(performer(act), airframe(act))
+                .distinct()
+                .filter(name -> !title.contains(name.toLowerCase(Locale.ROOT)))
+                .collect(Collectors.joining(", "));
+    }
+
+    private String performer(Act act) {
+        return show.performer(act.performer()).map(Performer::name).orElse(act.performer());
+    }
+
+    private String airframe(Act act) {
+        return show.aircraft(act.airframe()).map(a -> a.name()).orElse(act.airframe());
     }
 
     /**

@@ -35,7 +35,7 @@ public final class AircraftSource implements AutoCloseable {
     private final LongSupplier nanos;
     private final SerialPorts ports;
     private volatile Consumer<Fix> taker = fix -> {};
-    private volatile String useless = "";
+    private volatile Supplier<String> useless = () -> "";
     private final AtomicReference<Open> open = new AtomicReference<>(Open.NOTHING);
 
     /** What is open now and from where, how it stands, and what is wrong with it if anything. */
@@ -56,9 +56,9 @@ public final class AircraftSource implements AutoCloseable {
     /**
      * Who gets the positions from now on.
      *
-     * @param why nothing can be made of them, in a sentence; empty where something can
+     * @param why nothing can be made of them, in a sentence; empty where something can; asked from any thread
      */
-    public void to(Consumer<Fix> next, String why) {
+    public void to(Consumer<Fix> next, Supplier<String> why) {
         taker = next;
         useless = why;
     }
@@ -71,7 +71,7 @@ public final class AircraftSource implements AutoCloseable {
     /** What is wrong with it, in one phrase; empty where nothing is, or nothing is open. */
     public String trouble() {
         String own = open().trouble().get();
-        return own.isEmpty() && isOpen() ? useless : own;
+        return own.isEmpty() && isOpen() ? useless.get() : own;
     }
 
     /** What is open: a port's or a file's name; empty where nothing is. */

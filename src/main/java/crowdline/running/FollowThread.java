@@ -9,6 +9,7 @@ import crowdline.steer.Tracking;
 import crowdline.telemetry.Fix;
 import crowdline.telemetry.LocalFrame;
 import crowdline.telemetry.Reading;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.RejectedExecutionException;
@@ -23,9 +24,13 @@ import org.jspecify.annotations.Nullable;
 public final class FollowThread implements AutoCloseable {
     private static final System.Logger LOG = System.getLogger(FollowThread.class.getName());
     private static final long TICK_MS = 250;
+    /** Nobody is on the way to a display from further off, metres. Tuned. */
+    private static final double ELSEWHERE_M = 50_000;
 
     private final Desk desk;
     private final @Nullable LocalFrame frame;
+    /** How far from the datum the last position was, metres. */
+    private volatile double awayM;
     /** On the follow thread only. */
     private final AircraftFollowing following;
 
@@ -63,12 +68,25 @@ public final class FollowThread implements AutoCloseable {
             return;
         }
         double atS = desk.nowS();
+        Reading reading = reading(frame, fix, atS);
+        awayM = Math.hypot(reading.alongM(), reading.awayM());
         try {
-            thread.execute(() ->
-                    guarded(atS, () -> following.reading(desk.snapshot().state(), reading(frame, fix, atS))));
+            thread.execute(
+                    () -> guarded(atS, () -> following.reading(desk.snapshot().state(), reading)));
         } catch (RejectedExecutionException e) {
             LOG.log(System.Logger.Level.DEBUG, "A position came after the show was closed", e);
         }
+    }
+
+    /** Says that the last position is nowhere near the display; empty if it is near, or there was none. From any thread. */
+    String elsewhere() {
+        double lastM = awayM;
+        return lastM < ELSEWHERE_M
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "The aircraft is %,.0f km from the field; check the field's place on the page Show (Ctrl+2)",
+                        lastM / 1000);
     }
 
     private static Reading reading(LocalFrame frame, Fix fix, double atS) {

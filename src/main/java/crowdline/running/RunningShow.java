@@ -108,7 +108,7 @@ public final class RunningShow implements AutoCloseable {
                 frame(loaded.show().venue()),
                 this::followPlan,
                 tracking -> scene.updateAndGet(s -> s.with(tracking)));
-        source.to(aircraft::fix, loaded.show().venue().notPlaced().orElse(""));
+        source.to(aircraft::fix, () -> loaded.show().venue().notPlaced().orElseGet(aircraft::elsewhere));
         Show show = loaded.show();
         if (!opening.resumed() || hasOtherActs(show, desk.snapshot().state().day())) {
             desk.post(atS -> new ShowEvent.ShowOpened(
@@ -331,7 +331,7 @@ public final class RunningShow implements AutoCloseable {
 
     @Override
     public void close() {
-        source.to(fix -> {}, "");
+        source.to(fix -> {}, () -> "");
         aircraft.close();
         // What the desk still sees to asks for plans until it has closed.
         desk.close();

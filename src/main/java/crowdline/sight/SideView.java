@@ -220,7 +220,10 @@ public record SideView(
         }
         Spot at = craft.at();
         double awayM = Math.hypot(at.alongM(), at.awayM() + (crowdM == null ? 0 : crowdM));
-        return shown ? craft.word() : craft.word() + String.format(Locale.ROOT, ", %.1f km away", awayM / 1000);
+        return shown
+                ? craft.word()
+                : craft.word()
+                        + String.format(Locale.ROOT, awayM < 9_950 ? ", %.1f km away" : ", %.0f km away", awayM / 1000);
     }
 
     public boolean isEmpty() {

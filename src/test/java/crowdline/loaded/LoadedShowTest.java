@@ -27,6 +27,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -77,6 +78,17 @@ class LoadedShowTest {
                 .findFirst()
                 .orElseThrow()
                 .durationS();
+    }
+
+    @Test
+    void underATitleStandsOnlyWhatItDoesNotSay() {
+        ShowLookup words = loaded.words();
+        Act act = loaded.show().acts().get(0);
+        String[] who = words.who(act).split(", ");
+        assertThat(words.whoElse(act.withTitle("The opening"))).isEqualTo(who[0] + ", " + who[1]);
+        assertThat(words.whoElse(act.withTitle(who[0] + " and friend"))).isEqualTo(who[1]);
+        assertThat(words.whoElse(act.withTitle(who[0] + " and the " + who[1].toUpperCase(Locale.ROOT))))
+                .isEmpty();
     }
 
     /** In Live, in the debrief, in the table and on paper: the same names, and none of them twice. */

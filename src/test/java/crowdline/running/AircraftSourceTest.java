@@ -55,7 +55,7 @@ class AircraftSourceTest {
     @Test
     void positionsThatCannotBePlacedAreATroubleOfWhateverIsOpen() throws Exception {
         String why = "where the aircraft is cannot be told without the venue's elevationFt; add it to the show file";
-        source.to(fix -> {}, why);
+        source.to(fix -> {}, () -> why);
         assertThat(source.trouble()).isEmpty();
         Path log = Files.writeString(folder.resolve("pass.igc"), FIX + "B1300005312000N00224000EA0030000300\n");
         source.open(log.toString(), 1, InputStream.nullInputStream());

@@ -7,6 +7,7 @@ import crowdline.loaded.LoadedShow;
 import crowdline.loaded.ShowLoader;
 import crowdline.show.Act;
 import crowdline.show.Show;
+import crowdline.show.Venue;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.journal.JournalMachine;
@@ -14,6 +15,10 @@ import crowdline.storage.journal.JournalOpening;
 import crowdline.storage.journal.JournalShelf;
 import crowdline.storage.journal.JournalShow;
 import crowdline.storage.show.CatalogueFile;
+import crowdline.telemetry.Fix;
+import crowdline.telemetry.FixQuality;
+import crowdline.telemetry.HeightKind;
+import crowdline.telemetry.LocalFrame;
 import crowdline.telemetry.serial.SerialPorts;
 import java.io.IOException;
 import java.io.InputStream;
@@ -22,6 +27,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -68,6 +74,32 @@ class RunningShowTest {
         RunningShow noon = running(whole, shelf(0).openChanged(identity));
         noon.close();
         assertThat(noon.desk().snapshot().state().day().order()).containsExactly(first.id(), "again");
+    }
+
+    @Test
+    void anAircraftNowhereNearTheFieldIsSaidToBeElsewhere() throws Exception {
+        Path file = file();
+        LoadedShow loaded = loaded(file);
+        Venue venue = loaded.show().venue();
+        double latDeg = Objects.requireNonNull(venue.latDeg());
+        double lonDeg = Objects.requireNonNull(venue.lonDeg());
+        JournalOpening opening = shelf(0).open(JournalShow.of(file, Files.readAllBytes(file)));
+        try (RunningShow running = running(loaded, opening);
+                FollowThread follow = new FollowThread(
+                        running.desk(), new LocalFrame(venue), state -> Optional.empty(), tracking -> {})) {
+            assertThat(follow.elsewhere()).isEmpty();
+            follow.fix(at(latDeg + 0.1, lonDeg));
+            assertThat(follow.elsewhere()).isEmpty();
+            // A degree of latitude is 111 km.
+            follow.fix(at(latDeg + 1.5, lonDeg));
+            assertThat(follow.elsewhere()).startsWith("The aircraft is 167 km from the field");
+            follow.fix(at(latDeg, lonDeg));
+            assertThat(follow.elsewhere()).isEmpty();
+        }
+    }
+
+    private static Fix at(double latDeg, double lonDeg) {
+        return new Fix(0, null, latDeg, lonDeg, 300, HeightKind.SEA_LEVEL, 60.0, 90.0, FixQuality.SATELLITE);
     }
 
     private static Act again(Act act) {

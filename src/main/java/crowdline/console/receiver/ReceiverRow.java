@@ -61,7 +61,7 @@ public record ReceiverRow(String name, String where, Way way, boolean inUse) {
     static String said(Receivers found) {
         String how = "Enter chooses, Esc cancels. Tab goes to the field for a port that is not listed.";
         if (!found.inUse().isEmpty()) {
-            return "In use: " + named(found.inUse()) + (found.state().isEmpty() ? ". " : " (" + found.state() + "). ")
+            return "In use: " + named(found.inUse()) + (found.state().isEmpty() ? "" : ": " + found.state()) + ". "
                     + how;
         }
         return (found.ports().isEmpty()

@@ -3,6 +3,7 @@ package crowdline.telemetry.serial;
 import crowdline.telemetry.Fix;
 import crowdline.telemetry.ReceiverFeed;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
@@ -29,7 +30,7 @@ final class ReceiverSession implements ReaderThread.Steps {
     private ReceiverFeed feed = new ReceiverFeed();
     private ReceiverStatus.State state = ReceiverStatus.State.SEARCHING;
     private long withoutFixAtFix;
-    private String trouble = "looking for the receiver";
+    private String trouble = "looking for it";
     private volatile Facts facts;
 
     /** What the status is made of; handed to other threads as one. */
@@ -68,7 +69,7 @@ final class ReceiverSession implements ReaderThread.Steps {
     public void release() {
         drop();
         if (state != ReceiverStatus.State.ENDED) {
-            turn(ReceiverStatus.State.CLOSED, "receiver closed");
+            turn(ReceiverStatus.State.CLOSED, "closed");
         }
         publish();
     }
@@ -86,7 +87,7 @@ final class ReceiverSession implements ReaderThread.Steps {
         withoutFixAtFix = 0;
         health.restart(nowNs);
         search.begin(nowNs);
-        turn(ReceiverStatus.State.SEARCHING, "listening to the receiver");
+        turn(ReceiverStatus.State.SEARCHING, "listening");
         return 0;
     }
 
@@ -96,7 +97,7 @@ final class ReceiverSession implements ReaderThread.Steps {
         if (count < 0) {
             feed.finish().forEach(fix -> give(nowNs, fix));
             drop();
-            turn(ReceiverStatus.State.GONE, "receiver gone, looking for it again");
+            turn(ReceiverStatus.State.GONE, "gone, looking for it again");
             return opener.speedsBaud().isEmpty() ? 0 : RETRY_MS;
         }
         List<Fix> read = feed.accept(buffer, count);
@@ -120,18 +121,18 @@ final class ReceiverSession implements ReaderThread.Steps {
             turn(ReceiverStatus.State.SEARCHING, searching());
         } else if (counts.fixes() > 0) {
             boolean lost = counts.withoutFix() + counts.guessed() > withoutFixAtFix;
-            turn(ReceiverStatus.State.RECEIVING, lost ? "receiver lost its position" : "last position");
+            turn(ReceiverStatus.State.RECEIVING, lost ? "lost its position" : "last position");
         } else if (counts.withoutHeight() > 0) {
-            turn(ReceiverStatus.State.NO_FIX, "receiver sends no heights; switch on its GGA sentences");
+            turn(ReceiverStatus.State.NO_FIX, "sends no heights; switch on its GGA sentences");
         } else if (counts.withoutFix() > 0) {
-            turn(ReceiverStatus.State.NO_FIX, "receiver has no position yet");
+            turn(ReceiverStatus.State.NO_FIX, "has no position yet");
         } else {
-            turn(ReceiverStatus.State.NO_FIX, "receiver sends no positions; switch on its GGA and RMC sentences");
+            turn(ReceiverStatus.State.NO_FIX, "sends no positions; switch on its GGA and RMC sentences");
         }
     }
 
     private String searching() {
-        return "listening to the receiver at " + search.baud() + " baud"
+        return String.format(Locale.ROOT, "listening at %,d baud", search.baud())
                 + (search.hearsBytes() ? ", nothing readable yet" : ", nothing heard yet");
     }
 

@@ -48,7 +48,7 @@ public record ReceiverStatus(
     /** Rates and shares as a phrase: "5.0 a second, last 0.2 s ago, 3 % lost". */
     static String rates(double readingsPerS, double ageS, double lostShare, double badShare) {
         StringBuilder text = new StringBuilder(
-                String.format(Locale.ROOT, "receiver %.1f a second, last %.1f s ago", readingsPerS, ageS));
+                String.format(Locale.ROOT, "%.1f positions a second, the last %.1f s ago", readingsPerS, ageS));
         appendShare(text, lostShare, "lost");
         appendShare(text, badShare, "damaged");
         return text.toString();

@@ -251,6 +251,16 @@ class LivePresenterTest {
     }
 
     @Test
+    void whereTheClockStandsInThereIsNoDoubtWhichFigureItGoesBy() {
+        LiveState lost = SmallShow.after(
+                new FlightEvent.SourceChosen(99, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftLost(103, 102));
+        LiveMoment moment = SmallShow.moment(104, Plan.EMPTY, lost);
+        assertThat(presenter.view(seen(moment, "Low pass")).now().name()).isEqualTo("Loop");
+    }
+
+    @Test
     void callOfTheFigureAfterOneThatMayBeginAtAnyTimeWaitsForThatOneAndTellsNoSeconds() {
         Plan call = SmallShow.plan(SmallShow.placed("r-call-2", "f2", RemarkKind.CALL, 115));
         LiveState swapped = SmallShow.after(new FlightEvent.ActStarted(100), new FlightEvent.NextSwapped(101));

@@ -62,7 +62,7 @@ class ReceiverPanelTest {
         ReceiverRow first = ReceiverRow.of(found).get(0);
         assertThat(first.name()).isEqualTo("/dev/pts/7");
         assertThat(first.inUse()).isTrue();
-        assertThat(ReceiverRow.said(found)).startsWith("In use: /dev/pts/7 (receiving). ");
+        assertThat(ReceiverRow.said(found)).startsWith("In use: /dev/pts/7: receiving. ");
     }
 
     @Test

@@ -38,7 +38,7 @@ class ReceiverSessionTest {
         assertThat(status.state()).isEqualTo(ReceiverStatus.State.SEARCHING);
         assertThat(status.baud()).isNull();
         assertThat(status.ageS()).isNull();
-        assertThat(status.text()).isEqualTo("listening to the receiver at 9600 baud, nothing readable yet");
+        assertThat(status.text()).isEqualTo("listening at 9,600 baud, nothing readable yet");
     }
 
     @Test
@@ -51,7 +51,9 @@ class ReceiverSessionTest {
         assertThat(status.ageS()).isCloseTo(0.3, within(0.11));
         assertThat(status.lostShare()).isZero();
         assertThat(status.badShare()).isZero();
-        assertThat(status.text()).startsWith("receiver 5.0 a second, last 0.").endsWith(" s ago");
+        assertThat(status.text())
+                .startsWith("5.0 positions a second, the last 0.")
+                .endsWith(" s ago");
     }
 
     @Test
@@ -90,7 +92,7 @@ class ReceiverSessionTest {
             step(200);
         }
 
-        assertThat(session.status().text()).isEqualTo("receiver lost its position 3 s ago");
+        assertThat(session.status().text()).isEqualTo("lost its position 3 s ago");
     }
 
     @Test
@@ -101,7 +103,7 @@ class ReceiverSessionTest {
         }
 
         assertThat(session.status().state()).isEqualTo(ReceiverStatus.State.NO_FIX);
-        assertThat(session.status().text()).isEqualTo("receiver has no position yet");
+        assertThat(session.status().text()).isEqualTo("has no position yet");
     }
 
     @Test

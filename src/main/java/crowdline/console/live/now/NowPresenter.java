@@ -75,7 +75,10 @@ public final class NowPresenter {
     private static NowView flying(
             LiveMoment moment, ShowLookup words, @Nullable Act act, ActSheet sheet, FigureNow figure) {
         String name = words.name(act, moment.state().variant(), figure.figureId());
-        String other = moment.tracking().otherName();
+        // Where the clock stands in, nothing is read that could leave a doubt.
+        String other = moment.state().course().clockStandsIn()
+                ? null
+                : moment.tracking().otherName();
         double wholeS = figure.wholeS();
         double leftShare = wholeS <= 0 ? 0 : figure.leftS() / wholeS;
         String left = figure.held()
