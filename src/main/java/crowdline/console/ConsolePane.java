@@ -65,7 +65,7 @@ public final class ConsolePane extends JPanel {
     private transient Supplier<Set<Command>> ofTheWindow = () -> EnumSet.noneOf(Command.class);
     private transient Supplier<Set<Command>> besideLive = () -> EnumSet.noneOf(Command.class);
     private Place place = Place.PREPARE;
-    private boolean keysShown;
+    private KeysShown keysShown = KeysShown.NONE;
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 
@@ -194,7 +194,7 @@ public final class ConsolePane extends JPanel {
     }
 
     boolean keysShown() {
-        return keysShown;
+        return keysShown != KeysShown.NONE;
     }
 
     private PlaceScreen screen() {
@@ -222,7 +222,7 @@ public final class ConsolePane extends JPanel {
             walk.comeFrom(prepare.chosenPlace().actId());
         }
         place = next;
-        keysShown = false;
+        keysShown = KeysShown.NONE;
         turn();
     }
 
@@ -249,27 +249,33 @@ public final class ConsolePane extends JPanel {
         OnAir running = live.running();
         if (running != null) {
             boolean inLive =
-                    place == Place.LIVE && !keysShown && !live.announcements().isOpen();
+                    place == Place.LIVE && !keysShown() && !live.announcements().isOpen();
             running.inSight(inLive || elsewhere.getAsBoolean());
         }
         foot.warn(live.warnings());
-        if (inIncident() && keysShown) {
-            keysShown = false;
+        if (inIncident() && keysShown()) {
+            keysShown = KeysShown.NONE;
             turn();
         } else {
             allow();
         }
     }
 
-    /** Shows the sheet of keys over the place in front, or hides it. */
-    public void showKeys(boolean shown) {
+    /** Shows a sheet of keys over the place in front, or none. */
+    public void showKeys(KeysShown shown) {
         boolean inLive = place.scope() == Command.Scope.LIVE;
-        keys.show(KeysOverlay.sheet(
-                place.scope(),
-                inLive ? PedalCommands.keys(learned) : Map.of(),
-                inLive ? PedalCommands.inWords(learned) : ""));
+        Map<String, Command> taken = inLive ? PedalCommands.keys(learned) : Map.of();
+        keys.show(
+                shown == KeysShown.EVERYWHERE
+                        ? KeysOverlay.everywhere(place.scope(), taken)
+                        : KeysOverlay.sheet(place.scope(), taken, inLive ? PedalCommands.inWords(learned) : ""));
         keysShown = shown;
         turn();
+    }
+
+    /** Shows the next sheet of keys: those of the place, those of every place, none again. */
+    void turnKeys() {
+        showKeys(keysShown.next());
     }
 
     /** What pedals and remotes do, for the sheet of keys. */
@@ -339,10 +345,10 @@ public final class ConsolePane extends JPanel {
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     void keepFocus() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (!keysShown && (staysWhereItWas(owner) || screen().takeFocus())) {
+        if (!keysShown() && (staysWhereItWas(owner) || screen().takeFocus())) {
             return;
         }
-        if (screen().needsNoFocus() || keysShown || owner == null || !owner.isShowing()) {
+        if (screen().needsNoFocus() || keysShown() || owner == null || !owner.isShowing()) {
             requestFocusInWindow();
         }
     }
@@ -362,7 +368,7 @@ public final class ConsolePane extends JPanel {
     }
 
     private void turn() {
-        cards.show(stage, keysShown ? KEYS : place.name());
+        cards.show(stage, keysShown() ? KEYS : place.name());
         strip.look();
         SwingUtilities.invokeLater(this::keepFocus);
         allow();

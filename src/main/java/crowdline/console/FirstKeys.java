@@ -75,7 +75,7 @@ final class FirstKeys implements KeyDispatcher.Room {
             return false;
         }
         if (pane.keysShown()) {
-            pane.showKeys(false);
+            pane.showKeys(KeysShown.NONE);
             return true;
         }
         if ((pane.place() == Place.WALK && pane.walk().closeNote())

@@ -89,7 +89,7 @@ final class WindowCommands {
                         always,
                         () -> wear(look().with(look().zoom().smaller())))
                 .on(Command.FULL_SCREEN, always, fullScreen::turn)
-                .on(Command.HELP, outside, () -> pane.showKeys(!pane.keysShown()))
+                .on(Command.HELP, outside, pane::turnKeys)
                 .on(Command.EXPLAIN, outside, () -> windows.explain(pane.place()))
                 .on(Command.TOUR, outside, tour::next)
                 .on(Command.TOUR_BACK, () -> outside.getAsBoolean() && tour.isOn(), tour::back)

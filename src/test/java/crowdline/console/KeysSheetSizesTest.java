@@ -27,9 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class KeysSheetSizesTest {
     private static final int FOOT_AND_MENU_PX = 80;
     /** Down to here are the titles. */
-    private static final double HEAD_PX = 96;
-    /** Where the right column begins, against the width. */
-    private static final double MIDDLE = 0.56;
+    private static final double HEAD_PX = 68;
 
     @BeforeAll
     static void loadType() {
@@ -39,23 +37,41 @@ class KeysSheetSizesTest {
     @ParameterizedTest
     @CsvSource({"1280, 800, 100", "1280, 800, 200", "1920, 1080, 100", "1920, 1080, 160", "1920, 1080, 200"})
     void allRowsHaveTheSameSizes(int wide, int tall, int zoom) {
-        for (Command.Scope place : List.of(Command.Scope.LIVE, Command.Scope.WORDS, Command.Scope.WALK)) {
-            Sheet sheet = KeysOverlay.sheet(place, Map.of(), "");
-            List<Written> written = written(sheet, wide, tall - FOOT_AND_MENU_PX, zoom);
-            double middle = wide * MIDDLE;
-            rows(
-                    sheet.here(),
-                    written.stream().filter(w -> w.ink().getMinX() < middle).toList());
-            rows(
-                    sheet.window(),
-                    written.stream().filter(w -> w.ink().getMinX() > middle).toList());
+        for (Sheet sheet : sheets()) {
+            rows(sheet.entries(), written(sheet, wide, tall - FOOT_AND_MENU_PX, zoom));
         }
     }
 
-    private static void rows(List<Entry> rows, List<Written> column) {
-        assertThat(sizes(rows.stream().flatMap(e -> e.keys().stream()).toList(), column))
+    /** Letters of less than a sixty-fourth of the height of a screen are hard to read at arm's length. Tuned. */
+    @ParameterizedTest
+    @CsvSource({"1280, 800", "1920, 1080"})
+    void whereLettersAreLargeTheSheetIsReadAtArmsLength(int wide, int tall) {
+        for (Sheet sheet : sheets()) {
+            List<Written> written = written(sheet, wide, tall - FOOT_AND_MENU_PX, 200);
+            List<String> labels = sheet.entries().stream().map(Entry::label).toList();
+            assertThat(sizes(labels, written)).allSatisfy(px -> assertThat(px).isGreaterThan(tall / 64.0));
+        }
+    }
+
+    private static List<Sheet> sheets() {
+        List<Sheet> sheets = new ArrayList<>();
+        for (Command.Scope place : List.of(
+                Command.Scope.PREPARE,
+                Command.Scope.WORDS,
+                Command.Scope.WALK,
+                Command.Scope.LIVE,
+                Command.Scope.DEBRIEF,
+                Command.Scope.GLOSSARY)) {
+            sheets.add(KeysOverlay.sheet(place, Map.of(), ""));
+            sheets.add(KeysOverlay.everywhere(place, Map.of()));
+        }
+        return sheets;
+    }
+
+    private static void rows(List<Entry> rows, List<Written> written) {
+        assertThat(sizes(rows.stream().flatMap(e -> e.keys().stream()).toList(), written))
                 .hasSize(1);
-        assertThat(sizes(rows.stream().map(Entry::label).toList(), column)).hasSize(1);
+        assertThat(sizes(rows.stream().map(Entry::label).toList(), written)).hasSize(1);
     }
 
     private static List<Written> written(Sheet sheet, int wide, int tall, int zoom) {

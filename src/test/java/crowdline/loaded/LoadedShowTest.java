@@ -84,10 +84,11 @@ class LoadedShowTest {
     void underATitleStandsOnlyWhatItDoesNotSay() {
         ShowLookup words = loaded.words();
         Act act = loaded.show().acts().get(0);
-        String[] who = words.who(act).split(", ");
-        assertThat(words.whoElse(act.withTitle("The opening"))).isEqualTo(who[0] + ", " + who[1]);
-        assertThat(words.whoElse(act.withTitle(who[0] + " and friend"))).isEqualTo(who[1]);
-        assertThat(words.whoElse(act.withTitle(who[0] + " and the " + who[1].toUpperCase(Locale.ROOT))))
+        List<String> who = List.of(words.who(act).split(", ", -1));
+        assertThat(words.whoElse(act.withTitle("The opening"))).isEqualTo(who.get(0) + ", " + who.get(1));
+        assertThat(words.whoElse(act.withTitle(who.get(0) + " and friend"))).isEqualTo(who.get(1));
+        assertThat(words.whoElse(
+                        act.withTitle(who.get(0) + " and the " + who.get(1).toUpperCase(Locale.ROOT))))
                 .isEmpty();
     }
 

@@ -10,7 +10,7 @@ final class Parts {
     /** What it costs to end a part at a comma, or within a clause, instead of at a full stop, in lengths of a part; tuned. */
     private static final double CLAUSE = 0.25;
 
-    private static final double WORD = 0.45;
+    private static final double WORD = 0.8;
     /** Quotation marks and brackets after the full stop. */
     private static final Pattern CLOSING = Pattern.compile("[\"'”’)]+$");
 

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /** Paints what every key does, over the whole place. The keys go on working while it is shown. */
 public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     private static final double LEARNED_PX = 46;
-    /** Keys take no more of a column than this share, and keys and names together no more than that. */
+    /** Keys take no more of a column than this share. */
     private static final double MOST_KEYS = 0.4;
 
     /** What stands in the row of another, or is told there. */
@@ -35,21 +35,20 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             Command.SECOND_LARGER,
             Command.SECOND_SMALLER);
 
-    private static final double MOST_WORDS = 0.56;
+    /** The share of a row that is the name of a command; what it does stands under it. */
+    private static final double LABEL = 0.5;
 
     /**
      * What is on it.
      *
-     * @param title the headline
-     * @param place the place whose keys these are
-     * @param here commands of that place
-     * @param window commands of the window
+     * @param title whose keys these are
+     * @param how how to go on from here
+     * @param entries the commands
      * @param learned what pedals and remotes do, one sentence; empty if nothing was learned
      */
-    public record Sheet(String title, String place, List<Entry> here, List<Entry> window, String learned) {
+    public record Sheet(String title, String how, List<Entry> entries, String learned) {
         public Sheet {
-            here = List.copyOf(here);
-            window = List.copyOf(window);
+            entries = List.copyOf(entries);
         }
     }
 
@@ -66,9 +65,9 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     }
 
     /**
-     * The sheet made from the table of commands, so that it cannot differ from what the keys do.
+     * The keys of a place, made from the table of commands, so that they cannot differ from what the keys do.
      *
-     * @param place the place whose keys stand beside those of the window
+     * @param place the place
      * @param taken keys that were learned for other commands than their own
      * @param learned what pedals and remotes do, one sentence; empty if nothing was learned
      */
@@ -81,17 +80,26 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             case GLOSSARY -> Command.GLOSSARY.label();
             default -> Command.LIVE.label();
         };
+        return new Sheet(
+                "Keys in " + name,
+                "They still work while this is open. F1 goes on to the keys that work everywhere, Esc closes it.",
+                entries(place, taken),
+                learned);
+    }
+
+    /**
+     * The keys that work in a place and in every other.
+     *
+     * @param place the place
+     * @param taken keys that were learned for other commands than their own
+     */
+    public static Sheet everywhere(Command.Scope place, Map<String, Command> taken) {
         List<Entry> everywhere = new ArrayList<>(entries(Command.Scope.FIRST, taken));
         everywhere.addAll(entries(Command.Scope.WINDOW, taken));
         if (place != Command.Scope.LIVE) {
             everywhere.addAll(entries(Command.Scope.EDIT, taken));
         }
-        return new Sheet(
-                "The keys still work while this is open. F1 or Esc closes it.",
-                name,
-                entries(place, taken),
-                everywhere,
-                learned);
+        return new Sheet("Keys everywhere", "They still work while this is open. F1 or Esc closes it.", everywhere, "");
     }
 
     private static List<Entry> entries(Command.Scope scope, Map<String, Command> taken) {
@@ -136,7 +144,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
 
     @Override
     protected String spoken(Sheet v) {
-        return Stream.concat(v.here().stream(), v.window().stream())
+        return v.entries().stream()
                         .map(e -> String.join(" or ", e.keys()) + ": " + e.label() + ".")
                         .collect(Collectors.joining(" "))
                 + (v.learned().isEmpty() ? "" : " " + v.learned());
@@ -146,11 +154,11 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     protected void paint(Pen pen, Sheet v, Box box) {
         Box inner = box.inset(pen.px(32), pen.px(18));
         Box top = inner.top(pen.px(40));
-        TextBlock title = pen.line("Keys", TextRole.NEXT, true, top);
+        TextBlock title = pen.line(v.title(), TextRole.NEXT, true, top);
         pen.midway(title, top, pen.palette().text());
         Box how = top.rightOf(title.widthPx() + pen.px(24));
         pen.midway(
-                pen.line(v.title(), TextRole.SMALL, false, how),
+                pen.line(v.how(), TextRole.SMALL, false, how),
                 how,
                 pen.palette().soft());
         Box rest = inner.belowTop(pen.px(52));
@@ -161,46 +169,51 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             pen.midway(learned, foot.belowTop(pen.px(6)), pen.palette().text());
             rest = rest.aboveBottom(foot.h() + pen.px(4));
         }
-        double left = rest.w() * 0.56;
-        column(pen, v.place(), v.here(), rest.left(left - pen.px(20)));
-        column(pen, "Everywhere", v.window(), rest.rightOf(left + pen.px(20)));
+        columns(pen, v.entries(), rest);
     }
 
-    private static void column(Pen pen, String caption, List<Entry> entries, Box box) {
-        Box top = box.top(pen.px(26));
-        pen.midway(
-                pen.line(caption, TextRole.VALUE, true, top), top, pen.palette().text());
-        Box rest = box.belowTop(pen.px(32));
-        double each = Math.min(rest.h() / entries.size(), pen.px(46));
+    /** In two columns, read down the left one first. */
+    private static void columns(Pen pen, List<Entry> entries, Box box) {
+        int half = (entries.size() + 1) / 2;
+        Box rest = box.left(box.w() / 2 - pen.px(20));
+        double each = Math.min(rest.h() / half, pen.px(50));
         double gap = pen.px(14);
         // One size for every row, the largest at which the longest fits.
         double keyPx = keyPx(pen, entries, new Box(0, 0, rest.w() * MOST_KEYS, each));
         double keysWidth = longest(pen, entries, keyPx, each);
-        double labelPx = labelPx(pen, entries, rest.w() * MOST_WORDS - keysWidth - gap, each);
-        double labelWidth = widest(pen, entries, labelPx);
-        double helpWidth = rest.w() - keysWidth - labelWidth - 2 * gap;
-        double helpPx = labelPx;
-        Box place = new Box(0, 0, helpWidth, each - pen.px(4));
-        for (Entry entry : entries) {
-            helpPx = Math.min(
-                    helpPx, block(pen, entry.help(), false, helpPx, place, 2).sizePx());
-        }
+        double wordsWidth = rest.w() - keysWidth - gap;
+        double labelPx = allPx(pen, entries.stream().map(Entry::label), true, new Box(0, 0, wordsWidth, each * LABEL));
+        double helpPx = allPx(
+                pen,
+                entries.stream().map(Entry::help),
+                false,
+                new Box(0, 0, wordsWidth, each * (1 - LABEL) - pen.px(3)));
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
-            Box row = rest.belowTop(i * each).top(each);
+            Box column = i < half ? rest : box.right(rest.w());
+            Box row = column.belowTop(i % half * each).top(each);
             pen.fill(row.top(pen.px(1)), pen.palette().rule());
             caps(pen, entry.keys(), keyPx, row.left(keysWidth));
-            Box label = row.rightOf(keysWidth + gap).left(labelWidth);
+            Box words = row.right(wordsWidth);
+            Box label = words.top(each * LABEL);
             pen.midway(
                     pen.at(entry.label(), true, labelPx, label, 1),
                     label,
                     pen.palette().text());
-            Box help = row.right(helpWidth);
+            Box help = words.belowTop(each * LABEL).aboveBottom(pen.px(3));
             pen.midway(
-                    block(pen, entry.help(), false, helpPx, help, 2),
+                    pen.at(entry.help(), false, helpPx, help, 1),
                     help,
-                    pen.palette().text());
+                    pen.palette().soft());
         }
+    }
+
+    /** The largest size at which each of these fits one line of a box. */
+    private static double allPx(Pen pen, Stream<String> texts, boolean strong, Box box) {
+        double most = pen.sizePx(TextRole.BODY) * 1.1;
+        return texts.mapToDouble(text -> block(pen, text, strong, most, box, 1).sizePx())
+                .min()
+                .orElse(most);
     }
 
     private static TextBlock block(Pen pen, String text, boolean strong, double mostPx, Box box, int mostLines) {
@@ -233,24 +246,6 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                 .mapToDouble(e -> capsPx(pen, e.keys(), sizePx, rowPx))
                 .max()
                 .orElse(0);
-    }
-
-    /** The largest size at which every label fits a width. */
-    private static double labelPx(Pen pen, List<Entry> entries, double widthPx, double rowPx) {
-        double sizePx = Math.min(pen.sizePx(TextRole.BODY) * 1.1, rowPx * 0.5);
-        while (sizePx > pen.leastPx() && widest(pen, entries, sizePx) > widthPx) {
-            sizePx -= 0.5;
-        }
-        return Math.max(pen.leastPx(), sizePx);
-    }
-
-    private static double widest(Pen pen, List<Entry> entries, double sizePx) {
-        // A whole pixel more, so that no rounding cuts a label in a box of just this width.
-        return 1
-                + entries.stream()
-                        .mapToDouble(e -> pen.widthPx(e.label(), true, sizePx))
-                        .max()
-                        .orElse(0);
     }
 
     private static void caps(Pen pen, List<String> keys, double sizePx, Box box) {

@@ -2,6 +2,7 @@ package crowdline.console.pictures;
 
 import crowdline.console.ConsoleMenus;
 import crowdline.console.ConsolePane;
+import crowdline.console.KeysShown;
 import crowdline.console.UnitsMenu;
 import crowdline.console.debrief.DebriefView;
 import crowdline.console.foot.MessagesPanel;
@@ -250,10 +251,11 @@ public final class Pictures {
             pane.glossary().drill(3);
             pane.glossary().ifMade(g -> g.answer(1));
         });
-        all.put("keys", pane -> pane.showKeys(true));
+        all.put("keys", pane -> pane.showKeys(KeysShown.OF_THE_PLACE));
+        all.put("keys-everywhere", pane -> pane.showKeys(KeysShown.EVERYWHERE));
         all.put("keys-walk", pane -> {
             pane.go(Place.WALK);
-            pane.showKeys(true);
+            pane.showKeys(KeysShown.OF_THE_PLACE);
         });
         return all;
     }

@@ -28,6 +28,20 @@ class PartsTest {
                 .containsExactly("One two three four.", "Five six seven eight nine.");
     }
 
+    /** Nobody can read out "the flying" and then "has stopped" as one sentence. */
+    @Test
+    void aPartEndsAtACommaRatherThanWithinAClause() {
+        String stopped =
+                "Ladies and gentlemen, the flying has stopped for the moment. Please stay where you are, behind the"
+                        + " rope, and keep your children with you.";
+        assertThat(Parts.of(stopped, words -> words.length() <= 45))
+                .containsExactly(
+                        "Ladies and gentlemen,",
+                        "the flying has stopped for the moment.",
+                        "Please stay where you are, behind the rope,",
+                        "and keep your children with you.");
+    }
+
     @Test
     void noWordIsLostAndEveryPartFitsAtAnyRoom() {
         long seed = 12;
