@@ -2,6 +2,7 @@ package crowdline.layout;
 
 import crowdline.flight.body.FlightState;
 import java.util.List;
+import java.util.Objects;
 
 /** About what it takes to come from one place to another, for choosing among ways. */
 final class Estimating {
@@ -53,14 +54,10 @@ final class Estimating {
 
     /** About what it will take to come to a beginning. */
     Estimate estimate(FlightState at, Entry to) {
-        Way way = way(at, to);
-        if (Fit.isAcross(at)) {
-            return across(at, way);
-        } else if (at.toRight() != to.toRight()) {
-            Estimate round = round(at, way);
-            Estimate in = inAndRound(at, way);
-            return in.seconds() < round.seconds() ? in : round;
+        if (Fit.isAcross(at) || at.toRight() != to.toRight()) {
+            return turning(at, dive(at, to));
         }
+        Way way = way(at, to);
         if (way.restM() >= way.needM() && way.restM() >= -Joining.NEAR_M) {
             return new Estimate(Math.max(way.restM(), 0) / way.mps(), 0);
         }
@@ -68,6 +65,38 @@ final class Estimating {
         double twiceM = 2 * way.turnM();
         double metres = twiceM + Math.abs(way.restM()) + way.outM(twiceM, 0) + CUT_IN * way.asideM();
         return new Estimate(TWICE_S + metres / way.mps(), Math.max(outwards(at) + way.radiusM(), behindM));
+    }
+
+    /** The dive that it comes round for: one that does not lead out of an area that was given, or least far. */
+    Straight.Dive dive(FlightState at, Entry to) {
+        Straight.Dive best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (Straight.Dive dive : straight.dives(to)) {
+            double reachM = turning(at, dive).reachM();
+            if (best == null || reachM < least) {
+                best = dive;
+                least = reachM;
+            }
+            if (least <= straight.reachM()) {
+                break;
+            }
+        }
+        return Objects.requireNonNull(best, "there is always one");
+    }
+
+    private Estimate turning(FlightState at, Straight.Dive dive) {
+        Estimate turn = turning(at, dive.from());
+        return new Estimate(turn.seconds() + dive.seconds(), turn.reachM());
+    }
+
+    private Estimate turning(FlightState at, Entry to) {
+        Way way = way(at, to);
+        if (Fit.isAcross(at)) {
+            return across(at, way);
+        }
+        Estimate round = round(at, way);
+        Estimate in = inAndRound(at, way);
+        return in.seconds() < round.seconds() ? in : round;
     }
 
     /** Whether it is back sooner if it comes in to the display line before it turns round. */

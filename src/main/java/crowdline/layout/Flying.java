@@ -14,6 +14,16 @@ import org.jspecify.annotations.Nullable;
 
 /** Flies what was chosen from end to end, with the transits that are needed. */
 final class Flying {
+    /** What is done with what comes too low. */
+    enum TooLow {
+        /** It is flown all the same, as the act is to be flown from higher. */
+        FLOWN,
+        /** It is only given a time, which is said of each. */
+        GIVEN_UP,
+        /** The same, and it is said of all of them elsewhere. */
+        GIVEN_UP_TOGETHER
+    }
+
     private static final double TAKE_OFF_S = 25;
     private static final double LANDING_S = 60;
     /** A figure that is only timed and of which nobody told the time, seconds; assumed. */
@@ -35,10 +45,12 @@ final class Flying {
     private final Room room;
     private final @Nullable Entry first;
     private final double raisedM;
-    private final boolean highest;
+    private final TooLow tooLow;
     private final List<Piece> pieces = new ArrayList<>();
     /** What there is to say, worked out once it is known that this is the act. */
     private final List<Supplier<List<LaidOut.Finding>>> findings = new ArrayList<>();
+
+    private final List<Wish> givenUp = new ArrayList<>();
 
     private @Nullable FlightState entry;
     private @Nullable FlightState at;
@@ -47,15 +59,15 @@ final class Flying {
     /**
      * @param first where the first figure that is flown is to begin; null if none is
      * @param raisedM how much higher than chosen everything is flown, metres
-     * @param highest whether it is not raised any more, so that what comes too low all the same is given up
+     * @param tooLow what is done with what comes too low
      */
-    Flying(Ground ground, @Nullable Entry first, double raisedM, boolean highest) {
+    Flying(Ground ground, @Nullable Entry first, double raisedM, TooLow tooLow) {
         this.ground = ground;
         trying = new Trying(ground);
         room = new Room(ground.area, ground.joining.sinks());
         this.first = first;
         this.raisedM = raisedM;
-        this.highest = highest;
+        this.tooLow = tooLow;
     }
 
     /** Where the aircraft is by now; null before it begins. */
@@ -141,7 +153,7 @@ final class Flying {
         begin(tried.start());
         if (tried.out().flown() && tried.lowM() > 0 && isGivenUp(wish)) {
             at = tried.start();
-            lacking(wish, tried.start(), new Shortfalls(ground, wish, tried, tried.out()).below(tried.lowM()));
+            tooLow(wish, tried);
             return;
         }
         if (tried.out().flown()) {
@@ -151,9 +163,24 @@ final class Flying {
         begun(wish, tried);
     }
 
+    private void tooLow(Wish wish, Trying.Tried tried) {
+        String lack = new Shortfalls(ground, wish, tried, tried.out()).below(tried.lowM());
+        if (tooLow == TooLow.GIVEN_UP_TOGETHER) {
+            pieces.add(Piece.lacking(wish, seconds(wish, TIMED_S), tried.start(), lack));
+            givenUp.add(wish);
+        } else {
+            lacking(wish, tried.start(), lack);
+        }
+    }
+
+    /** Of what nothing was said yet though it is only given a time, as it comes too low. */
+    List<Wish> givenUp() {
+        return givenUp;
+    }
+
     /** Whether a figure is given up where it comes too low; what somebody gave its elements is flown as it stands. */
     private boolean isGivenUp(Wish wish) {
-        return !wish.own() && (!ground.joining.sinks() || highest);
+        return !wish.own() && tooLow != TooLow.FLOWN;
     }
 
     private void join(Piece piece) {

@@ -155,9 +155,14 @@ final class Ground {
 
     /** Just after take-off; a glider is let go where its height lasts for the act. */
     FlightState airborne(boolean toRight, double raisedM) {
-        double height = joining.sinks() ? area.baseM() + MARGIN_M + raisedM : AIRBORNE_M;
+        double height = joining.sinks() ? releasedM(raisedM) : AIRBORNE_M;
         double end = (toRight ? 1 : -1) * RUNWAY * area.spreadM();
         return FlightState.along(new Vec(end, 0, height), AIRBORNE_STALLS * trial.stallMps(0), toRight);
+    }
+
+    /** How high a glider is let go after it took off, metres. */
+    double releasedM(double raisedM) {
+        return area.baseM() + MARGIN_M + raisedM;
     }
 
     /** Coming in from the end of the line. */

@@ -77,8 +77,8 @@ final class Joining {
         climbing = Climbing.of(trial, baseM + CLIMBS_AT_M);
         fit = new Fit(climbing.sinks());
         straight = new Straight(trial, climbing, reachM);
-        leading = new Leading(trial, climbing, straight, baseM);
         estimating = new Estimating(straight);
+        leading = new Leading(trial, climbing, straight, estimating, baseM);
     }
 
     /** Whether it has no power to climb with. */
@@ -167,7 +167,8 @@ final class Joining {
             return List.of(ahead);
         }
         Leading.Lead lead = leading.lead(to, at);
-        Piece climb = lead.separate() && to.slowestMps() > at.speedMps() ? ahead(at, lead.from(), first) : null;
+        Piece climb =
+                lead.separate() && !sinks() && to.slowestMps() > at.speedMps() ? ahead(at, lead.from(), first) : null;
         if (climb == null || !fit.isGood(climb.to(), lead.from())) {
             return null;
         }
@@ -285,7 +286,8 @@ final class Joining {
     }
 
     private Element.Run run(FlightState at, double alongM, Entry to) {
-        return new Element.Run(Math.rint(alongM), Math.rint(to.awayM()), feet(at, to), knots(to), 1);
+        double mps = sinks() ? Gliding.aimedMps(at.speedMps(), to) : to.mps();
+        return new Element.Run(Math.rint(alongM), Math.rint(to.awayM()), feet(at, to), knots(mps), 1);
     }
 
     private double feet(FlightState at, Entry to) {
@@ -293,8 +295,8 @@ final class Joining {
         return Math.min(Math.rint(Units.ftFromM(wanted)), HIGHEST_FT);
     }
 
-    private static double knots(Entry to) {
-        return Math.rint(Units.ktFromMps(to.mps()) * 10) / 10;
+    private static double knots(double mps) {
+        return Math.rint(Units.ktFromMps(mps) * 10) / 10;
     }
 
     private static Transit name(FlightState at, Entry to, FigureTrial.Outcome out, boolean first) {
@@ -335,7 +337,7 @@ final class Joining {
                     Math.rint(to.alongM()),
                     Math.rint(to.awayM()),
                     feet(at, to),
-                    knots(to),
+                    knots(to.mps()),
                     straight.bankDeg(at, to),
                     1));
             FigureTrial.Outcome out = trial.fly(elements, at);

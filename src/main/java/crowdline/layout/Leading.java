@@ -26,14 +26,16 @@ final class Leading {
     private final FigureTrial trial;
     private final Climbing climbing;
     private final Straight straight;
+    private final Estimating estimating;
     private final double leastM;
 
     /** @param leastM nothing is come round for lower, metres above the datum */
-    Leading(FigureTrial trial, Climbing climbing, Straight straight, double leastM) {
+    Leading(FigureTrial trial, Climbing climbing, Straight straight, Estimating estimating, double leastM) {
         this.leastM = leastM;
         this.trial = trial;
         this.climbing = climbing;
         this.straight = straight;
+        this.estimating = estimating;
     }
 
     /** How the last stretch is flown: from where, how high and how fast it begins. */
@@ -41,7 +43,8 @@ final class Leading {
 
     Lead lead(Entry to, FlightState at) {
         if (climbing.sinks()) {
-            return new Lead(to, false);
+            Entry from = estimating.dive(at, to).from();
+            return new Lead(from, !from.equals(to));
         }
         double comes = comesMps(to, at);
         if (comes < to.slowestMps()) {

@@ -3,6 +3,8 @@ package crowdline.layout;
 import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
 
 /** How long a straight line it takes to have what a beginning wants, and how wide a turn is. */
 final class Straight {
@@ -30,6 +32,11 @@ final class Straight {
 
     /** It slows down by this at least, m/s²: with what brakes it has. */
     private static final double LEAST_SLOWING_MPS2 = 0.5;
+
+    /** Without an engine it turns round at so many stalling speeds, or so much of the speed it dives for, at least; tuned. */
+    private static final double TURNS_STALLS = 1.6;
+
+    private static final double[] TURNS_AT = {0.6, 0.75, 0.9};
 
     private final FigureTrial trial;
     private final Climbing climbing;
@@ -128,12 +135,44 @@ final class Straight {
         return (mps * mps - least * least) / (2 * slowing);
     }
 
+    /** About how fast it turns round, m/s: a glider soon as slowly as it is told. */
+    private double turnsMps(FlightState at, Entry to) {
+        return climbing.sinks() ? to.mps() : Math.max(at.speedMps(), to.mps());
+    }
+
     /** How steeply it banks to turn back: as usual, and more steeply where that leads out of the area. */
     double bankDeg(FlightState at, Entry to) {
-        double mps = Math.max(at.speedMps(), to.mps());
+        double mps = turnsMps(at, to);
         double usual = Math.min(trial.airframe().usual().turnBankDeg(mps), STEEPEST_BANK_DEG);
         boolean isOut = Math.abs(at.place().x()) + radiusM(at, to, usual) > reachM;
         return Math.rint(isOut ? Math.min(usual + STEEPER_DEG, STEEPEST_BANK_DEG) : usual);
+    }
+
+    /**
+     * The last stretch before a beginning that a glider comes round for slowly.
+     *
+     * @param from where it begins; the beginning itself if there is none
+     */
+    record Dive(Entry from, double seconds) {}
+
+    /**
+     * Without an engine it comes round slowly, higher by the speed it does not need there, and dives for its speed: from
+     * the slowest way to do so to none.
+     */
+    List<Dive> dives(Entry to) {
+        List<Dive> dives = new ArrayList<>();
+        for (double share : TURNS_AT) {
+            double slow = Math.max(TURNS_STALLS * trial.stallMps(to.heightM()), share * to.mps());
+            if (climbing.sinks() && slow < to.slowestMps()) {
+                double metres = Gliding.needM(slow, to);
+                double alongM = to.alongM() - to.way() * metres;
+                dives.add(new Dive(
+                        Entry.anyhow(alongM, to.awayM(), to.heightM(), slow, to.toRight()),
+                        2 * metres / (slow + to.mps())));
+            }
+        }
+        dives.add(new Dive(to, 0));
+        return dives;
     }
 
     double radiusM(FlightState at, Entry to) {
@@ -141,7 +180,7 @@ final class Straight {
     }
 
     private double radiusM(FlightState at, Entry to, double bankDeg) {
-        double v = Math.max(at.speedMps(), to.mps());
+        double v = turnsMps(at, to);
         double stall = trial.stallMps(at.place().z());
         double lift = Math.max(0.75 * v * v / (stall * stall), 1.05);
         double tan = Math.min(Math.tan(Math.toRadians(bankDeg)), Math.sqrt(lift * lift - 1));

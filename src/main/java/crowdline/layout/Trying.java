@@ -197,7 +197,7 @@ final class Trying {
                 ? Math.max(-ground.area.halfM(), Math.min(runInM, ground.area.halfM()))
                 : runInM;
         boolean isPast = (to.alongM() - within) * to.way() < 0;
-        double heightM = to.heightM() + (ground.joining.sinks() ? 0 : lostM(to));
+        double heightM = to.heightM() + lostM(to);
         return Ground.written(
                 FlightState.along(new Vec(isPast ? to.alongM() : within, to.awayM(), heightM), to.mps(), to.toRight()));
     }

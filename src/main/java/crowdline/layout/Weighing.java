@@ -31,18 +31,22 @@ final class Weighing {
     private final Ground ground;
     private final Choosing choosing;
     private final Trying trying;
-    private final boolean others;
 
-    /** @param others whether anything else is flown where the best took longer than it was thought to */
-    Weighing(Ground ground, Choosing choosing, boolean others) {
-        this.others = others;
+    Weighing(Ground ground, Choosing choosing) {
         this.ground = ground;
         this.choosing = choosing;
         trying = new Trying(ground);
     }
 
     /** One way to go on, flown. */
-    private record Weighed(Tried tried, double cost) {}
+    private record Weighed(Best best, double cost) {}
+
+    /**
+     * The best way to go on, flown.
+     *
+     * @param entry where the figure was to begin, if nothing was raised
+     */
+    record Best(Entry entry, Tried tried) {}
 
     /**
      * The next figure, flown.
@@ -53,12 +57,12 @@ final class Weighing {
      * @return null if there is nowhere to begin it
      */
     @Nullable
-    Tried best(List<Wish> next, FlightState at, boolean turnedBack, double raisedM) {
+    Best best(List<Wish> next, FlightState at, boolean turnedBack, double raisedM) {
         Wish wish = next.get(0);
         List<Entry> tried = new ArrayList<>();
         Weighed best = null;
         boolean few = ground.joining.sinks() || !isWell(wish);
-        int most = !others ? 1 : few ? FEW_FLOWN : MOST_FLOWN;
+        int most = few ? FEW_FLOWN : MOST_FLOWN;
         for (int i = 0; i < most; i++) {
             Choosing.Option option = choosing.option(next, at, turnedBack, entry -> !tried.contains(entry));
             if (option == null || (best != null && option.cost() + NEARLY_S >= best.cost())) {
@@ -68,7 +72,12 @@ final class Weighing {
             best = best == null || (found != null && found.cost() < best.cost()) ? found : best;
             tried.add(option.entry());
         }
-        return best == null ? null : best.tried();
+        return best == null ? null : best.best();
+    }
+
+    /** A figure begun at a place it was begun at before, from where the aircraft is when everything is flown higher or lower. */
+    Best again(Wish wish, Entry entry, FlightState at, double raisedM) {
+        return new Best(entry, trying.of(wish, entry.raised(raisedM), at, false));
     }
 
     /** What is lost where a figure is not flown as people expect to see it, seconds; nothing where it is. */
@@ -105,6 +114,6 @@ final class Weighing {
         } else if (isWell(wish)) {
             cost += unwellS(tried.out());
         }
-        return new Weighed(tried, cost);
+        return new Weighed(new Best(option.entry(), tried), cost);
     }
 }

@@ -1,0 +1,153 @@
+package crowdline.layout;
+
+import crowdline.measure.Units;
+import java.util.List;
+import java.util.Locale;
+
+/** Finds how high an act without an engine begins: as high as it was told, or so high that it lasts, and no higher. */
+final class Releasing {
+    /** How often an act is flown again the same way, higher or lower. */
+    private static final int MOST_AGAIN = 6;
+    /** No glider is taken higher than this above its base, metres; by judgement. */
+    private static final double MOST_RAISED_M = 9_000;
+    /** About how far it sinks from figure to figure beyond what was chosen for, metres; the mean of some lists. */
+    private static final double SINKS_M = 30;
+    /** So much height is to be left at its lowest, metres, and no more than so much. */
+    private static final double LEAST_SPARE_M = 5;
+
+    private static final double MOST_SPARE_M = 20;
+    /** In thinner air it sinks further: so much it is begun higher for a metre that is missing. */
+    private static final double RAISES = 1.1;
+    /** Of what it is raised by, less than this is no help. */
+    private static final double HELPS = 0.1;
+    /** More figures are not named in a sentence. */
+    private static final int MOST_NAMED = 4;
+
+    private final Ground ground;
+    private final List<Wish> wishes;
+    private final Flights flights;
+
+    Releasing(Ground ground, List<Wish> wishes) {
+        this.ground = ground;
+        this.wishes = wishes;
+        flights = new Flights(ground, wishes);
+    }
+
+    LaidOut laid() {
+        Wish first = flights.first();
+        Double toldFt = first == null ? null : first.heightFt();
+        return first == null || toldFt == null ? lasting() : told(first, toldFt);
+    }
+
+    /** Begun where it was told, and what does not fit below that only given a time. */
+    private LaidOut told(Wish first, double toldFt) {
+        double raise = flights.takesOff() ? Math.max(Units.mFromFt(toldFt) - ground.releasedM(0), 0) : 0;
+        Flying flown = flights.best(raise, Flying.TooLow.FLOWN);
+        double spare = spareM(flown, ground.floorM());
+        if (spare >= 0) {
+            return flown.laid();
+        }
+        Raised lasts = lasting(flown, raise, ground.floorM());
+        Flying kept = flights.best(raise, Flying.TooLow.GIVEN_UP_TOGETHER);
+        LaidOut laid = kept.laid();
+        return kept.givenUp().isEmpty()
+                ? laid
+                : laid.with(tooLow(first, toldFt, lasts.raiseM() - raise, kept.givenUp()));
+    }
+
+    /** Begun as high as it takes. */
+    private LaidOut lasting() {
+        double raise = SINKS_M * wishes.size();
+        Raised lasts = lasting(flights.best(raise, Flying.TooLow.FLOWN), raise, ground.area.baseM());
+        if (lasts.spareM() >= 0) {
+            return lasts.flown().laid();
+        }
+        LaidOut laid = flights.best(lasts.raiseM(), Flying.TooLow.GIVEN_UP).laid();
+        return lasts.spareM() > -1 || lasts.raiseM() < MOST_RAISED_M
+                ? laid
+                : laid.with(tooLong(wishes.get(0), -lasts.spareM()));
+    }
+
+    /**
+     * An act flown from a height.
+     *
+     * @param raiseM how much higher than chosen, metres
+     * @param spareM how far above the least height its lowest figure comes, metres
+     */
+    private record Raised(Flying flown, double raiseM, double spareM) {
+        /** Whether it lasts, and is no higher than it takes. */
+        boolean isEnough() {
+            return spareM < 0 ? raiseM >= MOST_RAISED_M : spareM <= MOST_SPARE_M || raiseM == 0;
+        }
+    }
+
+    /** The same act so high that it lasts, or as nearly as that was found. */
+    private Raised lasting(Flying flown, double raiseM, double leastM) {
+        Raised now = new Raised(flown, raiseM, spareM(flown, leastM));
+        Raised lasts = now;
+        double low = 0;
+        double enough = MOST_RAISED_M;
+        for (int i = 0; i < MOST_AGAIN && !now.isEnough(); i++) {
+            Raised before = now;
+            low = now.spareM() < 0 ? now.raiseM() : low;
+            enough = now.spareM() < 0 ? enough : now.raiseM();
+            double raise = Math.max(now.raiseM() + RAISES * (LEAST_SPARE_M - now.spareM()), 0);
+            if (raise < low || raise > enough) {
+                // Some figure may be flown from one height and not from another.
+                raise = enough < MOST_RAISED_M ? (low + enough) / 2 : enough;
+            }
+            Flying again = flights.again(raise);
+            now = new Raised(again, raise, spareM(again, leastM));
+            lasts = now.spareM() >= 0 || lasts.spareM() < 0 ? now : lasts;
+            double raised = now.raiseM() - before.raiseM();
+            if (raised > 0 && now.spareM() < 0 && now.spareM() - before.spareM() < HELPS * raised) {
+                // What comes after a landing stays as low.
+                break;
+            }
+        }
+        return lasts;
+    }
+
+    private static LaidOut.Finding tooLong(Wish first, double missingM) {
+        return new LaidOut.Finding(
+                first.id(),
+                String.format(
+                        Locale.UK,
+                        "The act sinks %,.0f ft further than an act without an engine can begin above it; take figures out",
+                        Units.ftFromM(missingM)));
+    }
+
+    private LaidOut.Finding tooLow(Wish first, double toldFt, double missingM, List<Wish> givenUp) {
+        double missingFt = Shortfalls.tens(Units.ftFromM(missingM));
+        return new LaidOut.Finding(
+                first.id(),
+                String.format(
+                        Locale.UK,
+                        "%s is told %,.0f ft, and the act takes %,.0f ft more: tell it %,.0f ft, or take something out;"
+                                + " %s only given a time",
+                        first.name(),
+                        toldFt,
+                        missingFt,
+                        toldFt + missingFt,
+                        named(givenUp)));
+    }
+
+    private static String named(List<Wish> wishes) {
+        List<String> names = wishes.stream().map(Wish::name).toList();
+        int last = names.size() - 1;
+        return last < 1
+                ? names.get(0) + " is"
+                : last < MOST_NAMED
+                        ? String.join(", ", names.subList(0, last)) + " and " + names.get(last) + " are"
+                        : names.size() + " figures are";
+    }
+
+    /** How far above the least height the lowest figure of an act comes, metres; below 0 if it comes lower. */
+    private static double spareM(Flying flown, double leastM) {
+        return flown.pieces().stream()
+                .filter(piece -> piece.wish() != null && !piece.elements().isEmpty())
+                .mapToDouble(piece -> piece.lowestM() - leastM)
+                .min()
+                .orElse(0);
+    }
+}
