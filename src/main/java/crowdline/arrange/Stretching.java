@@ -19,23 +19,22 @@ final class Stretching {
     private static final double NEAR_S = 0.5;
 
     private final FigureTrial trial;
-    private final double heightM;
 
-    /** @param heightM where figures are drawn */
-    Stretching(FigureTrial trial, double heightM) {
+    Stretching(FigureTrial trial) {
         this.trial = trial;
-        this.heightM = heightM;
     }
 
     /**
      * The elements of a figure that takes a time, with every number.
      *
+     * @param heightM how high it begins: what is drawn low down cannot be flown where the air is thin
      * @param kt where it was told how fast it begins, else null
      * @param usual how fast it usually begins, or null if that is not known
      * @return null if it cannot be drawn so
      */
     @Nullable
-    List<Element> of(List<Element> elements, double seconds, @Nullable Double kt, @Nullable EntrySpeed usual) {
+    List<Element> of(
+            List<Element> elements, double seconds, double heightM, @Nullable Double kt, @Nullable EntrySpeed usual) {
         double stallKt = Units.ktFromMps(trial.stallMps(heightM));
         Double known = kt != null
                 ? kt

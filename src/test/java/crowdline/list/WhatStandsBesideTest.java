@@ -111,4 +111,15 @@ class WhatStandsBesideTest {
     void arrivingIsFlownAndLimitsAreNot(String told, String flown) {
         assertFlown(told, flown);
     }
+
+    @ParameterizedTest
+    @CsvSource({
+        "falling leaf, falling leaf",
+        "auto-rotation to land, helicopter autorotation",
+        "tailchase, tail chase",
+        "goldfish, goldfish"
+    })
+    void whatPeopleCallItIsAFigureOfTheCatalogue(String told, String figure) {
+        assertThat(read("loop~" + told + "~low pass").get(1).figure()).isEqualTo(figure);
+    }
 }

@@ -40,10 +40,10 @@ class WholeListsTest {
     /** What is read in another place, or besides, is counted as too much. */
     @ParameterizedTest
     @CsvSource({
-        "eighth-hands.txt, 107, 16, 12",
+        "eighth-hands.txt, 107, 15, 11",
         "ninth-hands.txt, 131, 5, 5",
         "tenth-hands.txt, 78, 6, 9",
-        "eleventh-hands.txt, 275, 10, 7"
+        "eleventh-hands.txt, 275, 11, 8"
     })
     void noFewerFiguresOfAListAreReadThanBefore(String file, int figures, int missed, int tooMany) {
         assertRead(lists(file), figures, missed, tooMany);
@@ -51,16 +51,16 @@ class WholeListsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mailbox.txt, 219, 14, 17",
+        "mailbox.txt, 219, 13, 17",
         "second-mailbox.txt, 208, 10, 16",
         "third-mailbox.txt, 131, 3, 8",
         "fourth-mailbox.txt, 117, 11, 20",
-        "fifth-mailbox.txt, 393, 34, 47",
+        "fifth-mailbox.txt, 393, 34, 48",
         "sixth-mailbox.txt, 316, 30, 72",
-        "seventh-mailbox.txt, 197, 19, 60",
+        "seventh-mailbox.txt, 197, 18, 59",
         "eighth-mailbox.txt, 173, 24, 70",
         "ninth-mailbox.txt, 166, 18, 76",
-        "tenth-mailbox.txt, 180, 34, 88",
+        "tenth-mailbox.txt, 180, 33, 88",
         "eleventh-mailbox.txt, 311, 10, 18",
         "twelfth-mailbox.txt, 342, 13, 22",
         "thirteenth-mailbox.txt, 248, 12, 9",

@@ -102,6 +102,18 @@ class ArrangedCheckTest {
         }
     }
 
+    /** Stretched to 18 s for the thick air below, it could not go over its top up there, and dived to the ground. */
+    @ParameterizedTest
+    @MethodSource("flying")
+    void whatIsToldHowHighAndHowLongIsDrawnForTheAirUpThere(String kind) {
+        for (String told : List.of(
+                "goldfish at 5,000 ft (18 s)", "square loop at 4,000 ft (18 s)", "half Cuban at 5,000 ft (16 s)")) {
+            assertThat(errors(made("low pass, " + told + ", loop", kind, Venue.Limits.NONE)))
+                    .as(told)
+                    .isEmpty();
+        }
+    }
+
     /** Ten minutes at 71 kt: the straight way out of it takes two of them, and the prediction has to fly it to its end. */
     @ParameterizedTest
     @ValueSource(strings = {"large biplane", "old trainer", "aerobatic two-seater"})

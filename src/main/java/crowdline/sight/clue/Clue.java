@@ -18,12 +18,18 @@ enum Clue {
                     "a helicopter",
                     "people with parachutes")) {
         @Override
+        int ofAStall() {
+            return only(0);
+        }
+
+        @Override
         int allowed(CatalogueEntry entry, List<Traits> traits) {
             return switch (entry.family()) {
                 case "formation" -> only(2);
                 case "helicopter" -> only(3);
                 case "parachuting" -> only(4);
                 case "coming and going" -> traits.isEmpty() ? only(1) : only(0) | only(1);
+                case "stalled" -> ofAStall();
                 default -> traits.isEmpty() ? only(1) : only(0);
             };
         }
@@ -37,6 +43,11 @@ enum Clue {
                     "it hung on its propeller",
                     "it spun down",
                     "it tumbled")) {
+        @Override
+        int ofAStall() {
+            return only(4);
+        }
+
         @Override
         int allowed(Traits t) {
             int allowed = (t.has(MomentKind.PIVOTS) ? only(1) : 0)
@@ -55,6 +66,11 @@ enum Clue {
                     "straight up",
                     "up or down a slope, or straight down",
                     "round a curve, leaning over")) {
+        @Override
+        int ofAStall() {
+            return only(3);
+        }
+
         @Override
         int allowed(Traits t) {
             double tall = Math.max(t.riseM(), t.dropM());
@@ -120,6 +136,11 @@ enum Clue {
     },
     ENDED("Where did it end?", List.of("higher than it began", "lower", "about as high")) {
         @Override
+        int ofAStall() {
+            return only(1);
+        }
+
+        @Override
         int allowed(Traits t) {
             return (t.netM() > 30 ? only(0) : 0)
                     | (t.netM() < -30 ? only(1) : 0)
@@ -130,12 +151,19 @@ enum Clue {
             "How much of a circle did it draw, standing on edge?",
             List.of("none", "about half", "about three quarters", "a whole one", "more than one")) {
         @Override
+        int ofAStall() {
+            return only(0);
+        }
+
+        @Override
         int allowed(Traits t) {
             double looped = t.loopedDeg();
             // Where lines lead to and from half a circle, as in a humpty bump, one tells the half and the next all of
             // it.
             boolean half = t.archDeg() > 150 && t.archDeg() < 210 && looped > 300 && t.upS() > 1;
-            return (looped < 130 ? only(0) : 0)
+            // Up and down again with a line between is no circle to whoever watches.
+            boolean corners = t.archDeg() < 110 && t.upS() > 1;
+            return (looped < 130 || corners ? only(0) : 0)
                     | ((looped > 80 && looped < 240) || half ? only(1) : 0)
                     | (looped > 190 && looped < 330 ? only(2) : 0)
                     | (looped > 280 && looped < 430 ? only(3) : 0)
@@ -179,6 +207,9 @@ enum Clue {
      * @param traits as one aircraft and another flies it; none where it is only timed
      */
     int allowed(CatalogueEntry entry, List<Traits> traits) {
+        if (entry.family().equals("stalled") && entry.elements().isEmpty()) {
+            return ofAStall();
+        }
         int allowed = traits.isEmpty() ? ANY : 0;
         for (Traits one : traits) {
             allowed |= allowed(one);
@@ -187,6 +218,11 @@ enum Clue {
     }
 
     int allowed(Traits traits) {
+        return ANY;
+    }
+
+    /** What is allowed of a figure that nothing is computed of but that it comes down stalled. */
+    int ofAStall() {
         return ANY;
     }
 

@@ -104,6 +104,22 @@ final class Slow {
         return helicopter(way, said(0, "its nose points at the middle"), said(8, "on the far side too"));
     }
 
+    static Flown autorotation() {
+        return helicopter(
+                new Guided()
+                        .at(0, -230, 0, 125, 0, 0, 0)
+                        .at(1.5, -190, 0, 122, 0, -8, 0)
+                        .at(7.5, -30, 0, 30, 0, -4, 0)
+                        .at(9, 5, 0, 13, 0, 16, 0)
+                        .at(10.5, 28, 0, 6, 0, 14, 0)
+                        .at(12, 36, 0, 2, 0, 0, 0)
+                        .at(13.5, 38, 0, 1.5, 0, 0, 0),
+                said(0, "the engine goes quiet"),
+                said(2.5, "down, with the rotor turning in the wind"),
+                said(8.5, "the nose comes up"),
+                said(12, "and it settles"));
+    }
+
     static Flown turnBack() {
         return helicopter(
                 new Guided()

@@ -159,6 +159,34 @@ final class Together {
                 said(9, "and they meet at the bottom"));
     }
 
+    /** The second flies where the first flew a moment before. */
+    static Flown tailChase() {
+        int behind = 11;
+        List<Pose> way = new Steered(new Vec(-330, 0, 70), SPEED_MPS)
+                .on(2)
+                .pull(40, 1.6)
+                .roll(-60, 0.8)
+                .pull(50, 2)
+                .roll(110, 1.2)
+                .pull(60, 2.2)
+                .roll(-50, 0.8)
+                .pull(-35, 1.6)
+                .on(2)
+                .poses();
+        double beginS = way.get(behind).tS();
+        List<Pose> leader = way.subList(behind, way.size()).stream()
+                .map(pose -> new Pose(pose.tS() - beginS, pose.place(), pose.nose(), pose.up(), pose.g()))
+                .toList();
+        List<Pose> second = way.subList(0, way.size() - behind);
+        return all(
+                leader,
+                List.of(Track.keeping(second, new Vec(0, 0, 0))),
+                said(0, "nose to tail"),
+                said(2.5, "the leader turns"),
+                said(3.6, "and so does the second, in the same place"),
+                said(7, "now the other way"));
+    }
+
     /** As in a mirror that stands along the line of sight. */
     private static Pose acrossFrom(double middleM, Pose pose) {
         Vec place = pose.place();

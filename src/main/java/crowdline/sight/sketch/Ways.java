@@ -49,6 +49,23 @@ final class Ways {
                 said(7, "the wheels touch"));
     }
 
+    /** Hardly forward, swinging from side to side as it comes down. */
+    static Flown fallingLeaf() {
+        Guided way = new Guided().at(0, -130, 0, 230, 0, 12, 0).at(2.5, -60, 0, 230, 0, 18, 0);
+        int swings = 5;
+        for (int i = 0; i < swings; i++) {
+            int side = i % 2 == 0 ? 1 : -1;
+            way.at(4 + 2 * i, -45 + 12 * i, 12 * side, 205 - 32 * i, -28 * side, -12, 42 * side);
+        }
+        way.at(14, 20, 0, 45, 0, -30, 0).at(16, 90, 0, 25, 0, 4, 0).at(18, 190, 0, 32, 0, 4, 0);
+        return aeroplane(
+                way,
+                said(0, "slower and slower, until the wings let go"),
+                said(4, "it swings one way"),
+                said(6, "and the other"),
+                said(13, "nose down for speed, and it flies again"));
+    }
+
     static Flown climb() {
         return aeroplane(
                 new Guided()

@@ -74,7 +74,7 @@ class QuestionsTest {
         Random random = new Random(4);
         assertThat(catalogue.entries())
                 .filteredOn(e -> e.family().equals("formation"))
-                .hasSize(11)
+                .hasSize(12)
                 .allSatisfy(e -> {
                     assertThat(questions.kinds(e.name())).contains(Kind.NAME, Kind.WRITE);
                     assertThat(questions
