@@ -136,9 +136,9 @@ final class Evidence {
     /** Weighs every state by a reading. */
     void weigh(Belief belief, Seen seen) {
         double power = Math.min(1, seen.newS() / NEWS_S);
-        weighSpecials(belief, seen, power);
         Effort effort = seen.effort();
         gently = effort == null || seen.groundMps() < GROUND_MPS ? 1 : efforts.landsRatherThan(effort);
+        weighSpecials(belief, seen, power);
         Arrays.fill(byPath, 0);
         for (int f = 0; f < bins.figures; f++) {
             weigh(belief, f, 0, seen, power);
@@ -274,7 +274,10 @@ final class Evidence {
 
     private void weighSpecials(Belief belief, Seen seen, double power) {
         belief.off *= Math.pow(OFF_FIT, power);
-        belief.offGently *= gentle(seen, power) * Math.pow(OFF_GENTLY, power);
+        // An act without a landing may be broken off to one all the same, and then that is in no plan; who waits for it
+        // flies so too.
+        double home = bins.lands() ? 1 : Math.max(gently, slowAndSteady(seen));
+        belief.offGently *= gentle(seen, power) * Math.pow(OFF_GENTLY * home, power);
         if (!seen.hasSpeeds()) {
             belief.before *= Math.pow(TIMED_FIT, power);
             belief.after *= Math.pow(OFF_FIT, power);
@@ -285,6 +288,6 @@ final class Evidence {
                 && seen.heightM() < lowestM + GROUND_HEIGHT_M;
         double grounded = Math.pow(ground ? 5 * TIMED_FIT : 0.1 * OFF_FIT, power);
         belief.after *= grounded;
-        belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT, power);
+        belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT * home, power);
     }
 }

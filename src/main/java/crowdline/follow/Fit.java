@@ -75,6 +75,14 @@ final class Fit {
     private static final double NEARLY_ALONG = 0.5;
     /** Share of a speed aside that is predicted there by which s is more, in squares: a pilot would have none of it. Judgement. */
     private static final double ASIDE_SHARE = 0.7;
+    /** Seconds in which who comes in beside his line would be on it. Tuned: 5 works too. */
+    private static final double HOME_S = 8;
+    /** Slope against the line at which he does so at most. Judgement. */
+    private static final double HOME_SLOPE = 0.2;
+    /** Share of that speed by which s is more, in squares. Tuned: 1.2 works too. */
+    private static final double HOME_SHARE = 0.5;
+    /** Share of the speed along the A-axis on such a line. */
+    private static final double LINE_IN = 0.9;
     /**
      * Metres below the lowest place planned for a figure; lower, it is a landing or something else. But for one that is still
      * fast and has been believed lower than planned by as much: it has ended its figure too low.
@@ -209,12 +217,24 @@ final class Fit {
         endSpeed = seen.hasClimb() && over > 0 ? 3 : 2;
         seenMps[0] = sign * seen.alongMps();
         planMps[0] = bins.vxMps[bin];
-        seenMps[1] = seen.awayMps();
+        double home = home(bin, seen);
+        seenMps[1] = seen.awayMps() - home;
         planMps[1] = bins.vyMps[bin];
         double aside = Math.abs(planMps[1]);
         aside2 = aside < NEARLY_ALONG * Math.abs(planMps[0]) ? ASIDE_SHARE * ASIDE_SHARE * aside * aside : 0;
+        aside2 += HOME_SHARE * HOME_SHARE * home * home;
         seenMps[2] = seen.climbMps();
         planMps[2] = (bins.zM[bin] - bins.zM[back]) / over;
+    }
+
+    /** How fast an aircraft beside the line in at the end of a way comes back on to it, metres a second away from the crowd. */
+    private double home(int bin, Seen seen) {
+        double along = Math.abs(bins.vxMps[bin]);
+        boolean lineIn = bins.way(bins.figure[bin]) != null
+                && bins.elastic[bin]
+                && along > LINE_IN * Math.sqrt(bins.squareOfSpeed(bin));
+        double most = HOME_SLOPE * along;
+        return lineIn ? Math.max(-most, Math.min(most, (bins.yM[bin] - seen.awayM()) / HOME_S)) : 0;
     }
 
     /**

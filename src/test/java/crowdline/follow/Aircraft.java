@@ -18,6 +18,8 @@ final class Aircraft {
     static final double SLOW_SLOPE = -0.15;
 
     private static final double SLOW_STALLS = 1.25;
+    /** Nobody flies level slower than this. */
+    private static final double SLOWEST_STALLS = 1.1;
     /** A line steeper than this is meant to lose its speed. */
     private static final double STEEP = 0.45;
 
@@ -94,6 +96,11 @@ final class Aircraft {
     /** Nobody flies slower on purpose, but where there is no height to give up. */
     boolean isSlow() {
         return speedMps < SLOW_STALLS * stallMps() && place.z() > LOWEST_M;
+    }
+
+    /** Too slow and too low to go on along a level line: a glider dragged its last pass on at half its stalling speed. */
+    boolean mustLand() {
+        return speedMps < SLOWEST_STALLS * stallMps() && place.z() < LOWEST_M + 20;
     }
 
     /** On a line that is not steep nobody waits until the speed is gone. */

@@ -27,6 +27,10 @@ import java.util.stream.IntStream;
 final class Display {
     private static final double FT = 0.3048;
     private static final double KT = 1852.0 / 3600;
+    /** Where an act is broken off to that does not end with a landing, and the seconds it would take. */
+    private static final Placing HOME = new Placing(0, 60, 0, 60, Placing.Heading.RIGHT);
+
+    private static final double HOME_S = 60;
 
     final FollowPlan plan;
     final Flight flight;
@@ -101,7 +105,8 @@ final class Display {
     }
 
     /**
-     * Flies figures in an order; {@link Truth#UNKNOWN} in it is something that is not in the plan.
+     * Flies figures in an order; {@link Truth#UNKNOWN} in it is something that is not in the plan, and a landing where it comes
+     * last.
      *
      * @param strange the elements of what is not in the plan
      * @param beforeS seconds on the ground, or holding, before the act
@@ -129,11 +134,22 @@ final class Display {
         Pilot pilot = new Pilot(a, share, sky, manner, random);
         enter(a, share, random);
         wait(a, truth, beforeS, random);
-        for (int f : order) {
+        WayBack wayBack = new WayBack(a, wind, sky, random);
+        for (int i = 0; i < order.size(); i++) {
+            int f = order.get(i);
             pilot.nextFigure();
+            if (i > 0 && order.get(i - 1) == Truth.UNKNOWN && sky.real() && isShown(f) && wayBack.isNeeded(begin(f))) {
+                double from = a.tS;
+                wayBack.fly(begin(f));
+                truth.unplanned(from, a.tS);
+            }
             double start = a.tS;
-            if (f == Truth.UNKNOWN) {
+            if (f == Truth.UNKNOWN && i == order.size() - 1) {
+                new Circuit(a, wind, sky.placeM(), random).fly(HOME, heading(HOME), HOME_S, random);
+            } else if (f == Truth.UNKNOWN) {
+                pilot.holdsMps = sky.real() ? a.speedMps : Double.POSITIVE_INFINITY;
                 strange.forEach(pilot::fly);
+                pilot.holdsMps = Double.POSITIVE_INFINITY;
             } else if (timed(f)) {
                 if (sky.real() || lands(f)) {
                     really(a, wind, f, share, sky, random);
@@ -150,9 +166,18 @@ final class Display {
                     elements.get(f).forEach(pilot::fly);
                 }
             }
-            truth.flown.add(new Truth.Flown(f, start, a.tS));
+            if (f == Truth.UNKNOWN) {
+                truth.unplanned(start, a.tS);
+            } else {
+                truth.flown.add(new Truth.Flown(f, start, a.tS));
+            }
         }
         return truth;
+    }
+
+    /** Whether it is flown to be looked at. */
+    private boolean isShown(int f) {
+        return f >= 0 && !timed(f) && !joins(f);
     }
 
     /** The same by somebody else, see {@link Elsewhere}. */
@@ -161,12 +186,15 @@ final class Display {
         Elsewhere other = new Elsewhere(airframe, toldWind, truth, seed);
         Placing entry = Objects.requireNonNull(act.entry());
         other.enter(new V3(entry.alongM(), entry.awayM(), entry.heightFt() * FT), heading(entry), entry.kt() * KT);
-        for (int f : order) {
+        for (int i = 0; i < order.size(); i++) {
+            int f = order.get(i);
             double start = other.nowS();
             boolean mirrored = f >= 0
                     && Math.abs(other.way().x()) > 0.5
                     && planned(f) * other.way().x() < 0;
-            if (f == Truth.UNKNOWN) {
+            if (f == Truth.UNKNOWN && i == order.size() - 1) {
+                other.timed(HOME, heading(HOME), HOME_S);
+            } else if (f == Truth.UNKNOWN) {
                 other.fly(strange, 200, false);
             } else if (timed(f)) {
                 Placing exit = figures.get(f).exit();
@@ -187,12 +215,14 @@ final class Display {
 
     /** Which way along the A-axis the plan goes at a figure's start. */
     private double planned(int f) {
+        return begin(f).nose().x();
+    }
+
+    /** Where a figure is planned to begin. */
+    private Sample begin(int f) {
         double start = flight.figures().get(f).startS();
-        return flight.samples().stream()
-                .filter(s -> s.tS() >= start)
-                .findFirst()
-                .map(s -> s.nose().x())
-                .orElse(1.0);
+        List<Sample> samples = flight.samples();
+        return samples.stream().filter(s -> s.tS() >= start).findFirst().orElse(samples.get(samples.size() - 1));
     }
 
     private boolean lands(int f) {

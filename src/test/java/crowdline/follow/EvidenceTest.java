@@ -124,6 +124,27 @@ class EvidenceTest {
         assertThat(inBin(end, after(slow, new Effort(35, 0.8, 3, 400)))).isEqualTo(inBin(end, slow));
     }
 
+    /** As it was, an act that is to leave and was broken off to land was on a figure of its plan, to the ground. */
+    @Test
+    void gentleFlightSpeaksForNothingOfAPlanThatDoesNotLand() {
+        Seen slow = seen(bins.xM[20], bins.zM[20], 35, 0, 2);
+        Effort gentle = new Effort(35, 0.8, 3, 400);
+        double off = factor(20, slow, b -> b.offGently);
+        assertThat(factor(20, after(slow, gentle), b -> b.offGently) / off).isCloseTo(101, within(1.0));
+        assertThat(factor(20, steady(slow, 1), b -> b.offGently) / off).isBetween(8.0, 11.0);
+        Bins lands = Small.betweenTimed(100, 50, 100, 100).bins;
+        assertThat(offGently(lands, after(slow, gentle)))
+                .as("where a landing is planned, it is that")
+                .isEqualTo(offGently(lands, slow));
+    }
+
+    private static double offGently(Bins bins, Seen seen) {
+        Belief belief = new Belief(bins);
+        belief.offGently = 1;
+        new Evidence(bins).weigh(belief, seen);
+        return belief.offGently;
+    }
+
     /** The chance of a state after a reading, or whether it is loose. */
     private static double landing(Bins bins, int bin, Seen seen, boolean loose) {
         Evidence evidence = new Evidence(bins);

@@ -308,4 +308,41 @@ class FitTest {
                 .isFalse();
         return believed(belief, Moments.HEIGHT);
     }
+
+    /** As it was, a pilot who came in beside his line fitted the end of any way better that was planned askew. */
+    @Test
+    void whoIsBesideTheLineInComesBackOnToIt() throws Exception {
+        Bins monoplane = FollowTrial.display("wrackenholt/quickthorn-solo").plan.bins;
+        int end = monoplane.first[8] - 10;
+        assertThat(monoplane.way(7)).isNotNull();
+        double onLine = comesIn(monoplane, end, 0, 0);
+        assertThat(comesIn(monoplane, end, 120, -15) / comesIn(monoplane, end, 120, 15))
+                .isGreaterThan(10);
+        assertThat(comesIn(monoplane, end, -120, 15) / comesIn(monoplane, end, -120, -15))
+                .isGreaterThan(10);
+        assertThat(comesIn(monoplane, end, 0, 15)).isLessThan(onLine / 5);
+        int turning = monoplane.first[7] + 57;
+        assertThat(monoplane.elastic[turning]).isFalse();
+        assertThat(comesIn(monoplane, turning, 120, 0))
+                .as("in a turn")
+                .isGreaterThan(comesIn(monoplane, turning, 120, -15));
+    }
+
+    private static double comesIn(Bins bins, int bin, double besideM, double towardsMps) {
+        Seen seen = new Seen(
+                bins.xM[bin],
+                bins.yM[bin] + besideM,
+                bins.zM[bin],
+                bins.vxMps[bin],
+                bins.vyMps[bin] + towardsMps,
+                0,
+                1,
+                2);
+        Belief belief = new Belief(bins);
+        belief.add(1, bin, Moments.of(1, 400, 400), 1);
+        Fit fit = new Fit(bins);
+        fit.look(bin, 1, seen, 1);
+        fit.weigh(belief, belief.state(1, bin), seen);
+        return belief.chance[belief.state(1, bin)];
+    }
 }

@@ -7,6 +7,8 @@ import java.util.SplittableRandom;
 final class Pilot {
     private static final double FT = 0.3048;
     private static final double KT = 1852.0 / 3600;
+    /** Share of the power with which an aircraft that is too fast slows down. */
+    private static final double HOLDING = 0.3;
 
     private final Aircraft a;
     private final SplittableRandom random;
@@ -18,6 +20,8 @@ final class Pilot {
     private final Circles circles;
     /** The height to which level lines are flown back, metres, where they are. */
     double heightM;
+    /** A speed that is not exceeded in turns, metres a second: nobody turns round for a minute at full power. */
+    double holdsMps = Double.POSITIVE_INFINITY;
     /** Whether the figure is flown the other way along the A-axis than planned. */
     boolean mirrored;
 
@@ -108,9 +112,13 @@ final class Pilot {
         };
         double longest = t0 + 60;
         boolean level = Math.abs(a.direction.z()) < 0.1;
+        boolean speedsUp = line.until() == Element.Until.KNOTS;
         while (!end.reached(a.tS) && a.tS < longest && !a.mustPullOut() && !a.outOfSpeed()) {
-            if (level || (line.until() != Element.Until.KNOTS && a.mustLowerNose())) {
-                home(line.until() != Element.Until.KNOTS);
+            if (level && !speedsUp && a.mustLand()) {
+                return;
+            }
+            if (level || (!speedsUp && a.mustLowerNose())) {
+                home(!speedsUp);
             }
             a.straight(line.power(), 0);
         }
@@ -313,7 +321,8 @@ final class Pilot {
             }
             d = d.times(Math.cos(climb)).plus(V3.UP.times(Math.sin(climb)));
             a.point(d, V3.UP);
-            a.straight(turn.power(), 0.5 * a.airframe.inducedDragFactor() * Math.pow(Math.tan(held), 2) * 0.1);
+            double power = a.speedMps > holdsMps ? HOLDING * turn.power() : turn.power();
+            a.straight(power, 0.5 * a.airframe.inducedDragFactor() * Math.pow(Math.tan(held), 2) * 0.1);
         }
         a.point(d0.turned(V3.UP, -side * through), V3.UP);
     }

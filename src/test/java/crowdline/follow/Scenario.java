@@ -223,6 +223,9 @@ record Scenario(
             order.add(at, Truth.UNKNOWN);
         } else if (change == Change.BROKEN_OFF) {
             order.subList(at, last).clear();
+            if (!display.timed(order.get(at))) {
+                order.set(at, Truth.UNKNOWN);
+            }
         }
         List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
         Truth truth = world == World.ELSEWHERE

@@ -77,4 +77,64 @@ class ScenarioTest {
             assertThat(flown.get(flown.size() - 1).figure()).isEqualTo(glider.size() - 1);
         }
     }
+
+    /** Broken off, it flew its last pass from wherever it was. */
+    @Test
+    void actThatDoesNotLandIsBrokenOffToALandingInNoPlan() throws ShowFileException {
+        Display leaves = FollowTrial.display("wrackenholt/quickthorn-solo");
+        Truth broken =
+                Scenario.inAHardSky().get(0).with(Scenario.Change.BROKEN_OFF).fly(leaves, 420);
+        Truth.Flown last = broken.flown.get(broken.flown.size() - 1);
+        assertThat(last.figure()).isEqualTo(Truth.UNKNOWN);
+        Truth.Instant end = broken.at(last.endS());
+        assertThat(end.place().z()).isLessThan(2);
+        assertThat(end.groundMps().length()).isLessThan(5);
+    }
+
+    /** A jet flew its loop seven kilometres from the crowd and half as fast again as planned, a glider at half its speed. */
+    @Test
+    void nobodyBeginsAFigureWhereverSomethingElseHasLeftHim() throws ShowFileException {
+        for (String act : List.of("arranged/pilot-three-jet-trainer", "thistledown-glider")) {
+            Display flown = FollowTrial.display(act);
+            Bins bins = flown.plan.bins;
+            for (long seed = 430; seed < 434; seed++) {
+                Truth truth = Scenario.inAHardSky()
+                        .get(0)
+                        .with(Scenario.Change.STRANGE)
+                        .fly(flown, seed);
+                int at = 1;
+                while (truth.flown.get(at - 1).figure() != Truth.UNKNOWN) {
+                    at++;
+                }
+                Truth.Flown next = truth.flown.get(at);
+                if (bins.way(next.figure()) != null) {
+                    continue;
+                }
+                int bin = bins.first[next.figure()];
+                Truth.Instant begin = truth.at(next.startS());
+                double planned = Math.sqrt(bins.squareOfSpeed(bin));
+                assertThat(Math.abs(Math.abs(begin.place().x()) - Math.abs(bins.xM[bin])))
+                        .isLessThan(20 * planned);
+                assertThat(truth.at(next.startS() + 0.5).groundMps().length() / planned)
+                        .isBetween(0.6, 1.3);
+            }
+        }
+    }
+
+    /** It dragged its last pass on at half its stalling speed. */
+    @Test
+    void gliderOutOfHeightAndSpeedPassesForLess() throws ShowFileException {
+        Display glider = FollowTrial.display("thistledown-glider");
+        Truth truth =
+                Scenario.inAHardSky().get(0).with(Scenario.Change.REPOSITION).fly(glider, 425);
+        Truth.Flown pass = truth.flown.get(truth.flown.size() - 2);
+        assertThat(glider.plan.name(pass.figure())).isEqualTo("farewell pass");
+        assertThat(pass.endS() - pass.startS()).isLessThan(60);
+        assertThat(truth.instants.stream()
+                        .filter(i -> i.tS() > pass.startS() && i.tS() < pass.endS())
+                        .mapToDouble(i -> i.groundMps().length())
+                        .min()
+                        .orElseThrow())
+                .isGreaterThan(12);
+    }
 }

@@ -17,6 +17,14 @@ final class Truth {
     final List<Instant> instants = new ArrayList<>();
     final List<Flown> flown = new ArrayList<>();
 
+    /** Something that is not in the plan was flown; with what came just before, if that was not either, it is one. */
+    void unplanned(double startS, double endS) {
+        int last = flown.size() - 1;
+        boolean goesOn = last >= 0 && flown.get(last).figure() == UNKNOWN;
+        double fromS = goesOn ? flown.remove(last).startS() : startS;
+        flown.add(new Flown(UNKNOWN, fromS, endS));
+    }
+
     double endS() {
         return flown.get(flown.size() - 1).endS();
     }
