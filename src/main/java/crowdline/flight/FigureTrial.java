@@ -16,6 +16,7 @@ import crowdline.flight.leg.Look;
 import crowdline.flight.leg.LoopShape;
 import crowdline.flight.leg.Recorder;
 import crowdline.flight.leg.Sample;
+import crowdline.flight.leg.Steps;
 import crowdline.flight.shape.Shaped;
 import crowdline.flight.shape.Shaper;
 import crowdline.measure.Units;
@@ -33,6 +34,7 @@ public final class FigureTrial {
     private final Wind wind;
     private final Forces forces;
     private final Shaper shaper;
+    private final Steps steps = new Steps();
 
     /**
      * What came of a trial.
@@ -95,11 +97,21 @@ public final class FigureTrial {
         this.airframe = airframe;
         wind = air.wind();
         forces = new Forces(Body.of(airframe, Variation.NONE), new DensityTable(air.atmosphere()), air.wind());
-        shaper = new Shaper(forces, airframe);
+        shaper = new Shaper(forces, airframe, steps);
     }
 
     public Airframe airframe() {
         return airframe;
+    }
+
+    /** How many steps were integrated so far: how much was flown. */
+    public long steps() {
+        return steps.taken();
+    }
+
+    /** From so many steps on figures are drawn with fewer tries. */
+    public void hurriesFrom(long taken) {
+        shaper.hurriesFrom(taken);
     }
 
     /** How fast the air moves towards the commentator's right at the ground, m/s. */
@@ -162,10 +174,14 @@ public final class FigureTrial {
             Look look = new Look();
             ElementFlyer flyer = new ElementFlyer(
                     forces,
-                    new Integrator(LOOK_S, Integrator.COARSE, (leg, tS, legS, y) -> {
-                        leg.look(legS, y, look);
-                        extremes.see(tS, y, look);
-                    }),
+                    new Integrator(
+                            LOOK_S,
+                            Integrator.COARSE,
+                            (leg, tS, legS, y) -> {
+                                leg.look(legS, y, look);
+                                extremes.see(tS, y, look);
+                            },
+                            steps),
                     Variation.NONE);
             FlightState at = from;
             for (Element element : elements) {

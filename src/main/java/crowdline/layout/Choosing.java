@@ -77,19 +77,14 @@ final class Choosing {
             }
             Measured m = ground.measured(wish, ground.measured(wish, true).lack() == null);
             double changed = m.end().place().z() - ground.area.baseM() - Ground.MARGIN_M;
-            double height = Math.max(neededM(m), next - changed - ground.joining.wonM());
+            double height = Math.max(ground.lowestM(m), next - changed - ground.joining.wonM());
             Double ceiling = ground.area.ceilingM();
             if (ceiling != null) {
-                height = Math.max(neededM(m), Math.min(height, ceiling - m.upM() - Ground.MARGIN_M));
+                height = Math.max(ground.lowestM(m), Math.min(height, ceiling - m.upM() - Ground.MARGIN_M));
             }
             heights.put(wish.id(), height);
             next = height;
         }
-    }
-
-    /** The lowest it can begin this way, metres: what turns down in the wind takes more height one way than the other. */
-    private double neededM(Measured m) {
-        return ground.area.baseM() - m.downM() + Ground.MARGIN_M;
     }
 
     /**
@@ -265,7 +260,7 @@ final class Choosing {
         Double pinnedFt = wish.heightFt();
         double height = pinnedFt != null
                 ? ground.toldM(pinnedFt, m)
-                : Math.max(neededM(m), heights.getOrDefault(wish.id(), Double.NEGATIVE_INFINITY));
+                : Math.max(ground.lowestM(m), heights.getOrDefault(wish.id(), Double.NEGATIVE_INFINITY));
         return entry(ground.bestM(wish, m), height, m);
     }
 

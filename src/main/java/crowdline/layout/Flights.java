@@ -41,6 +41,20 @@ final class Flights {
         return null;
     }
 
+    /** How high the act was chosen to begin, metres: where it is let go if it begins on the ground. */
+    double beginsM() {
+        Entry first = firstEntry();
+        return takesOff() || first == null ? ground.releasedM(0) : first.heightM();
+    }
+
+    private @Nullable Entry firstEntry() {
+        return choices.stream()
+                .map(Choosing.Choice::entry)
+                .filter(Objects::nonNull)
+                .findFirst()
+                .orElse(null);
+    }
+
     /** Whether the act begins on the ground. */
     boolean takesOff() {
         return choices.stream().anyMatch(choice -> choice.takesOffToRight() != null);
@@ -78,11 +92,7 @@ final class Flights {
     }
 
     private Flying flown(Going going, double raisedM, Flying.TooLow tooLow) {
-        Entry first = choices.stream()
-                .map(Choosing.Choice::entry)
-                .filter(Objects::nonNull)
-                .findFirst()
-                .orElse(null);
+        Entry first = firstEntry();
         Flying flying = new Flying(ground, first == null ? null : first.raised(raisedM), raisedM, tooLow);
         for (int i = 0; i < wishes.size(); i++) {
             Entry entry = choices.get(i).entry();

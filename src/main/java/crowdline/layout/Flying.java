@@ -134,6 +134,10 @@ final class Flying {
         if (to == null) {
             FlightState from = start(wish);
             Measured measured = ground.measured(wish, from.toRight());
+            if (measured.isFarLow()) {
+                farLow(wish, from, measured);
+                return;
+            }
             lacking(
                     wish,
                     from,
@@ -223,9 +227,25 @@ final class Flying {
                             + " a time or a length"));
         }
         findings.add(() -> {
-            FigureTrial.Outcome told = out.isWell() ? out : wish.flown(ground.trial, from);
+            FigureTrial.Outcome told = out.isWell() || !saysMore() ? out : wish.flown(ground.trial, from);
             return new Shortfalls(ground, wish, tried, told).said();
         });
+    }
+
+    /** Says of what comes out far lower than it began how high to begin it. */
+    private void farLow(Wish wish, FlightState from, Measured measured) {
+        String lack = Objects.requireNonNull(measured.lack());
+        pieces.add(Piece.lacking(wish, seconds(wish, TIMED_S), from, lack));
+        found(new LaidOut.Finding(
+                wish.id(),
+                String.format(
+                        Locale.UK,
+                        "%s comes out %,.0f ft lower than it began and rises by %,.0f ft, so it is only given a time; if it is"
+                                + " flown, tell it %,.0f ft",
+                        wish.name(),
+                        Shortfalls.tens(Units.ftFromM(-measured.downM())),
+                        Shortfalls.tens(Units.ftFromM(measured.upM())),
+                        Shortfalls.tens(Units.ftFromM(ground.lowestM(measured))))));
     }
 
     private void tooHigh(Wish wish, Entry to) {
@@ -248,8 +268,13 @@ final class Flying {
         pieces.add(Piece.lacking(wish, seconds(wish, TIMED_S), from, lack));
         findings.add(() -> List.of(new LaidOut.Finding(
                 wish.id(),
-                wish.name() + " " + Objects.requireNonNullElse(inFull.get(), lack)
+                wish.name() + " " + Objects.requireNonNullElse(saysMore() ? inFull.get() : null, lack)
                         + ", so it is only given a time; ask the pilot about it")));
+    }
+
+    /** Whether how much more would do is worked out as well. */
+    private boolean saysMore() {
+        return ground.work.isLeft(Work.Part.SAYING);
     }
 
     private FlightState start(Wish wish) {

@@ -37,6 +37,7 @@ final class Ground {
     final FigureTrial trial;
     final Area area;
     final Joining joining;
+    final Work work;
     private final Map<Drawn, Measured> measured = new HashMap<>();
 
     /** All that the measure of a figure depends on: a list that has a loop twice has it measured once. */
@@ -45,15 +46,17 @@ final class Ground {
             boolean own,
             @Nullable EntrySpeed enters,
             @Nullable Double kt,
+            boolean isTold,
             boolean toRight) {
         Drawn theOtherWay() {
-            return new Drawn(elements, own, enters, kt, !toRight);
+            return new Drawn(elements, own, enters, kt, isTold, !toRight);
         }
     }
 
     Ground(FigureTrial trial, Area area) {
         this.trial = trial;
         this.area = area;
+        work = new Work(trial);
         joining = new Joining(trial, area.baseM(), area.halfGiven() ? area.halfM() : Double.POSITIVE_INFINITY);
     }
 
@@ -64,14 +67,15 @@ final class Ground {
     }
 
     Measured measured(Wish wish, boolean toRight) {
-        Drawn drawn = new Drawn(wish.elements(), wish.own(), wish.enters(), wish.kt(), toRight);
+        Drawn drawn =
+                new Drawn(wish.elements(), wish.own(), wish.enters(), wish.kt(), wish.heightFt() != null, toRight);
         Measured known = measured.get(drawn);
         if (known == null) {
             Measured other = measured.get(drawn.theOtherWay());
             double heightM = measuredAtM();
             known = other == null
-                    ? Measured.of(wish, trial, toRight, heightM)
-                    : other.theOtherWay(wish, trial, toRight, heightM);
+                    ? Measured.of(wish, trial, toRight, heightM, work.isLeft(Work.Part.MEASURING))
+                    : other.theOtherWay(wish, trial, toRight, heightM, work.isLeft(Work.Part.MEASURING));
             measured.put(drawn, known);
         }
         return known;
@@ -91,6 +95,11 @@ final class Ground {
     double farthestM() {
         double drawn = Math.max(FARTHEST_M, FARTHEST_SPREADS * area.spreadM());
         return Math.min(area.halfGiven() ? area.halfM() : drawn, Joining.OUT_OF_SIGHT_M);
+    }
+
+    /** The lowest a figure can begin, metres: what turns down in the wind takes more height one way than the other. */
+    double lowestM(Measured m) {
+        return area.baseM() - m.downM() + MARGIN_M;
     }
 
     /** The height a figure was told, or the nearest to it that base and ceiling leave; metres. */

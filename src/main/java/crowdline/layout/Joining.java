@@ -291,7 +291,9 @@ final class Joining {
     }
 
     private double feet(FlightState at, Entry to) {
-        double wanted = climbing.sinks() ? Math.max(at.place().z(), to.heightM()) + AS_HIGH_AS_IT_CAN_M : to.heightM();
+        double wanted = climbing.sinks()
+                ? Math.max(Math.max(at.place().z(), to.heightM()), 0) + AS_HIGH_AS_IT_CAN_M
+                : to.heightM();
         return Math.min(Math.rint(Units.ftFromM(wanted)), HIGHEST_FT);
     }
 

@@ -17,6 +17,7 @@ public final class Layout {
 
     /** The act of these figures in this order. */
     public LaidOut of(List<Wish> wishes) {
+        ground.work.isFor(wishes.size());
         return ground.joining.sinks()
                 ? new Releasing(ground, wishes).laid()
                 : new Flights(ground, wishes).best(0, Flying.TooLow.GIVEN_UP).laid();

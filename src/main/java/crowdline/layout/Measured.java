@@ -43,6 +43,8 @@ record Measured(
         @Nullable String lack) {
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
+    /** Where it looks at one more speed only, what most of what needs more needs; by judgement. */
+    private static final int FEW_STEPS = 4;
     /** Of these steps, what is looked at first where a figure cannot be flown at its usual speed; by judgement. */
     private static final int[] LOOKED_AT = {1, 2, 5, 8};
     /** So much lower than it began nobody sees, as a share of its height and metres. */
@@ -51,6 +53,9 @@ record Measured(
     private static final double UNSEEN_M = 5;
     /** What is too hard at its usual speed is begun more slowly, as shares of it. */
     private static final double[] SLOWER = {0.93, 0.86, 0.8};
+
+    /** Lower than it began by so many times what it rises is far, by judgement. */
+    private static final double FAR_LOW = 1.5;
 
     private static final double SPIN_FROM = 1.5;
     /** A glider slows down slowly. */
@@ -75,21 +80,29 @@ record Measured(
      * Flies a figure at its usual speed, or the pinned one; faster where it needs that and may.
      *
      * @param heightM where it is flown
+     * @param looksFurther whether it looks for the least and the most speed that does, and the least that more does
      */
-    static Measured of(Wish wish, FigureTrial trial, boolean toRight, double heightM) {
+    static Measured of(Wish wish, FigureTrial trial, boolean toRight, double heightM, boolean looksFurther) {
         double usual = usualMps(wish, trial, heightM);
         if (wish.kt() != null) {
             return at(usual, wish, trial, toRight, heightM);
         }
         Measured first = at(usual, wish, trial, toRight, heightM);
+        if (wish.heightFt() == null && !wish.own() && first.isFarLow()) {
+            return first.lacking("comes out far lower than it began");
+        }
         if (first.isWell()) {
-            return first.between(
-                    slowest(usual, wish, trial, toRight, heightM), fastest(usual, wish, trial, toRight, heightM));
+            return !looksFurther
+                    ? first
+                    : first.between(
+                            slowest(usual, wish, trial, toRight, heightM),
+                            fastest(usual, wish, trial, toRight, heightM));
         }
         double most = SHARE_OF_NEVER_EXCEED * Units.mpsFromKt(trial.airframe().neverExceedKt());
         Measured flown = first;
         int i = first.isOnlyLow() ? first.leastSteps() : 1;
         int failed = 0;
+        i = looksFurther ? i : Math.max(i, FEW_STEPS);
         while (i <= MOST_STEPS && usual + i * Units.mpsFromKt(MORE_KT) <= most) {
             double mps = usual + i * Units.mpsFromKt(MORE_KT);
             if (first.isOnlyLow() && trial.climbs(usual, heightM) >= 0 && trial.climbs(mps, heightM) < 0) {
@@ -97,7 +110,7 @@ record Measured(
                 break;
             }
             Measured faster = at(mps, wish, trial, toRight, heightM);
-            if (faster.isWell() && i > failed + 1) {
+            if (looksFurther && faster.isWell() && i > failed + 1) {
                 // Something slower that was passed over may do.
                 i = failed + 1;
                 continue;
@@ -107,10 +120,11 @@ record Measured(
                 flown = faster.lack() == null ? faster : flown;
             }
             failed = i;
-            i = first.isOnlyLow() ? i + 1 : next(i);
+            i = !looksFurther ? MOST_STEPS + 1 : first.isOnlyLow() ? i + 1 : next(i);
         }
         for (double share : SLOWER) {
-            Measured slower = flown.lack() == null ? flown : at(share * usual, wish, trial, toRight, heightM);
+            Measured slower =
+                    flown.lack() == null || !looksFurther ? flown : at(share * usual, wish, trial, toRight, heightM);
             flown = slower.lack() == null ? slower : flown;
         }
         return flown.lack() == null ? flown : first;
@@ -136,7 +150,7 @@ record Measured(
      * The same figure the other way, sooner than from nothing: what cannot be flown in still air cannot be flown the other
      * way either, and the speeds that do one way are tried first.
      */
-    Measured theOtherWay(Wish wish, FigureTrial trial, boolean right, double heightM) {
+    Measured theOtherWay(Wish wish, FigureTrial trial, boolean right, double heightM, boolean looksFurther) {
         if (lack != null && Math.abs(trial.windAlongMps()) < STILL_MPS) {
             return new Measured(
                     mps,
@@ -161,7 +175,7 @@ record Measured(
                 return same.between(slowestMps, fastestMps);
             }
         }
-        return of(wish, trial, right, heightM);
+        return of(wish, trial, right, heightM, looksFurther);
     }
 
     private static double slowest(double usual, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
@@ -267,6 +281,29 @@ record Measured(
         double wonM = mps * Units.mpsFromKt(MORE_KT) / Units.G_MPS2;
         double missingM = -downM - UNSEEN * (upM - downM) - UNSEEN_M;
         return Math.max(1, (int) Math.floor(missingM / wonM));
+    }
+
+    /** Whether it comes out lower than it began by so much more than it rises that nobody climbs for it who was not told to. */
+    boolean isFarLow() {
+        return isLow && -downM > FAR_LOW * upM;
+    }
+
+    private Measured lacking(String why) {
+        return new Measured(
+                mps,
+                slowestMps,
+                fastestMps,
+                toRight,
+                leftM,
+                rightM,
+                nearM,
+                downM,
+                upM,
+                end,
+                seconds,
+                closes,
+                isLow,
+                why);
     }
 
     private boolean isOnlyLow() {

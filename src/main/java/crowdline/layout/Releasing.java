@@ -8,8 +8,8 @@ import java.util.Locale;
 final class Releasing {
     /** How often an act is flown again the same way, higher or lower. */
     private static final int MOST_AGAIN = 6;
-    /** No glider is taken higher than this above its base, metres; by judgement. */
-    private static final double MOST_RAISED_M = 9_000;
+    /** No glider begins a display higher than this above its base, metres: nobody would see it; by judgement. */
+    private static final double HIGHEST_M = 3_000;
     /** About how far it sinks from figure to figure beyond what was chosen for, metres; the mean of some lists. */
     private static final double SINKS_M = 30;
     /** So much height is to be left at its lowest, metres, and no more than so much. */
@@ -26,11 +26,14 @@ final class Releasing {
     private final Ground ground;
     private final List<Wish> wishes;
     private final Flights flights;
+    /** The most everything is raised, metres; below 0 where its figures alone take more height than there is. */
+    private final double mostM;
 
     Releasing(Ground ground, List<Wish> wishes) {
         this.ground = ground;
         this.wishes = wishes;
         flights = new Flights(ground, wishes);
+        mostM = ground.area.baseM() + HIGHEST_M - flights.beginsM();
     }
 
     LaidOut laid() {
@@ -57,15 +60,17 @@ final class Releasing {
 
     /** Begun as high as it takes. */
     private LaidOut lasting() {
-        double raise = SINKS_M * wishes.size();
+        double raise = Math.min(SINKS_M * wishes.size(), mostM);
         Raised lasts = lasting(flights.best(raise, Flying.TooLow.FLOWN), raise, ground.area.baseM());
         if (lasts.spareM() >= 0) {
             return lasts.flown().laid();
         }
-        LaidOut laid = flights.best(lasts.raiseM(), Flying.TooLow.GIVEN_UP).laid();
-        return lasts.spareM() > -1 || lasts.raiseM() < MOST_RAISED_M
-                ? laid
-                : laid.with(tooLong(wishes.get(0), -lasts.spareM()));
+        if (lasts.raiseM() < mostM) {
+            return flights.best(lasts.raiseM(), Flying.TooLow.GIVEN_UP).laid();
+        }
+        Flying kept = flights.best(lasts.raiseM(), Flying.TooLow.GIVEN_UP_TOGETHER);
+        LaidOut laid = kept.laid();
+        return kept.givenUp().isEmpty() ? laid : laid.with(tooLong(laid, -lasts.spareM(), kept.givenUp()));
     }
 
     /**
@@ -74,27 +79,28 @@ final class Releasing {
      * @param raiseM how much higher than chosen, metres
      * @param spareM how far above the least height its lowest figure comes, metres
      */
-    private record Raised(Flying flown, double raiseM, double spareM) {
-        /** Whether it lasts, and is no higher than it takes. */
-        boolean isEnough() {
-            return spareM < 0 ? raiseM >= MOST_RAISED_M : spareM <= MOST_SPARE_M || raiseM == 0;
-        }
+    private record Raised(Flying flown, double raiseM, double spareM) {}
+
+    /** Whether it lasts, and is no higher than it takes; or lasts, once much was flown to find that. */
+    private boolean isEnough(Raised raised) {
+        boolean isLow = raised.spareM() <= MOST_SPARE_M || raised.raiseM() <= 0;
+        return raised.spareM() < 0 ? raised.raiseM() >= mostM : isLow || !ground.work.isLeft(Work.Part.FLYING);
     }
 
     /** The same act so high that it lasts, or as nearly as that was found. */
     private Raised lasting(Flying flown, double raiseM, double leastM) {
         Raised now = new Raised(flown, raiseM, spareM(flown, leastM));
         Raised lasts = now;
-        double low = 0;
-        double enough = MOST_RAISED_M;
-        for (int i = 0; i < MOST_AGAIN && !now.isEnough(); i++) {
+        double low = Math.min(0, mostM);
+        double enough = mostM;
+        for (int i = 0; i < MOST_AGAIN && !isEnough(now); i++) {
             Raised before = now;
             low = now.spareM() < 0 ? now.raiseM() : low;
             enough = now.spareM() < 0 ? enough : now.raiseM();
-            double raise = Math.max(now.raiseM() + RAISES * (LEAST_SPARE_M - now.spareM()), 0);
+            double raise = Math.max(now.raiseM() + RAISES * (spareM() - now.spareM()), Math.min(0, mostM));
             if (raise < low || raise > enough) {
                 // Some figure may be flown from one height and not from another.
-                raise = enough < MOST_RAISED_M ? (low + enough) / 2 : enough;
+                raise = enough < mostM ? (low + enough) / 2 : enough;
             }
             Flying again = flights.again(raise);
             now = new Raised(again, raise, spareM(again, leastM));
@@ -108,13 +114,21 @@ final class Releasing {
         return lasts;
     }
 
-    private static LaidOut.Finding tooLong(Wish first, double missingM) {
+    /** So much is to be spare, metres: more once much was flown, so that it lasts. */
+    private double spareM() {
+        return ground.work.isLeft(Work.Part.FLYING) ? LEAST_SPARE_M : 3 * MOST_SPARE_M;
+    }
+
+    private static LaidOut.Finding tooLong(LaidOut laid, double missingM, List<Wish> givenUp) {
         return new LaidOut.Finding(
-                first.id(),
+                givenUp.get(0).id(),
                 String.format(
                         Locale.UK,
-                        "The act sinks %,.0f ft further than an act without an engine can begin above it; take figures out",
-                        Units.ftFromM(missingM)));
+                        "the act takes %,.0f ft more than from %,.0f ft, and no display without an engine begins higher: take"
+                                + " something out; %s only given a time",
+                        Shortfalls.tens(Units.ftFromM(missingM)),
+                        Math.rint(Units.ftFromM(laid.entry().place().z()) / 100) * 100,
+                        named(givenUp)));
     }
 
     private LaidOut.Finding tooLow(Wish first, double toldFt, double missingM, List<Wish> givenUp) {

@@ -93,7 +93,10 @@ final class Shortfalls {
         boolean isRaised = wanted.heightM() > Units.mFromFt(told) && !ground.joining.sinks();
         Double ceiling = ground.area.ceilingM();
         double z = from.place().z();
-        if (isHigher && ground.area.baseGiven() && Units.mFromFt(told) < ground.area.baseM() - NOTICED_M) {
+        if (isHigher
+                && !ground.joining.sinks()
+                && ground.area.baseGiven()
+                && Units.mFromFt(told) < ground.area.baseM() - NOTICED_M) {
             told("and the base is %,.0f ft: it begins at %,.0f ft, the lowest it can", told, ground.area.baseM(), z);
         } else if (isFar && isHigher && isRaised) {
             told("and comes below the " + floor() + " from there: it begins at %,.0f ft", told, z);

@@ -83,7 +83,8 @@ final class Trying {
             return null;
         }
         Tried tried = once(wish, wanted, start, way);
-        for (int i = 0; i < MOST_CORRECTIONS; i++) {
+        int most = ground.work.isLeft(Work.Part.FLYING) ? MOST_CORRECTIONS : 1;
+        for (int i = 0; i < most; i++) {
             Entry better = corrected(wish, tried);
             if (better == null) {
                 break;

@@ -62,7 +62,7 @@ final class Weighing {
         List<Entry> tried = new ArrayList<>();
         Weighed best = null;
         boolean few = ground.joining.sinks() || !isWell(wish);
-        int most = few ? FEW_FLOWN : MOST_FLOWN;
+        int most = !ground.work.isLeft(Work.Part.FLYING) ? 1 : few ? FEW_FLOWN : MOST_FLOWN;
         for (int i = 0; i < most; i++) {
             Choosing.Option option = choosing.option(next, at, turnedBack, entry -> !tried.contains(entry));
             if (option == null || (best != null && option.cost() + NEARLY_S >= best.cost())) {

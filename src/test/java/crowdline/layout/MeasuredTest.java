@@ -28,9 +28,9 @@ class MeasuredTest {
         for (int i = 0; i < entries.size(); i += 6) {
             CatalogueEntry e = entries.get(i);
             Wish wish = LayoutTest.a(e.name()).made(e.name());
-            Measured right = Measured.of(wish, trial, true, HEIGHT_M);
-            Measured left = Measured.of(wish, trial, false, HEIGHT_M);
-            Measured sooner = right.theOtherWay(wish, trial, false, HEIGHT_M);
+            Measured right = Measured.of(wish, trial, true, HEIGHT_M, true);
+            Measured left = Measured.of(wish, trial, false, HEIGHT_M, true);
+            Measured sooner = right.theOtherWay(wish, trial, false, HEIGHT_M, true);
 
             assertThat(sooner.lack()).as(e.name()).isEqualTo(left.lack());
             assertThat(sooner.toRight()).as(e.name()).isFalse();
@@ -47,7 +47,7 @@ class MeasuredTest {
         FigureTrial trial = new FigureTrial(
                 KindsFile.shipped().named("aerobatic glider").airframe("a", "The aircraft", Sliders.TYPICAL),
                 Air.STANDARD);
-        Measured measured = Measured.of(LayoutTest.a("Cuban eight").made("it"), trial, true, HEIGHT_M);
+        Measured measured = Measured.of(LayoutTest.a("Cuban eight").made("it"), trial, true, HEIGHT_M, true);
 
         assertThat(measured.isWell()).isTrue();
         assertThat(Units.ktFromMps(measured.mps())).isGreaterThan(112);
@@ -61,7 +61,7 @@ class MeasuredTest {
                 KindsFile.shipped().named("aerobatic two-seater").airframe("a", "The aircraft", Sliders.TYPICAL),
                 Air.STANDARD);
         Measured measured =
-                Measured.of(LayoutTest.a("humpty bump with push top").made("it"), trial, true, HEIGHT_M);
+                Measured.of(LayoutTest.a("humpty bump with push top").made("it"), trial, true, HEIGHT_M, true);
 
         assertThat(measured.isLow()).isTrue();
         assertThat(trial.climbs(measured.mps(), HEIGHT_M)).isPositive();

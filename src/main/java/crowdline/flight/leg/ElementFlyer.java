@@ -290,8 +290,7 @@ public final class ElementFlyer {
     }
 
     private FlightState reposition(Element.Reposition r, FlightState from) throws CannotFly {
-        Integrator unwatched = new Integrator(Integrator.NO_GRID, Integrator.FINE, (leg, tS, legS, y) -> {});
-        ElementFlyer planning = new ElementFlyer(forces, unwatched, variation);
+        ElementFlyer planning = new ElementFlyer(forces, integrator.unwatched(Integrator.FINE), variation);
         return new Repositioning(forces, r).fly(from, this::run, planning::run);
     }
 

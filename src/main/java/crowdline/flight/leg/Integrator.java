@@ -49,6 +49,7 @@ public final class Integrator {
     private final double gridS;
     private final double tolerance;
     private final Watcher watcher;
+    private final Steps steps;
 
     private final DormandPrince pair = new DormandPrince();
     private double[] between = new double[0];
@@ -59,9 +60,20 @@ public final class Integrator {
      * @param tolerance largest error of a step in proportion to the coordinates, or as it is for those below 1
      */
     public Integrator(double gridS, double tolerance, Watcher watcher) {
+        this(gridS, tolerance, watcher, new Steps());
+    }
+
+    /** The same, with its steps counted. */
+    public Integrator(double gridS, double tolerance, Watcher watcher, Steps steps) {
+        this.steps = steps;
         this.gridS = gridS;
         this.tolerance = tolerance;
         this.watcher = watcher;
+    }
+
+    /** Another that nobody watches, whose steps are counted with those of this one. */
+    Integrator unwatched(double otherTolerance) {
+        return new Integrator(NO_GRID, otherTolerance, (leg, tS, legS, y) -> {}, steps);
     }
 
     /** Flies a leg to its end. */
@@ -76,17 +88,18 @@ public final class Integrator {
         pair.begin(leg, 0, y);
         double t = 0;
         double h = FIRST_STEP_S;
-        for (int steps = 0; t < leg.longestS(); steps++) {
+        for (int tried = 0; t < leg.longestS(); tried++) {
             if (leg.outOfSpeed(t, y)) {
                 return new Result(Outcome.OUT_OF_SPEED, leg.after(startS + t, t, y));
             }
             double step = Math.min(h, leg.dueS() - t);
             double error = pair.advance(leg, t, y, step, next);
+            steps.take();
             h = nextStep(step, error);
             if (!(error <= tolerance) && step > SHORTEST_STEP_S) {
                 continue;
             }
-            if (steps > MOST_STEPS || !isFinite(next)) {
+            if (tried > MOST_STEPS || !isFinite(next)) {
                 return new Result(Outcome.NOT_COMPUTED, leg.after(startS + t, t, y));
             }
             if (leg.end(t + step, next) >= -ROUNDING) {

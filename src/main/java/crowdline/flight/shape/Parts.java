@@ -9,6 +9,7 @@ import crowdline.flight.leg.Forces;
 import crowdline.flight.leg.Integrator;
 import crowdline.flight.leg.Leg;
 import crowdline.flight.leg.Look;
+import crowdline.flight.leg.Steps;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
 import java.util.HashMap;
@@ -76,11 +77,15 @@ final class Parts {
     }
 
     Parts(Forces forces) {
+        this(forces, new Steps());
+    }
+
+    Parts(Forces forces, Steps steps) {
         limits = new Limits(forces.body);
-        watched = new ElementFlyer(forces, new Integrator(LOOK_S, Integrator.COARSE, this::see), Variation.NONE);
+        watched = new ElementFlyer(forces, new Integrator(LOOK_S, Integrator.COARSE, this::see, steps), Variation.NONE);
         quiet = new ElementFlyer(
                 forces,
-                new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {}),
+                new Integrator(Integrator.NO_GRID, Integrator.COARSE, (leg, tS, legS, y) -> {}, steps),
                 Variation.NONE);
     }
 

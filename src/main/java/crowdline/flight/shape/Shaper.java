@@ -4,6 +4,7 @@ import crowdline.flight.body.FlightState;
 import crowdline.flight.leg.CannotFly;
 import crowdline.flight.leg.Forces;
 import crowdline.flight.leg.LoopShape;
+import crowdline.flight.leg.Steps;
 import crowdline.flight.shape.Attempt.Throttle;
 import crowdline.measure.Units;
 import crowdline.show.aircraft.Airframe;
@@ -26,6 +27,7 @@ public final class Shaper {
     private static final double[] CLOSING = {0.95, 0.92, 0.89, 0.87, LoopShape.ROUND_DOWN_TO};
 
     private static final double[] LESS_ROUND = {0.7, 0.6, 0.5, 0.4, 0.3};
+    private static final double[] FEW_LESS_ROUND = {0.6, 0.4};
     private static final double[] HARDER_G = {0, 0.5};
     private static final double[] MUCH_HARDER_G = {0, 0.5, 1};
     private static final double[] HARDEST_G = {1, 1.5};
@@ -79,14 +81,27 @@ public final class Shaper {
     private final Airframe airframe;
     private final Usual usual;
     private final Parts parts;
+    private final Steps steps;
+    private long hurriesFrom = Long.MAX_VALUE;
     /** Share of the power that counts as all of it from where a figure is tried. */
     private double full = 1;
 
     public Shaper(Forces forces, Airframe airframe) {
+        this(forces, airframe, new Steps());
+    }
+
+    /** The same, with the steps counted that are flown for it. */
+    public Shaper(Forces forces, Airframe airframe, Steps steps) {
         this.forces = forces;
         this.airframe = airframe;
         usual = airframe.usual();
-        parts = new Parts(forces);
+        this.steps = steps;
+        parts = new Parts(forces, steps);
+    }
+
+    /** From so many steps on figures are drawn with fewer tries: not quite as round, and some not at all. */
+    public void hurriesFrom(long taken) {
+        hurriesFrom = taken;
     }
 
     /**
@@ -169,6 +184,7 @@ public final class Shaper {
     }
 
     private Tries tried(List<Element> elements, FlightState from) {
+        boolean hurries = steps.taken() >= hurriesFrom;
         double thrust = forces.body
                 .drive()
                 .thrustN(from.speedMps(), forces.rho(from.place().z()), 1);
@@ -182,20 +198,22 @@ public final class Shaper {
         }
         if (closes(elements)) {
             tried(elements, from, ROUND, HARDER_G, tries);
-            closed(elements, from, CLOSING, CLOSING_STEP_G, tries);
-            tried(elements, from, LESS_ROUND, MUCH_HARDER_G, tries);
-            tried(elements, from, LESS_ROUND, ANY_HARDER_G, tries);
+            closed(elements, from, hurries ? FEW_CLOSING : CLOSING, (hurries ? 3 : 1) * CLOSING_STEP_G, tries);
+            double[] lessRound = hurries ? FEW_LESS_ROUND : LESS_ROUND;
+            tried(elements, from, lessRound, MUCH_HARDER_G, tries);
+            tried(elements, from, lessRound, ANY_HARDER_G, tries);
         } else {
             tried(elements, from, ROUND, HARDER_G, tries);
             tried(elements, from, NEARLY_ROUND, HARDER_G, tries);
-            tried(elements, from, LESS_ROUND, HARDER_G, tries);
-            tried(elements, from, LESS_ROUND, HARDEST_G, tries);
+            double[] lessRound = hurries ? FEW_LESS_ROUND : LESS_ROUND;
+            tried(elements, from, lessRound, HARDER_G, tries);
+            tried(elements, from, lessRound, HARDEST_G, tries);
         }
         return tries;
     }
 
     private void tried(List<Element> elements, FlightState from, double[] topShares, double[] harderG, Tries tries) {
-        boolean inTheAir = topShares == LESS_ROUND;
+        boolean inTheAir = topShares == LESS_ROUND || topShares == FEW_LESS_ROUND;
         for (double topShare : topShares) {
             for (double harder : harderG) {
                 if (tries.shaped == null) {
