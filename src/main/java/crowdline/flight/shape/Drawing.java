@@ -278,7 +278,7 @@ final class Drawing {
 
     private void hover(Element.HoverRoll hover) throws Failed {
         try {
-            fly(Hovers.drawn(forces, hover, at), null);
+            fly(Hovers.drawn(forces, hover, at, parts.steps()), null);
         } catch (CannotFly e) {
             throw failed(Fault.Kind.ENERGY, e.why());
         }

@@ -7,6 +7,7 @@ import crowdline.flight.leg.ElementFlyer;
 import crowdline.flight.leg.Forces;
 import crowdline.flight.leg.Integrator;
 import crowdline.flight.leg.Leg;
+import crowdline.flight.leg.Steps;
 import crowdline.show.figure.Element;
 
 /** How long a hover roll is drawn: flown once and watched for when it may end. */
@@ -43,10 +44,11 @@ final class Hovers {
      * The hover roll that lasts until it slides back, and ends with the canopy where it was or the other way, so that the
      * aircraft falls along the line it came in on.
      */
-    static Element.HoverRoll drawn(Forces forces, Element.HoverRoll hover, FlightState at) throws CannotFly {
+    static Element.HoverRoll drawn(Forces forces, Element.HoverRoll hover, FlightState at, Steps steps)
+            throws CannotFly {
         FlightState from = new FlightState(0, at.place(), at.speedMps(), at.direction(), at.up());
         Hovers hovers = new Hovers(from, hover.seconds());
-        Integrator watched = new Integrator(STEP_S, Integrator.COARSE, hovers::see);
+        Integrator watched = new Integrator(STEP_S, Integrator.COARSE, hovers::see, steps);
         new ElementFlyer(forces, watched, Variation.NONE).fly(new Element.HoverRoll(LONGEST_S, hover.power()), from);
         if (Math.max(hovers.slidAlong, hovers.heldAlong) < IN_LINE) {
             throw new CannotFly("has too little speed left to roll on its propeller", at);

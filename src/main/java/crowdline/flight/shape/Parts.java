@@ -32,6 +32,7 @@ final class Parts {
     /** So many are kept; a whole act takes about half as many. */
     private static final int MOST_KEPT = 20_000;
 
+    private final Steps steps;
     private final Limits limits;
     private final ElementFlyer watched;
     private final ElementFlyer quiet;
@@ -81,6 +82,7 @@ final class Parts {
     }
 
     Parts(Forces forces, Steps steps) {
+        this.steps = steps;
         limits = new Limits(forces.body);
         watched = new ElementFlyer(forces, new Integrator(LOOK_S, Integrator.COARSE, this::see, steps), Variation.NONE);
         quiet = new ElementFlyer(
@@ -101,6 +103,11 @@ final class Parts {
             throw new Stop(came.fault());
         }
         return new Part(end(came), came.seen());
+    }
+
+    /** Counts what is flown. */
+    Steps steps() {
+        return steps;
     }
 
     /** Where an element ends that is only thought of. */
