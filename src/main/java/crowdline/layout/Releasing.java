@@ -42,7 +42,10 @@ final class Releasing {
         return first == null || toldFt == null ? lasting() : told(first, toldFt);
     }
 
-    /** Begun where it was told, and what does not fit below that only given a time. */
+    /**
+     * Begun where it was told, and what does not fit below that only given a time; as high as it takes if that is more than
+     * twice as high, as what was told is then how high a pass is to be flown.
+     */
     private LaidOut told(Wish first, double toldFt) {
         double raise = flights.takesOff() ? Math.max(Units.mFromFt(toldFt) - ground.releasedM(0), 0) : 0;
         Flying flown = flights.best(raise, Flying.TooLow.FLOWN);
@@ -51,6 +54,9 @@ final class Releasing {
             return flown.laid();
         }
         Raised lasts = lasting(flown, raise, ground.floorM());
+        if (lasts.raiseM() - raise > Units.mFromFt(toldFt) - ground.floorM()) {
+            return lasting();
+        }
         Flying kept = flights.best(raise, Flying.TooLow.GIVEN_UP_TOGETHER);
         LaidOut laid = kept.laid();
         return kept.givenUp().isEmpty()

@@ -100,6 +100,19 @@ class ReleasingTest {
         assertThat(givenUp(laid(base, a(first).heightFt(needs - 400)))).isNotEmpty();
     }
 
+    /** An act that begins with a pass at 100 ft had nothing in it but that pass. */
+    @Test
+    void aPassThatWasToldToBeLowDoesNotMakeTheWholeActLow() {
+        LaidOut laid = laid(Venue.Limits.NONE, a("knife edge pass").heightFt(100));
+
+        assertThat(givenUp(laid)).isEmpty();
+        assertThat(said(laid))
+                .singleElement()
+                .asString()
+                .startsWith("knife edge pass begins at ")
+                .contains("as near as it comes to the 100 ft it was told");
+    }
+
     /** It turned at the speed of the figure it came round for, and sank by 750 ft in it. */
     @Test
     void itComesRoundSlowlyAndDivesForItsSpeed() {
