@@ -27,6 +27,8 @@ final class Joining {
     private static final double NEAR_S = 1;
     /** So much further out than where it goes, the way in is what there is to see of it, metres; by judgement. */
     private static final double IN_M = 150;
+    /** Of the way in to the display line, so much is worth to be flown before it turns round; by judgement. */
+    private static final double MOST_OF_IT = 0.7;
     /** Too low by less than this it does not come round once more, metres. */
     private static final double SHORT_M = 40;
     /** Too high by less than this neither, metres; by judgement. */
@@ -150,8 +152,11 @@ final class Joining {
             return null;
         }
         int way = at.toRight() ? 1 : -1;
-        double alongM = at.place().x() + way * straight.asideM(at, at.place().y() - to.awayM());
-        if (Math.abs(alongM) > Math.min(straight.reachM(), OUT_OF_SIGHT_M)) {
+        double inM = straight.asideM(at, at.place().y() - to.awayM());
+        double mostM = Math.min(straight.reachM(), OUT_OF_SIGHT_M);
+        // Most of the way in does where all of it leads too far along.
+        double alongM = way * Math.min(way * at.place().x() + inM, mostM);
+        if (way * (alongM - at.place().x()) < MOST_OF_IT * inM) {
             return null;
         }
         // What it slows down to in the end it does not turn round at.
