@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * When what the follower says moves the show. What is shown is left once enough speaks against it ({@link Balance}): at once for
  * the figure that is due, soon for one further on, and for one before it only when more speaks for that than has spoken
- * for the one shown. When the readings go bad the clock stands in, and it hands back when they are good again. Only what
+ * for the one shown; while that is in doubt, neither is shown. When the readings go bad the clock stands in, and it hands back when they are good again. Only what
  * somebody has put under the aircraft's lead is moved, and {@link ActBegin} begins an act. Not thread-safe.
  */
 final class AircraftSteps {
@@ -25,6 +25,10 @@ final class AircraftSteps {
      * again where that was not flown.
      */
     private static final double BACK = 20;
+    /**
+     * Share of that after which neither is shown, but off the plan: what is shown is less likely by then than not. Judgement.
+     */
+    private static final double IN_DOUBT = 0.4;
     /** The same for something that is not in the plan. Tuned: 2 to 6 works. */
     private static final double STRAYED = 3;
 
@@ -46,6 +50,9 @@ final class AircraftSteps {
     private final Balance balance = new Balance();
     private int told = Balance.NOTHING;
     private double toldS = Double.NEGATIVE_INFINITY;
+    /** What must speak for a figure before the one shown last, now that it is off the plan. */
+    private double backFromOff = BACK;
+
     private final SinceWhen readsBadly = new SinceWhen();
     private final SinceWhen readsWell = new SinceWhen();
     private double leadToldS = Double.NEGATIVE_INFINITY;
@@ -100,7 +107,10 @@ final class AircraftSteps {
         boolean flying = state.phase() instanceof Phase.Flying;
         int shown = flying ? course.position() : Balance.OFF;
         balance.sees(shown, now, nowS);
-        int said = balance.said();
+        if (flying && nowS - toldS >= ON_ITS_WAY_S) {
+            backFromOff = BACK;
+        }
+        int said = moves(course, flying);
         // Behind the last figure nothing is due that could be left: what is flown there is how it ends.
         boolean ends = said == Balance.OFF && course.nextIndex().isEmpty();
         if (said == Balance.NOTHING
@@ -108,12 +118,13 @@ final class AircraftSteps {
                 || ends
                 || now.silentS() > SILENT_S
                 || state.phase() instanceof Phase.Held
-                || (said == told && nowS - toldS < ON_ITS_WAY_S)
-                || balance.against() < needed(course, said, flying)) {
+                || (said == told && nowS - toldS < ON_ITS_WAY_S)) {
             return Optional.empty();
         }
         told = said;
         toldS = nowS;
+        // What has spoken for a figure before the one shown counts on when neither is shown.
+        backFromOff = said == balance.said() ? BACK : needed(course, balance.said(), flying) - balance.against();
         double sinceS = Math.max(0, balance.saidSinceS());
         return Optional.of(
                 said == Balance.OFF
@@ -121,14 +132,34 @@ final class AircraftSteps {
                         : new FlightEvent.AircraftSeen(sinceS, said));
     }
 
+    /** What is to be shown, if enough speaks for it; {@link Balance#NOTHING} else. */
+    private int moves(Course course, boolean flying) {
+        int said = balance.said();
+        if (said == Balance.NOTHING) {
+            return said;
+        }
+        double needed = needed(course, said, flying);
+        if (balance.against() >= needed) {
+            return said;
+        }
+        boolean inDoubt = flying && isBehind(course, said) && balance.against() >= IN_DOUBT * needed;
+        return inDoubt ? Balance.OFF : Balance.NOTHING;
+    }
+
+    private static boolean isBehind(Course course, int said) {
+        return said >= 0 && course.placeOf(said) < course.placeOf(course.position());
+    }
+
     /** How much must speak against what is shown for this to be shown. */
     private double needed(Course course, int said, boolean flying) {
         if (said == Balance.OFF) {
             return STRAYED;
         }
-        if (flying && course.nextIndex().orElse(-1) == said) {
+        boolean due = course.nextIndex().orElse(-1) == said;
+        boolean inDoubt = !flying && backFromOff < BACK;
+        if (flying ? due : inDoubt && (due || said == course.position())) {
             return NEXT;
         }
-        return course.placeOf(said) < course.placeOf(course.position()) ? BACK + balance.backing() : AHEAD;
+        return !isBehind(course, said) ? AHEAD : flying ? BACK + balance.backing() : backFromOff;
     }
 }

@@ -49,6 +49,7 @@ class AircraftStepsTest {
                             state,
                             new FollowNow(nowS, FollowNow.State.ON_PLAN, figure, 0, 0.1, confidence, List.of(), 0),
                             nowS)
+                    .filter(FlightEvent.AircraftSeen.class::isInstance)
                     .ifPresent(e -> moved.add(((FlightEvent.AircraftSeen) e).index()));
             if (!moved.isEmpty()) {
                 break;
@@ -154,11 +155,45 @@ class AircraftStepsTest {
                 .hasSize(1);
     }
 
-    /** Whoever was seen to fly a figure does not leave it in its midst for one before it. */
+    /** Whoever was seen to fly a figure does not leave it in its midst for one before it; nor is it shown for as long as that takes. */
     @Test
     void whatHasSpokenForTheFigureShownMustBeOutweighed() {
         happensWhile(FollowNow.State.ON_PLAN, FLOWN, 1, 40, 45);
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 45, 57)).isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 45, 49.7))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 49.7, 50.3))
+                .hasOnlyElementsOfType(FlightEvent.AircraftStrayed.class)
+                .hasSize(1);
+        assertThat(state.phase()).isInstanceOf(Phase.OffPlan.class);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 50.3, 57))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 57, 58)).hasSize(1);
+        assertThat(state.course().position()).isEqualTo(FLOWN - 1);
+    }
+
+    /** It was never left, or is what is due: in doubt it comes back as soon as it is likelier than not. */
+    @Test
+    void doubtThatWasForNothingTakesTheFigureFromTheScreenForNoLonger() {
+        for (int comes : new int[] {FLOWN, FLOWN + 1}) {
+            double fromS = comes == FLOWN ? 40 : 60;
+            happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, fromS, fromS + 4);
+            assertThat(state.phase()).isInstanceOf(Phase.OffPlan.class);
+            assertThat(happensWhile(FollowNow.State.ON_PLAN, comes, 0.6, fromS + 4, fromS + 4.5))
+                    .hasSize(1);
+            assertThat(state.course().position()).isEqualTo(comes);
+        }
+    }
+
+    /** What spoke for the figure before, before the hand went on and off the plan again, is not counted once more. */
+    @Test
+    void doubtIsOverOnceAFigureIsShownAgain() {
+        happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 40, 44);
+        assertThat(state.phase()).isInstanceOf(Phase.OffPlan.class);
+        happens(new FlightEvent.CameBack(44, FLOWN));
+        happensWhile(FollowNow.State.ON_PLAN, FLOWN, 1, 44, 49.9);
+        assertThat(state.phase()).isInstanceOf(Phase.Flying.class);
+        happens(new FlightEvent.WentOffPlan(50));
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 50, 57)).isEmpty();
         assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 57, 58)).hasSize(1);
     }
 
@@ -167,9 +202,14 @@ class AircraftStepsTest {
     void whatHasSpokenForAFigureThatMayBeOverSaysNothing() {
         happensWhile(FollowNow.State.ON_PLAN, FLOWN, 1, 40, 45);
         steps.next(state, new FollowNow(45, FollowNow.State.ON_PLAN, FLOWN, 0, 0.85, 1, List.of(), 0), 45);
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 45.1, 52))
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 45.1, 47.9))
                 .isEmpty();
-        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 52, 53)).hasSize(1);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 47.9, 48.4))
+                .hasSize(1);
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 48.4, 52.3))
+                .isEmpty();
+        assertThat(happensWhile(FollowNow.State.ON_PLAN, FLOWN - 1, 1, 52.3, 53))
+                .hasSize(1);
     }
 
     /** What the follower doubts after a change caps its confidence, and not the chance by which it compares figures. */

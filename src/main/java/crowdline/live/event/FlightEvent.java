@@ -228,7 +228,7 @@ public sealed interface FlightEvent extends LiveEvent {
         }
     }
 
-    /** The aircraft was seen to do something that is not in the plan. */
+    /** The aircraft was seen to do something that is not in the plan, or perhaps a figure before the one shown. */
     record AircraftStrayed(double atS) implements FlightEvent {
         public AircraftStrayed {
             Must.beTime("atS", atS);
