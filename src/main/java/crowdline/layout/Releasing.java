@@ -20,6 +20,8 @@ final class Releasing {
     private static final double RAISES = 1.1;
     /** Of what it is raised by, less than this is no help. */
     private static final double HELPS = 0.1;
+    /** It may be no help once, where a figure is flown that was not flown from lower. */
+    private static final int MOST_IN_VAIN = 2;
     /** More figures are not named in a sentence. */
     private static final int MOST_NAMED = 4;
 
@@ -97,6 +99,7 @@ final class Releasing {
     private Raised lasting(Flying flown, double raiseM, double leastM) {
         Raised now = new Raised(flown, raiseM, spareM(flown, leastM));
         Raised lasts = now;
+        int inVain = 0;
         double low = Math.min(0, mostM);
         double enough = mostM;
         for (int i = 0; i < MOST_AGAIN && !isEnough(now); i++) {
@@ -112,7 +115,9 @@ final class Releasing {
             now = new Raised(again, raise, spareM(again, leastM));
             lasts = now.spareM() >= 0 || lasts.spareM() < 0 ? now : lasts;
             double raised = now.raiseM() - before.raiseM();
-            if (raised > 0 && now.spareM() < 0 && now.spareM() - before.spareM() < HELPS * raised) {
+            boolean helps = raised <= 0 || now.spareM() - before.spareM() >= HELPS * raised;
+            inVain = now.spareM() >= 0 || helps ? 0 : inVain + 1;
+            if (inVain == MOST_IN_VAIN) {
                 // What comes after a landing stays as low.
                 break;
             }

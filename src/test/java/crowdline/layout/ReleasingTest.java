@@ -6,10 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import crowdline.measure.Units;
 import crowdline.show.Venue;
+import crowdline.show.aircraft.Kind;
 import java.util.List;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,6 +113,22 @@ class ReleasingTest {
                 .asString()
                 .startsWith("knife edge pass begins at ")
                 .contains("as near as it comes to the 100 ft it was told");
+    }
+
+    /** A figure that is flown only from higher up takes height as well: where that was so the last ones were given up. */
+    @Test
+    void nothingIsGivenUpForWantOfHeightWhileTheActCanBeginHigher() {
+        RandomLists lists = new RandomLists(20_271_129);
+        Kind glider = RandomLists.kinds().stream()
+                .filter(kind -> kind.name().equals(GLIDER))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(IntStream.range(0, 80)
+                        .mapToObj(i -> lists.next(glider).laid())
+                        .flatMap(laid -> said(laid).stream())
+                        .filter(said -> said.contains("from as high as it gets")))
+                .isEmpty();
     }
 
     /** It turned at the speed of the figure it came round for, and sank by 750 ft in it. */
