@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import javax.swing.TransferHandler;
 
 /** Opens a file that is dropped on the window. */
@@ -18,6 +19,11 @@ public final class FileDrop extends TransferHandler {
 
     private final transient Consumer<Path> open;
     private final transient Consumer<Mark> say;
+
+    private static final Pattern FLIGHT_LOG = Pattern.compile("(?i).*\\.(?:igc|nmea|gpx)");
+    /** A show also under the names its earlier and its rescued copies have. */
+    private static final Pattern TAKEN =
+            Pattern.compile("(?i).*\\.json.*|.*\\.(?:txt|text|eml|csv|tsv|journal)|[^.]+");
 
     /**
      * @param open opens a file
@@ -58,7 +64,18 @@ public final class FileDrop extends TransferHandler {
                     Tone.CAUTION,
                     files.size() + " files were dropped, and none was opened; drop one show file"));
         } else if (files.get(0) instanceof File file) {
-            open.accept(file.toPath());
+            String name = file.getName();
+            if (FLIGHT_LOG.matcher(name).matches()) {
+                say.accept(new Mark(
+                        Form.DIAMOND, Tone.CAUTION, name + " is a flight log; to play it in Live, choose it with Ctrl+R"));
+            } else if (!TAKEN.matcher(name).matches()) {
+                say.accept(new Mark(
+                        Form.DIAMOND,
+                        Tone.CAUTION,
+                        name + " cannot be used here; drop a show, a letter as text or e-mail, a table (CSV) or a journal"));
+            } else {
+                open.accept(file.toPath());
+            }
         }
     }
 }

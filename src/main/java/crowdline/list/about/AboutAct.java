@@ -44,6 +44,12 @@ public record AboutAct(
                 length == null ? slots.minutes() : length);
     }
 
+    /** Whether a note by itself says who flies, when, or for how long. */
+    public static boolean isToldBy(String note) {
+        return !of(new FigureList(List.of(), List.of(new Aside(note, 0, List.of())), List.of()))
+                .equals(NOTHING);
+    }
+
     /** All that was written, in the order in which it was. */
     private static List<String> inOrder(FigureList list) {
         List<String> said = new ArrayList<>();

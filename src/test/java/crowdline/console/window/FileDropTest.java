@@ -21,6 +21,25 @@ class FileDropTest {
     }
 
     @Test
+    void aPilotsLetterATableAndAnEarlierCopyOfAShowAreOpened() {
+        List.of("nell.eml", "List.TXT", "order.csv", "day.json.previous", "day").forEach(name -> drop.take(
+                List.of(new File(name))));
+        assertThat(opened).hasSize(5);
+        assertThat(said).isEmpty();
+    }
+
+    @Test
+    void whatIsNeitherShowNorLetterIsRefusedBeforeItIsReadAsOne() {
+        drop.take(List.of(new File("words.wav")));
+        drop.take(List.of(new File("Flight.IGC")));
+        assertThat(opened).isEmpty();
+        assertThat(said)
+                .containsExactly(
+                        "words.wav cannot be used here; drop a show, a letter as text or e-mail, a table (CSV) or a journal",
+                        "Flight.IGC is a flight log; to play it in Live, choose it with Ctrl+R");
+    }
+
+    @Test
     void ofSeveralNoneIsOpenedAndThatIsSaid() {
         drop.take(List.of(new File("day.json"), new File("other.json"), new File("map.png")));
         assertThat(opened).isEmpty();

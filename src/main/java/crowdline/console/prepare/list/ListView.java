@@ -4,6 +4,7 @@ import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
 import crowdline.edit.act.AddAct;
+import crowdline.list.about.AboutAct;
 import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
@@ -15,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +35,13 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     static final String OWN_WORDS = "~";
 
     private static final int LONGEST_NOTE = 60;
+    /** What a mail says of itself, a greeting, a farewell: nobody misses them in the act. */
+    private static final Pattern POLITE = Pattern.compile("(?is)[>\\s]*(?:(?:from|to|cc|sent|date|subject) ?:.*"
+            + "|(?:hi|hello|hey|dear|good (?:morning|afternoon|evening))\\b[\\p{L} .'’-]{0,25}[,!:]?"
+            + "|(?:cheers|thanks|many thanks|(?:kind |best )?regards|best wishes|all the best)\\b[\\p{L} ,.!'’-]{0,30})");
+    /** What may be a condition is said, whatever else it tells. */
+    private static final Pattern CONDITION = Pattern.compile(
+            "(?i)\\b(?:if|unless|only|but|except|not|no|without|weather|wind|cloud\\w*|rain|depending|either|or|instead)\\b");
 
     static final String HOW =
             "Paste the list as the pilot sent it, or type it: one figure a line, or with commas between."
@@ -115,7 +124,10 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     }
 
     /** What is taken for no figure stays out of the act, and is said: it may be a condition of one. */
-    private static String leftOut(List<String> notes) {
+    private static String leftOut(List<String> written) {
+        List<String> notes = written.stream()
+                .filter(note -> !POLITE.matcher(note.strip()).matches() && !isUsed(note))
+                .toList();
         if (notes.isEmpty()) {
             return "";
         }
@@ -125,13 +137,21 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 + (notes.size() == 1 ? "" : " and " + (notes.size() - 1) + " more");
     }
 
+    /** Whether it says who flies, when or for how long, which then stands in the fields below, and no condition beside. */
+    private static boolean isUsed(String note) {
+        return AboutAct.isToldBy(note) && !CONDITION.matcher(note).find();
+    }
+
     private static boolean isAside(Row row, Map<Integer, String> chosen) {
         return row.key() < 0 && !chosen.containsKey(row.key());
     }
 
     private static Row leftOut(int key, Aside aside) {
         String text = aside.text().strip().replaceAll("\\s+", " ");
-        return new Row(key, text, text, "", "", new Mark(Form.CROSS, Tone.CALM, "left out"), aside.choices());
+        Mark mark = isUsed(aside.text())
+                ? new Mark(Form.DISC, Tone.CALM, "used below")
+                : new Mark(Form.CROSS, Tone.CALM, "left out");
+        return new Row(key, text, text, "", "", mark, aside.choices());
     }
 
     /** The line that somebody takes what was left out for; null if nobody does. */
