@@ -32,8 +32,8 @@ final class Possible {
             possible = possible.withKt(null);
             found(
                     id,
-                    "%s is told %,.0f kt, and nothing is flown faster than %.0f kt in this aircraft; tell it less, or leave its"
-                            + " speed open",
+                    "%s is given %,.0f kt, and nothing is flown faster than %.0f kt in this aircraft; give it less,"
+                            + " or leave its speed open",
                     name,
                     kt,
                     airframe.neverExceedKt());
@@ -42,8 +42,8 @@ final class Possible {
             possible = possible.withKt(null);
             found(
                     id,
-                    "%s is told %,.0f kt, and below %.0f kt the wing of this aircraft does not carry it; tell it more, or leave"
-                            + " its speed open",
+                    "%s is given %,.0f kt, and below %.0f kt the wing of this aircraft does not carry it; give it"
+                            + " more, or leave its speed open",
                     name,
                     kt,
                     Math.ceil(airframe.stallKt()));
@@ -53,7 +53,7 @@ final class Possible {
             possible = possible.withHeightFt(null);
             found(
                     id,
-                    "%s is told %,.0f ft, and nobody sees it above %,.0f ft; tell it less, or leave its height open",
+                    "%s is given %,.0f ft, and nobody sees it above %,.0f ft; give it less, or leave its height open",
                     name,
                     heightFt,
                     HIGHEST_FT);

@@ -40,11 +40,11 @@ final class PracticeGuide {
     private static final Mark NO_ROOM = new Mark(
             Form.DIAMOND,
             Tone.CAUTION,
-            "Practice: this window leaves the sky no room beside it, so it is above the rows. Ctrl+G leaves it");
+            "Practice: there is no room for the sky beside this window, so it is above the rows. Ctrl+G leaves it");
     private static final Mark FLYING_STILL = new Mark(
             Form.DIAMOND,
             Tone.CAUTION,
-            "The practice still flies: Ctrl+G ends it and says here how it went, F5 goes back to it");
+            "The practice flight is still going: Ctrl+G ends it and shows here how it went, F5 goes back to it");
     private static final String DAY_BEGAN = "An act of the day has begun, so the practice was left.";
 
     private final Frame frame;
@@ -227,7 +227,7 @@ final class PracticeGuide {
 
     private void tell(PracticeScored scored) {
         if (scored.score().lines().isEmpty()) {
-            caution("The practice was left before there was anything to do, so nothing is told of it.");
+            caution("The practice was left before there was anything to do, so there is nothing to tell.");
             return;
         }
         pane.debrief().show(new Told(scored));

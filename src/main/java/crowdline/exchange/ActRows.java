@@ -167,7 +167,8 @@ final class ActRows {
                 && !heads.has(Column.PERFORMER)
                 && !heads.has(Column.AIRCRAFT)
                 && !heads.has(Column.TEAM)) {
-            throw new ShowFileException(name + ": no column of acts was recognised; put heads over the columns, such as"
+            throw new ShowFileException(name + ": no column of acts was recognised; put headings over the columns,"
+                    + " such as"
                     + " start, minutes, act, performer, aircraft");
         }
         List<ActRow> acts = new ArrayList<>();
@@ -270,7 +271,7 @@ final class ActRows {
         Optional<Act> known =
                 named.length() > 2 * LONGEST_NAME ? Optional.empty() : Optional.ofNullable(acts.get(Text.key(named)));
         if (!named.equals(written)) {
-            said.add(Text.quoted(written) + " stands in a row above as well; this one is called " + Text.quoted(named));
+            said.add(Text.quoted(written) + " is in a row above as well; this one is called " + Text.quoted(named));
         }
         String why = refusal(row, heads, named, start, minutes, known.isPresent());
         if (why != null) {
@@ -318,7 +319,7 @@ final class ActRows {
             return "The name of the act is " + letters + " letters long; shorten it to " + LONGEST_NAME;
         }
         if (RowKinds.isHeads(row, heads)) {
-            return "The heads stand here again; they are passed over";
+            return "The headings are repeated here; they are passed over";
         }
         String noAct = RowKinds.noAct(row, named);
         if (noAct != null) {
@@ -332,7 +333,7 @@ final class ActRows {
                     + " minutes is longer than a day's flying; check the length";
         }
         if (!shown.add(Text.key(named.replaceFirst(" \\(\\d+\\)$", "")) + " " + start)) {
-            return Text.quoted(named) + " stands in a row above as well, at the same time; leave one of them out";
+            return Text.quoted(named) + " is in a row above as well, at the same time; leave one of them out";
         }
         met.add(Text.key(named));
         if (!known && show.acts().size() + ++added > Most.ACTS.entries()) {

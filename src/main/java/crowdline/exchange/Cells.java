@@ -44,7 +44,7 @@ final class Cells {
                 .map(Row::of)
                 .toList();
         if (rows.isEmpty()) {
-            throw new ShowFileException(name + " holds no cells; copy the rows of the table, with their heads");
+            throw new ShowFileException(name + " holds no cells; copy the rows of the table, with their headings");
         }
         if (rows.size() > LineLimits.LINES) {
             throw new ShowFileException(name + ": " + LineLimits.tooManyLines(LineLimits.LINES));

@@ -111,9 +111,8 @@ final class RemarkRows {
 
     List<RemarkRow> read(Path name, List<Cells.Row> rows) throws ShowFileException {
         Heads<Column> heads = heads(rows)
-                .orElseThrow(
-                        () -> new ShowFileException(name + ": no column of words was recognised; put heads over the"
-                                + " columns, such as act, figure, kind, words"));
+                .orElseThrow(() -> new ShowFileException(name + ": no column of words was recognised; put headings over"
+                        + " the columns, such as act, figure, kind, words"));
         List<RemarkRow> read = new ArrayList<>();
         for (Cells.Row row : rows.subList(heads.rows(), rows.size())) {
             read.add(row(row, heads));

@@ -80,7 +80,8 @@ public final class TermTable {
         Heads<Column> heads = Heads.in(rows, HEADS)
                 .filter(h -> h.has(Column.WORD) && h.has(Column.WHAT))
                 .orElseThrow(() -> new ShowFileException(name
-                        + ": no columns of words and what they mean were recognised; put heads over the columns, such as"
+                        + ": no columns of words and what they mean were recognised; put headings over the columns,"
+                        + " such as"
                         + " word, what it is"));
         List<Row> read = new ArrayList<>();
         for (Cells.Row row : rows.subList(heads.rows(), rows.size())) {

@@ -26,7 +26,7 @@ final class Text {
     }
 
     static ShowFileException noRows(Path name) {
-        return new ShowFileException(name + " has heads and no rows below them; copy the rows too");
+        return new ShowFileException(name + " has headings but no rows below them; copy the rows too");
     }
 
     /** By which two names are the same: small letters and digits, whatever stands between them. */

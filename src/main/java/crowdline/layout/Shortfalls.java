@@ -111,7 +111,7 @@ final class Shortfalls {
                     wish.id(),
                     String.format(
                             Locale.UK,
-                            "%s begins at %,.0f ft, as near as it comes to the %,.0f ft it was told; tell it about"
+                            "%s begins at %,.0f ft, as near as it gets to the %,.0f ft it was given; give it about"
                                     + " %,.0f ft, or leave its height open",
                             wish.name(),
                             tens(has),
@@ -133,8 +133,8 @@ final class Shortfalls {
                 wish.id(),
                 String.format(
                         Locale.UK,
-                        "%s is told %,.0f ft, and begins at %,.0f ft after about %.0f minutes of climbing; told about"
-                                + " %,.0f ft it climbs for one",
+                        "%s is given %,.0f ft, and begins at %,.0f ft after about %.0f minutes of climbing; given"
+                                + " about %,.0f ft it climbs for one",
                         wish.name(),
                         toldFt,
                         tens(Units.ftFromM(from.place().z())),
@@ -151,8 +151,8 @@ final class Shortfalls {
                     wish.id(),
                     String.format(
                             Locale.UK,
-                            "%s begins at %.0f kt, as near as it comes to the %.0f kt it was told; tell it about %.0f"
-                                    + " kt, or leave its speed open",
+                            "%s begins at %.0f kt, as near as it gets to the %.0f kt it was given; give it about"
+                                    + " %.0f kt, or leave its speed open",
                             wish.name(),
                             has,
                             told,
@@ -210,7 +210,7 @@ final class Shortfalls {
                 DoubleStream.of(metres).mapToObj(m -> tens(Units.ftFromM(m))).toArray();
         findings.add(new LaidOut.Finding(
                 wish.id(),
-                String.format(Locale.UK, "%s is told %,.0f ft, ", wish.name(), toldFt)
+                String.format(Locale.UK, "%s is given %,.0f ft, ", wish.name(), toldFt)
                         + String.format(Locale.UK, message, feet)));
     }
 

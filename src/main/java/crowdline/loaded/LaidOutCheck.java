@@ -36,7 +36,7 @@ final class LaidOutCheck {
                         CODE,
                         "\"" + act.title()
                                 + "\" was laid out for other air, or another aircraft, than it is flown in now; \"Lay"
-                                + " the act out\" in Prepare draws what is not pinned anew",
+                                + " the act out\" in Prepare draws afresh whatever is not pinned",
                         path));
     }
 

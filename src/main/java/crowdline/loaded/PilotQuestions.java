@@ -222,7 +222,7 @@ public final class PilotQuestions {
                 .forEach((name, figures) -> add(
                         "Figures",
                         TURNS_S,
-                        "How many turns has the %s? We assumed %s.",
+                        "How many turns does the %s have? We assumed %s.",
                         name,
                         plain(turnsOf(figures.get(0)))));
     }
@@ -285,7 +285,7 @@ public final class PilotQuestions {
                     "Aircraft",
                     POWER_S,
                     "What does your aircraft weigh as you fly it%s? We assumed %,.0f kg%s.",
-                    power.isEmpty() ? "" : ", and how much power has it",
+                    power.isEmpty() ? "" : ", and how much power does it have",
                     airframe.massKg(),
                     power);
         }

@@ -234,7 +234,7 @@ public final class ShowLookup {
                 : said.plus(new SpokenTime(part.answerS(), part.answerS(), part.answerS()));
     }
 
-    /** The name of who says a remark, if it is not whoever sits at the console. */
+    /** The name of who says a remark, if it is not whoever is at the console. */
     public Optional<String> other(Remark remark) {
         return voices.other(remark);
     }

@@ -27,7 +27,7 @@ public final class UntimedSpeakers {
                         Severity.NOTE,
                         "speaker-not-timed",
                         "nobody has timed " + Written.quoted(speaker.name())
-                                + " here, so the usual 160 words a minute count; Ctrl+U times a speaker",
+                                + " here, so the usual 160 words a minute is used; Ctrl+U times a speaker",
                         "speakers[" + s + "].name"));
             }
         }

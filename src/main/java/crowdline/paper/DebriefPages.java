@@ -74,7 +74,7 @@ final class DebriefPages {
             section("The day as a chart", 0);
             flow.text(
                     "how",
-                    DayWords.HOW + " Talk is told for every five minutes."
+                    DayWords.HOW + " Talk is shown for every five minutes."
                             + (other == null ? "" : " " + DayWords.how(other)),
                     type.small());
             chart(chart);

@@ -77,7 +77,7 @@ final class IncidentPages {
                     new Cell("step", x, room().width() - x, step, aside));
             number++;
         }
-        label("Say, exactly as it stands", label);
+        label("Say exactly what is written", label);
         for (String paragraph : incident.words()) {
             flow.gap(size * 0.4);
             flow.keep(flow.height(paragraph, words));

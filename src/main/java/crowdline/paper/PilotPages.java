@@ -69,7 +69,7 @@ final class PilotPages {
         flow.gap(type.pt(6));
         flow.text(
                 "please",
-                "This is what the commentator has of your act. Please cross out what is wrong, write beside it what is"
+                "This is what the commentator has for your act. Please cross out what is wrong, write in what is"
                         + " right, and sign at the end.",
                 type.strongWords());
         flow.gap(type.pt(4));
@@ -198,7 +198,7 @@ final class PilotPages {
     }
 
     private void facts() {
-        section("What is told about you");
+        section("What will be said about you");
         act.performer().ifPresent(p -> {
             String said = p.sayAs();
             flow.text(

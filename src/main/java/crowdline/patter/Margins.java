@@ -31,8 +31,8 @@ public final class Margins {
         double needed = candidate.full().seconds();
         double there = roomS(candidate);
         String spare = there >= needed ? ", with nothing to spare" : "";
-        return Optional.of(
-                String.format(Locale.ROOT, "%.1f s needed, %.1f s there%s; the short form fits", needed, there, spare));
+        return Optional.of(String.format(
+                Locale.ROOT, "%.1f s needed, %.1f s available%s; the short form" + " fits", needed, there, spare));
     }
 
     /**

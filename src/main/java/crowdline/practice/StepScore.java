@@ -47,7 +47,7 @@ final class StepScore {
             }
             if (mark.isEmpty()) {
                 lines.add(new Line(
-                        About.STEPS, false, PracticeWords.front(piece.name()) + " was flown without a step of yours."));
+                        About.STEPS, false, PracticeWords.front(piece.name()) + " was flown without a step from you."));
                 continue;
             }
             double laterS = mark.get().startedAtS() - piece.fromS();
@@ -73,9 +73,9 @@ final class StepScore {
                         About.STEPS,
                         all,
                         all
-                                ? "You were in step with every figure, within 3 s of its beginning."
+                                ? "You were in step with every figure, within 3 s of its start."
                                 : "You were in step with " + inStep + " of " + figures.size()
-                                        + " figures, within 3 s of their beginning."));
+                                        + " figures, within 3 s of their start."));
         allOneWay(early, late).ifPresent(line -> lines.add(1, line));
         notFlown().forEach(lines::add);
         return List.copyOf(lines);
@@ -90,7 +90,7 @@ final class StepScore {
                 About.STEPS,
                 false,
                 early > 0
-                        ? "All of these came early: the plan was ahead of the flight. Step when you see a figure begin."
+                        ? "All of these came early: you were ahead of the flight. Step when you see a figure begin."
                         : "All of these came late: look up before a figure ends, and step as the next begins."));
     }
 

@@ -70,7 +70,7 @@ final class TalkScore {
                 lines.add(new Line(
                         About.CALLS,
                         false,
-                        PracticeWords.front(piece.name()) + " began, and no key said that it was called."));
+                        PracticeWords.front(piece.name()) + " began, and no key marked its call as said."));
             } else if (laterS > CALLED_AFTER_S || laterS < -CALLED_BEFORE_S) {
                 lines.add(new Line(
                         About.CALLS,
@@ -119,7 +119,7 @@ final class TalkScore {
             counts.add(new Count(About.TALK, figures.size() - over.size(), figures.size()));
         }
         if (lines.isEmpty() && !run.said().isEmpty()) {
-            lines.add(new Line(About.TALK, true, "You talked over no beginning of a figure."));
+            lines.add(new Line(About.TALK, true, "You did not talk over the start of any figure."));
         }
         return lines;
     }
@@ -153,7 +153,7 @@ final class TalkScore {
         for (Remark duty : due) {
             if (said(duty).isEmpty()) {
                 lines.add(new Line(
-                        About.DUTIES, false, "No key said that a duty was done: " + PracticeWords.glance(duty.text())));
+                        About.DUTIES, false, "No key marked this duty as done: " + PracticeWords.glance(duty.text())));
             }
         }
         if (!due.isEmpty()) {

@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LivePasses {
     private static final double MS_PER_S = 1000;
-    private static final String DOUBTED = "The times of this act are kept, but not counted: hardly anybody flies so."
+    private static final String DOUBTED = "The times of this act are kept, but not counted: hardly anyone flies like"
+            + " that."
             + " Passes, in Prepare, counts them";
 
     private final PassesFile file;

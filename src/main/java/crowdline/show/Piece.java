@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param id stable, unique within the show
  * @param title what it is, such as "Interview with the tower"
  * @param beforeAct id of the act that it leads up to, or null if it is for any gap
- * @param speaker who says it, by name, or null for whoever sits at the console
+ * @param speaker who says it, by name, or null for whoever is at the console
  * @param parts in the order they are said, at least one
  */
 public record Piece(

@@ -8,7 +8,7 @@ import java.util.Locale;
  * Somebody who speaks to the crowd.
  *
  * @param name as written, and as on the pace that was timed for them
- * @param away true if they are not there today: what is theirs is then said by whoever sits at the console
+ * @param away true if they are not there today: what is theirs is then said by whoever is at the console
  */
 public record Speaker(String name, boolean away) {
     public Speaker {

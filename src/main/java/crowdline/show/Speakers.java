@@ -48,7 +48,7 @@ public record Speakers(List<Speaker> all, Interpreting interpreting) {
     }
 
     /**
-     * Who says what names a speaker, if it is not whoever sits at the console: nobody is asked who is away or unknown.
+     * Who says what names a speaker, if it is not whoever is at the console: nobody is asked who is away or unknown.
      *
      * @param speaker the name, or null if none is named
      * @param atTheConsole the name of whose pace the console goes by; if it is none of these, the first sits there

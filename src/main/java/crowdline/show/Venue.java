@@ -177,7 +177,7 @@ public record Venue(
                 .toList();
         return missing.isEmpty()
                 ? Optional.empty()
-                : Optional.of("where the aircraft is cannot be told without the venue's " + listed(missing) + "; add "
+                : Optional.of("the aircraft cannot be placed without the venue's " + listed(missing) + "; add "
                         + (missing.size() == 1 ? "it" : "them") + " to the show file");
     }
 

@@ -72,7 +72,8 @@ class BeyondTest {
         Arranged made = arranged("low pass at 1900 kt", "strong aerobatic monoplane");
         assertThat(made.findings())
                 .extracting(f -> f.message())
-                .anyMatch(message -> message.startsWith("low pass is told 1,900 kt, and nothing is flown faster than"));
+                .anyMatch(
+                        message -> message.startsWith("low pass is given 1,900 kt, and nothing is flown faster than"));
         assertThat(made.figures()).anyMatch(f -> f.figure().equals("low pass") && f.elements() != null);
     }
 
@@ -81,8 +82,8 @@ class BeyondTest {
         assertThat(arranged("take-off\nloop\nroll at 12000 ft", "old trainer").findings())
                 .extracting(f -> f.message())
                 .anyMatch(message -> message.matches(
-                        "roll is told 12,000 ft, and begins at \\d,\\d{3} ft after about \\d+ minutes of"
-                                + " climbing; told about 1,\\d00 ft it climbs for one"));
+                        "roll is given 12,000 ft, and begins at \\d,\\d{3} ft after about \\d+ minutes of"
+                                + " climbing; given about 1,\\d00 ft it climbs for one"));
     }
 
     @Test
@@ -91,6 +92,6 @@ class BeyondTest {
                         .findings())
                 .extracting(f -> f.message())
                 .anyMatch(message -> message.startsWith("slow roll begins at 3")
-                        && message.contains("as near as it comes to the 300 ft it was told"));
+                        && message.contains("as near as it gets to the 300 ft it was given"));
     }
 }

@@ -92,10 +92,10 @@ class RunningOrderTest {
         assertThat(titled(reading, "Sums").said())
                 .containsExactly("“=C4” is a formula; copy its value, then take the row");
         assertThat(titled(reading, "old THUNDER (2)").said())
-                .contains("“old THUNDER” stands in a row above as well; this one is called “old THUNDER (2)”");
+                .contains("“old THUNDER” is in a row above as well; this one is called “old THUNDER (2)”");
         assertThat(titled(reading, "old THUNDER (3)").said())
                 .containsExactly(
-                        "“old THUNDER (3)” stands in a row above as well, at the same time; leave one of them out");
+                        "“old THUNDER (3)” is in a row above as well, at the same time; leave one of them out");
     }
 
     @Test

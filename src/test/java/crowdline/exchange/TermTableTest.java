@@ -77,7 +77,7 @@ class TermTableTest {
     void cellsWithoutSuchHeadsAreNoWords() {
         assertThatThrownBy(() -> TermTable.read(PASTED, "start,act\n12:00,Lunch\n", show))
                 .isInstanceOf(ShowFileException.class)
-                .hasMessageContaining("put heads over the columns, such as word, what it is");
+                .hasMessageContaining("put headings over the columns, such as word, what it is");
     }
 
     @Test

@@ -200,7 +200,7 @@ class FlowTest {
         assertThat(laid.findings())
                 .extracting(LaidOut.Finding::message)
                 .containsExactly(
-                        "low pass is told 100 ft, and the base is 300 ft: it begins at 320 ft, the lowest it can");
+                        "low pass is given 100 ft, and the base is 300 ft: it begins at 320 ft, the lowest it can");
     }
 
     @Test
@@ -210,7 +210,7 @@ class FlowTest {
         assertThat(laid.findings())
                 .singleElement()
                 .satisfies(f -> assertThat(f.message())
-                        .matches("split S is told 1,500 ft, and comes below the ground from there: it begins"
+                        .matches("split S is given 1,500 ft, and comes below the ground from there: it begins"
                                 + " at [\\d,]+ ft"));
         assertThat(laid.pieces()).allMatch(piece -> piece.lowestM() >= 0);
     }

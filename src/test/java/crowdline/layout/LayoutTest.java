@@ -213,7 +213,7 @@ class LayoutTest {
         assertThat(laid("fast jet", limits, a("low pass").heightFt(100)).findings())
                 .extracting(LaidOut.Finding::message)
                 .containsExactly(
-                        "low pass is told 100 ft, and the base is 500 ft: it begins at 520 ft, the lowest it can");
+                        "low pass is given 100 ft, and the base is 500 ft: it begins at 520 ft, the lowest it can");
     }
 
     @Test
@@ -354,7 +354,7 @@ class LayoutTest {
                 .extracting(LaidOut.Finding::message)
                 .singleElement()
                 .asString()
-                .matches("low pass begins at 1[34]\\d kt, as near as it comes to the 145 kt it was told; tell it about"
+                .matches("low pass begins at 1[34]\\d kt, as near as it gets to the 145 kt it was given; give it about"
                         + " 1[34]\\d kt, or leave its speed open");
     }
 

@@ -42,7 +42,7 @@ class ArrangedCheckTest {
     private static final int LISTS_FOR_EACH_KIND = Integer.getInteger("crowdline.contradicting", 3);
 
     private static final Pattern CLIMB =
-            Pattern.compile("about (\\d+) minutes of climbing; told about ([\\d,]+) ft it climbs for one");
+            Pattern.compile("about (\\d+) minutes of climbing; given about ([\\d,]+) ft it climbs for one");
 
     private static final List<String> PLACES =
             List.of(" left end", " right end", " in the middle", " from the left", " right to left");
@@ -190,7 +190,7 @@ class ArrangedCheckTest {
                 .extracting(LaidOut.Finding::message)
                 .singleElement()
                 .satisfies(message -> assertThat(message)
-                        .matches("split S is told 5,000 ft, and comes below the ground from there: it begins"
+                        .matches("split S is given 5,000 ft, and comes below the ground from there: it begins"
                                 + " at 5,[45]\\d0 ft"));
     }
 
@@ -216,9 +216,9 @@ class ArrangedCheckTest {
         assertThat(errors(made)).isEmpty();
         assertThat(made.arranged().findings())
                 .extracting(LaidOut.Finding::message)
-                .contains("low pass is told 100 ft, and the base is 600 ft: it begins at 620 ft, the lowest it can")
+                .contains("low pass is given 100 ft, and the base is 600 ft: it begins at 620 ft, the lowest it can")
                 .anyMatch(message ->
-                        message.startsWith("four-point roll is told 7,000 ft, and the ceiling is 3,500 ft:"));
+                        message.startsWith("four-point roll is given 7,000 ft, and the ceiling is 3,500 ft:"));
     }
 
     @Test

@@ -201,7 +201,7 @@ class PilotQuestionsTest {
         assertThat(open)
                 .anyMatch(q -> q.matches("How fast do you begin the loop\\? We assumed \\d+ kt\\."))
                 .contains(
-                        "How many turns has the spin? We assumed 2.",
+                        "How many turns does the spin have? We assumed 2.",
                         "How long does the landing take? We assumed 60 s.");
     }
 

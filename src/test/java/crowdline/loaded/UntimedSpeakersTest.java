@@ -47,7 +47,8 @@ class UntimedSpeakersTest {
         assertThat(found(new Paces(ANN, List.of(ANN)), false, BENS, List.of()))
                 .extracting(Finding::message, Finding::path)
                 .containsExactly(tuple(
-                        "nobody has timed \"Ben\" here, so the usual 160 words a minute count; Ctrl+U times a speaker",
+                        "nobody has timed \"Ben\" here, so the usual 160 words a minute is used; Ctrl+U times a"
+                                + " speaker",
                         "speakers[1].name"));
     }
 

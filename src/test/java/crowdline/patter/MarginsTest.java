@@ -39,7 +39,7 @@ class MarginsTest {
         Placed what = plan.find("what").orElseThrow();
         assertThat(what.form()).isEqualTo(RemarkForm.SHORT);
         assertThat(new Margins(request, plan).whyShort(what))
-                .contains("9.0 s needed, 4.5 s there; the short form fits");
+                .contains("9.0 s needed, 4.5 s available; the short form fits");
         assertThat(new Margins(request, plan).whyShort(plan.find("who").orElseThrow()))
                 .isEmpty();
     }
@@ -81,7 +81,7 @@ class MarginsTest {
                 candidate("who", RemarkKind.FACT, "roll", 8));
         Plan plan = new Planner().plan(request);
         assertThat(new Margins(request, plan).whyShort(plan.find("what").orElseThrow()))
-                .contains("9.0 s needed, 4.5 s there; the short form fits");
+                .contains("9.0 s needed, 4.5 s available; the short form fits");
         assertThat(new Margins(request, plan).whyShort(plan.find("first").orElseThrow()))
                 .isEmpty();
     }

@@ -47,8 +47,8 @@ class PracticeRobotTest {
 
         assertThat(lacks(looking, About.PLAN)).isZero();
         assertThat(looking.about(About.STEPS))
-                .containsExactly(new Line(
-                        About.STEPS, true, "You were in step with every figure, within 3 s of its beginning."));
+                .containsExactly(
+                        new Line(About.STEPS, true, "You were in step with every figure, within 3 s of its start."));
         assertThat(lacks(reading, About.PLAN)).isPositive();
         assertThat(lacks(reading, About.STEPS)).isGreaterThan(2);
         if (Boolean.getBoolean("crowdline.robot")) {

@@ -111,7 +111,7 @@ class PracticeScoreTest {
     @Test
     void whoIsInStepIsToldSoInOneLine() {
         assertThat(stepsAt(31, 39, 52).told(asPlanned(), About.STEPS))
-                .containsExactly("You were in step with every figure, within 3 s of its beginning.");
+                .containsExactly("You were in step with every figure, within 3 s of its start.");
     }
 
     @Test
@@ -126,7 +126,7 @@ class PracticeScoreTest {
     void aStepTooLateOrTooEarlyIsToldInSeconds() {
         assertThat(stepsAt(34, 36, 51).told(asPlanned(), About.STEPS))
                 .containsExactly(
-                        "You were in step with 1 of 3 figures, within 3 s of their beginning.",
+                        "You were in step with 1 of 3 figures, within 3 s of their start.",
                         "You stepped 4 s after the loop began.",
                         "You stepped 4 s before the stall turn began.");
     }
@@ -137,8 +137,7 @@ class PracticeScoreTest {
                 .isEqualTo("All of these came late: look up before a figure ends, and step as the next begins.");
         events.subList(2, events.size()).clear();
         assertThat(stepsAt(26, 36, 46).told(asPlanned(), About.STEPS).get(1))
-                .isEqualTo(
-                        "All of these came early: the plan was ahead of the flight. Step when you see a figure begin.");
+                .isEqualTo("All of these came early: you were ahead of the flight. Step when you see a figure begin.");
     }
 
     @Test
@@ -156,7 +155,7 @@ class PracticeScoreTest {
     void aFigureNeverSteppedToIsTold() {
         assertThat(happens(new FlightEvent.ActStarted(30), new FlightEvent.Stepped(40))
                         .told(asPlanned(), About.STEPS))
-                .contains("The pass, left, was flown without a step of yours.");
+                .contains("The pass, left, was flown without a step from you.");
     }
 
     private static PracticeFlight dropped() {
@@ -285,7 +284,7 @@ class PracticeScoreTest {
         assertThat(told(asPlanned(), About.CALLS))
                 .containsExactly(
                         "0 of 2 calls came on time.",
-                        "The loop began, and no key said that it was called.",
+                        "The loop began, and no key marked its call as said.",
                         "The stall turn was called 11 s after it began.");
     }
 
@@ -311,14 +310,14 @@ class PracticeScoreTest {
     void whoIsDoneBeforeTheNextFigureTalkedOverNothing() {
         happens(new FlightEvent.ActStarted(30), new TalkEvent.RemarkSaid(38, "say-loop", RemarkForm.FULL));
 
-        assertThat(told(asPlanned(), About.TALK)).containsExactly("You talked over no beginning of a figure.");
+        assertThat(told(asPlanned(), About.TALK)).containsExactly("You did not talk over the start of any figure.");
     }
 
     @Test
     void dutiesAreToldDoneOrNot() {
         happens(new FlightEvent.ActStarted(30));
         assertThat(told(asPlanned(), About.DUTIES))
-                .containsExactly("No key said that a duty was done: \u201cPlease stay behind the rope.\u201d");
+                .containsExactly("No key marked this duty as done: \u201cPlease stay behind the rope.\u201d");
 
         happens(new TalkEvent.RemarkSaid(45, "duty", RemarkForm.FULL));
         assertThat(told(asPlanned(), About.DUTIES)).containsExactly("Every duty was done.");
@@ -338,9 +337,9 @@ class PracticeScoreTest {
                 .extracting(Line::words)
                 .containsExactly(
                         "The act began 0 s late; you began it 1 s after that.",
-                        "You were in step with every figure, within 3 s of its beginning.",
+                        "You were in step with every figure, within 3 s of its start.",
                         "0 of 1 calls came on time.",
-                        "The loop began, and no key said that it was called.");
+                        "The loop began, and no key marked its call as said.");
         assertThat(PracticeScore.of(flight, words(), events, 37).lines()).isEmpty();
     }
 
@@ -361,6 +360,6 @@ class PracticeScoreTest {
                 new FlightEvent.Stepped(50));
 
         assertThat(told(asPlanned(), About.STEPS))
-                .containsExactly("You were in step with every figure, within 3 s of its beginning.");
+                .containsExactly("You were in step with every figure, within 3 s of its start.");
     }
 }

@@ -54,7 +54,7 @@ class AircraftSourceTest {
 
     @Test
     void positionsThatCannotBePlacedAreATroubleOfWhateverIsOpen() throws Exception {
-        String why = "where the aircraft is cannot be told without the venue's elevationFt; add it to the show file";
+        String why = "the aircraft cannot be placed without the venue's elevationFt; add it to the show file";
         source.to(fix -> {}, () -> why);
         assertThat(source.trouble()).isEmpty();
         Path log = Files.writeString(folder.resolve("pass.igc"), FIX + "B1300005312000N00224000EA0030000300\n");

@@ -98,9 +98,8 @@ class LocalFrameTest {
         Venue bare = new Venue("Field", null, null, null, 90.0, null, ZoneOffset.UTC, Venue.Limits.NONE);
 
         assertThatThrownBy(() -> new LocalFrame(bare))
-                .hasMessage(
-                        "where the aircraft is cannot be told without the venue's latDeg, lonDeg and elevationFt; add"
-                                + " them to the show file");
+                .hasMessage("the aircraft cannot be placed without the venue's latDeg, lonDeg and elevationFt; add"
+                        + " them to the show file");
     }
 
     private static Venue venue(double latDeg, double lonDeg, double elevationFt, double axisDeg) {

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * and goes nowhere else.
  */
 public final class MicrophoneListener implements Microphone {
-    private static final String GONE = "The microphone is gone; ";
+    private static final String GONE = "The microphone has gone; ";
 
     private static final Logger LOG = System.getLogger(MicrophoneListener.class.getName());
     private static final long BETWEEN_READS_MS = 20;

@@ -178,7 +178,7 @@ final class ConsoleHost implements Host {
                 List.of(
                         new Troubles.Device(aircraft::trouble, aircraft::isOpen, "The receiver is giving positions"),
                         new Troubles.Device(pedals::trouble, pedals::isOpen, "The pedal is connected"),
-                        new Troubles.Device(ear::trouble, ear::isOn, "The microphone is heard again")),
+                        new Troubles.Device(ear::trouble, ear::isOn, "The microphone is back")),
                 opening::stand,
                 opening::say);
         watch = new Timer(WATCH_MS, e -> {

@@ -74,7 +74,7 @@ final class EditQuestions {
             int answer = ask(
                     SEE,
                     file + " was changed by another program."
-                            + (isUnsaved ? "\nReloading it gives up what you have not saved." : ""),
+                            + (isUnsaved ? "\nReloading it loses what you have not saved." : ""),
                     "Reload it",
                     "Keep mine",
                     "See the differences");

@@ -38,7 +38,7 @@ public final class FootBar extends Painted<FootBar.Foot> {
     }
 
     private static String timesFor(String speaker) {
-        return "Times are for " + (speaker.isEmpty() ? "the default pace" : speaker);
+        return "Times at " + (speaker.isEmpty() ? "the default pace" : speaker + "'s pace");
     }
 
     private static final int HEIGHT_PX = 34;

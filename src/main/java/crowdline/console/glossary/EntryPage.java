@@ -56,9 +56,9 @@ final class EntryPage extends JScrollPane {
         showNothing(
                 "Nothing has “" + words + "” in it.",
                 sift == GlossaryView.Sift.ALL
-                        ? "Try fewer letters, or another word for it. What the show should explain can be written into its own"
+                        ? "Try fewer letters, or another word for it. You can also explain it in the show's own"
                                 + " glossary."
-                        : "Only some pages are looked at now; Ctrl+K takes in the others. Or try fewer letters.");
+                        : "Only some pages are being searched; Ctrl+K adds the others. Or try fewer letters.");
     }
 
     /** Says that nothing was found, and what to do, in place of a page. */

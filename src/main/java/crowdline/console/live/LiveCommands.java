@@ -127,7 +127,7 @@ public final class LiveCommands {
         Integer index = handles.nextIndex();
         if (phase instanceof Phase.OffPlan) {
             return index == null
-                    ? new Meaning.Nothing("No figure of the plan is left: press E when the act is over.")
+                    ? new Meaning.Nothing("The plan has no more figures: press E when the act is over.")
                     : happens(atS -> new FlightEvent.CameBack(atS, index));
         }
         return happens(FlightEvent.Stepped::new);
@@ -165,7 +165,7 @@ public final class LiveCommands {
         return state.nextActId()
                 .flatMap(show::act)
                 .<Meaning>map(act -> happens(ChosenAct.of(show.show(), act)))
-                .orElseGet(() -> new Meaning.Nothing("No act is left in the running order."));
+                .orElseGet(() -> new Meaning.Nothing("There are no more acts in the running order."));
     }
 
     private Meaning nextVariant() {

@@ -149,7 +149,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             give(Command.JOT);
             write(
                     "Noted at " + now.strip().hour()
-                            + ". Words for it, if there is time (Enter keeps them, Esc leaves it so):",
+                            + ". Add a few words if there is time (Enter keeps them, Esc goes on without):",
                     "");
         }
     }

@@ -71,7 +71,7 @@ final class OrderCommands {
 
     private static Meaning moved(List<String> ids, double byS) {
         return ids.isEmpty()
-                ? new Meaning.Nothing("That act has begun; its slot is no more to be moved.")
+                ? new Meaning.Nothing("That act has begun, so its slot can no longer be moved.")
                 : LiveCommands.happens(atS -> new ShowEvent.ActsMoved(atS, ids, byS));
     }
 

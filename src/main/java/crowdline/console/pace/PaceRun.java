@@ -120,13 +120,13 @@ public record PaceRun(
     /** What the keys do now. */
     public String hint() {
         if (isDone()) {
-            return "Enter shows the pace. Backspace says the last one again.";
+            return "Enter shows the pace. Backspace repeats the last one.";
         }
         if (isRunning()) {
             return "Timing. Press Space as you finish; Backspace starts again.";
         }
         return "Press Space as you start to speak, out loud, as you would on the day."
-                + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter stops here.");
+                + (timed.isEmpty() ? "" : " Backspace repeats the last one. Enter stops here.");
     }
 
     /** What to do when the microphone listens. */
@@ -134,7 +134,7 @@ public record PaceRun(
         return isRunning() || isDone()
                 ? hint()
                 : "Read it out loud, as you would on the day; it is timed automatically. Space times it by hand instead."
-                        + (timed.isEmpty() ? "" : " Backspace says the last one again. Enter stops here.");
+                        + (timed.isEmpty() ? "" : " Backspace repeats the last one. Enter stops here.");
     }
 
     /** The same run with another sentence about what was done last. */

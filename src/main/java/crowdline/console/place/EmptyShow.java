@@ -22,7 +22,7 @@ public final class EmptyShow extends JPanel {
                 + "; or open a show file with " + Command.OPEN.key()
                 + ". The demo show is a good place to look around.",
         "Read the findings on the left: they say what is missing.",
-        "Go through the figures. Under each are its remarks, with the seconds they take and the seconds there are.",
+        "Go through the figures. Under each are its remarks, with how long they take and how long there is.",
         "On the day press " + Command.LIVE.key() + " for Live. " + Command.HELP.key()
                 + " shows the keys, in every place.",
     };
@@ -48,7 +48,7 @@ public final class EmptyShow extends JPanel {
 
         /** A show is coming. */
         public static Shown opening(String name, String doing) {
-            return new Shown("Opening " + Written.brief(name, LONGEST_NAME) + " …", doing);
+            return new Shown("Opening " + Written.brief(name, LONGEST_NAME) + "…", doing);
         }
 
         /** A show is open; what belongs here is not computed yet, or the show has nothing for it. */

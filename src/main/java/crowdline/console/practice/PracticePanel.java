@@ -34,7 +34,7 @@ public final class PracticePanel extends JPanel {
     private static final int MOST_PAST = 2;
     private static final String WHAT =
             "Live as on the day, with a flight that does not keep to the plan. Look at the sky"
-                    + " and step the act with your keys. Nothing of it reaches the day's show.";
+                    + " and step the act with your keys. None of it reaches the day's show.";
 
     private final JList<ActRow> acts;
     private final JList<Level> levels = PlainText.plain(new JList<>(Level.values()));

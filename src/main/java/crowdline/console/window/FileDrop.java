@@ -22,8 +22,7 @@ public final class FileDrop extends TransferHandler {
 
     private static final Pattern FLIGHT_LOG = Pattern.compile("(?i).*\\.(?:igc|nmea|gpx)");
     /** A show also under the names its earlier and its rescued copies have. */
-    private static final Pattern TAKEN =
-            Pattern.compile("(?i).*\\.json.*|.*\\.(?:txt|text|eml|csv|tsv|journal)|[^.]+");
+    private static final Pattern TAKEN = Pattern.compile("(?i).*\\.json.*|.*\\.(?:txt|text|eml|csv|tsv|journal)|[^.]+");
 
     /**
      * @param open opens a file
@@ -67,12 +66,16 @@ public final class FileDrop extends TransferHandler {
             String name = file.getName();
             if (FLIGHT_LOG.matcher(name).matches()) {
                 say.accept(new Mark(
-                        Form.DIAMOND, Tone.CAUTION, name + " is a flight log; to play it in Live, choose it with Ctrl+R"));
-            } else if (!TAKEN.matcher(name).matches()) {
-                say.accept(new Mark(
                         Form.DIAMOND,
                         Tone.CAUTION,
-                        name + " cannot be used here; drop a show, a letter as text or e-mail, a table (CSV) or a journal"));
+                        name + " is a flight log; to play it in Live, choose it with Ctrl+R"));
+            } else if (!TAKEN.matcher(name).matches()) {
+                say.accept(
+                        new Mark(
+                                Form.DIAMOND,
+                                Tone.CAUTION,
+                                name
+                                        + " cannot be used here; drop a show, a letter as text or e-mail, a table (CSV) or a journal"));
             } else {
                 open.accept(file.toPath());
             }

@@ -36,7 +36,8 @@ public record OtherDraft(String language, String text, String shortText, String 
     Translation read(@Nullable Translation before, List<String> problems) {
         if (text.isBlank()) {
             if (!shortText.isBlank()) {
-                problems.add("The other language has a short form only; write all of it too, or nobody says it.");
+                problems.add("The other language has only a short form; write the full text too, or it will not be"
+                        + " said.");
             }
             return null;
         }

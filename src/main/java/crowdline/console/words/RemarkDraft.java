@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param earliestS earliest start in seconds against its figure or that moment, as typed, empty for none
  * @param latestS latest end in seconds against its figure or its moments, as typed, empty for none
  * @param once whether it is said once at most
- * @param speaker the name of who says it, empty for whoever sits at the console
+ * @param speaker the name of who says it, empty for whoever is at the console
  * @param other the same in another language
  */
 public record RemarkDraft(

@@ -35,7 +35,7 @@ final class RemarkFields {
     final JTextField weight = field("Weight");
     final ChoiceBox at = new ChoiceBox("Moment it is tied to", "the start of the figure", NOT_HERE);
     final ChoiceBox until = new ChoiceBox("Moment by which it is over", "no moment", NOT_HERE);
-    final ChoiceBox speaker = new ChoiceBox("Who says it", "whoever sits at the console", "not among the speakers");
+    final ChoiceBox speaker = new ChoiceBox("Who says it", "whoever is at the console", "not among the speakers");
     final JTextField earliest = field("Earliest start, seconds from the start of the figure or from its moment");
     final JTextField latest = field("Latest end, seconds from the start of the figure or from its moment");
     final JTextField language = field("Other language, its code, such as fr");

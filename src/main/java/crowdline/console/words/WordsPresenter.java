@@ -120,7 +120,7 @@ final class WordsPresenter {
         String language = words.languageName();
         Interpreted said = basis.voices().interpreted(remark, false).orElse(null);
         if (said == null) {
-            return new Mark(Form.DIAMOND, Tone.CAUTION, "Nobody is there to say the " + language);
+            return new Mark(Form.DIAMOND, Tone.CAUTION, "There is nobody to say the " + language);
         }
         return words.older()
                 ? new Mark(

@@ -60,7 +60,7 @@ public final class GapPieces {
         return edit(id, "Gap for the piece ", (show, p) -> new Piece(id, p.title(), actId, p.speaker(), p.parts()));
     }
 
-    /** Who says it where a part names nobody else; whoever sits at the console if it is null. */
+    /** Who says it where a part names nobody else; whoever is at the console if it is null. */
     public static Edit saidBy(String id, @Nullable String speaker) {
         return edit(
                 id, "Who says the piece ", (show, p) -> new Piece(id, p.title(), p.beforeAct(), speaker, p.parts()));

@@ -115,7 +115,7 @@ public final class OwnGlossary {
                         }
                         int number = added() + (theirs ? conflicts.size() : 0);
                         if (number == 0) {
-                            throw new CannotBe("Nothing is in the other glossary that the show has not");
+                            throw new CannotBe("The other glossary has nothing that this show lacks");
                         }
                         return Change.of(
                                 "Take " + (number == 1 ? "1 explanation" : number + " explanations"),

@@ -201,7 +201,7 @@ final class DebriefChanges {
     }
 
     private static String runs(int count) {
-        return count == 1 ? "the one run" : count == 2 ? "both runs" : "all " + count + " runs";
+        return count == 1 ? "its only run" : count == 2 ? "both runs" : "all " + count + " runs";
     }
 
     private static String quoted(String text) {

@@ -26,7 +26,7 @@ final class OrderSteps {
         return sequence.figuresAfter(at)
                 .findFirst()
                 .<Turn>map(next -> new Turn.To(course.withSequence(sequence.withDropped(next, at))))
-                .orElse(new Turn.No("No figure is left to drop."));
+                .orElse(new Turn.No("There are no more figures to drop."));
     }
 
     private static Turn nextSwapped(Course course) {
@@ -35,7 +35,9 @@ final class OrderSteps {
         List<Integer> two = sequence.figuresAfter(at).limit(2).toList();
         if (two.size() < 2) {
             return new Turn.No(
-                    two.isEmpty() ? "No figure is left to swap." : "Only one figure is left; it takes two to swap.");
+                    two.isEmpty()
+                            ? "There are no more figures to swap."
+                            : "Only one figure is left; it takes two to" + " swap.");
         }
         return new Turn.To(course.withSequence(sequence.withSwapped(two.get(0), two.get(1), at)));
     }

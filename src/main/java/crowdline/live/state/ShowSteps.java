@@ -4,7 +4,7 @@ import crowdline.live.event.ShowEvent;
 
 /** How the running order changes. */
 final class ShowSteps {
-    private static final String FLOWN = "That act was flown already; it stays where it was.";
+    private static final String FLOWN = "That act has already been flown; it stays where it is.";
 
     private ShowSteps() {}
 
@@ -46,7 +46,7 @@ final class ShowSteps {
 
     private static Step moved(LiveState state, ShowEvent.ActsMoved event) {
         if (event.actIds().isEmpty()) {
-            return new Step.Refused("No act is left to move.");
+            return new Step.Refused("There are no more acts to move.");
         }
         return state.runningOrder().containsAll(event.actIds())
                 ? day(state, event, state.day().moved(event.actIds(), event.byS()))
@@ -60,7 +60,7 @@ final class ShowSteps {
             return new Step.Refused(Refusals.NOT_IN_THE_ORDER);
         }
         if (state.hasBegun(event.firstId()) || state.hasBegun(event.secondId())) {
-            return new Step.Refused("One of the two has begun; only acts that have not change places.");
+            return new Step.Refused("One of the two has begun; only acts that have not begun can change places.");
         }
         return day(state, event, state.day().swapped(event));
     }

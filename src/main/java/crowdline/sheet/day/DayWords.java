@@ -20,7 +20,8 @@ import java.util.function.DoubleFunction;
 public final class DayWords {
     /** How a chart is read. */
     public static final String HOW =
-            "Bars: planned above, flown below, and what was said in it. A disc was said, a ring only shown; a cross is owed.";
+            "Bars: planned above, flown below, with what was said in it. A disc means said, a ring only shown, a"
+                    + " cross still to be said.";
 
     /** Of less than this share of the time the microphone is not worth a word, of more it heard all there was. Tuned. */
     private static final double SOME_HEARD = 0.005;

@@ -123,8 +123,8 @@ final class DutyRule implements ShowRule {
                                     ? " is to be said before its time begins; change afterAct, beforeAct or by"
                                     : String.format(
                                             Locale.UK,
-                                            " is asked for %d times, %.0f minutes apart, and there are only %.0f"
-                                                    + " minutes for it; ask for fewer, or closer together",
+                                            " is asked for %d times, %.0f minutes apart, but there are only %.0f"
+                                                    + " minutes for it; ask for it less often, or closer together",
                                             duty.times(),
                                             duty.apartS() / 60,
                                             Math.max(0, thereMinutes))),

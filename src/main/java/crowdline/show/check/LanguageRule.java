@@ -24,7 +24,8 @@ final class LanguageRule implements ShowRule {
             findings.accept(new Finding(
                     Severity.WARNING,
                     "translation-older",
-                    of + " is " + Translation.OLDER + "; translate it anew, or accept it in Words with Ctrl+Enter if it"
+                    of + " is " + Translation.OLDER + "; translate it again, or accept it in Words with Ctrl+Enter"
+                            + " if it"
                             + " still fits",
                     path + ".older"));
         }

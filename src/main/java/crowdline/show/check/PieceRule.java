@@ -65,7 +65,7 @@ final class PieceRule implements ShowRule {
                         Severity.ERROR,
                         "duplicate-id",
                         "the remark " + Written.quoted(r.id())
-                                + " has the name of a part of a piece; call it otherwise",
+                                + " has the name of a part of a piece; call it something else",
                         "gaps.pieces")));
     }
 }

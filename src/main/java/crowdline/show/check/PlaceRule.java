@@ -43,7 +43,7 @@ final class PlaceRule implements ShowRule {
         String why = "the venue at latDeg " + Quantity.written(lat) + " and lonDeg " + Quantity.written(lon)
                 + " is not where the clock of " + venue.timeZone() + " is kept";
         String slip = Math.abs(lon) <= 90 && fits(show, lon, lat)
-                ? "; were the two exchanged?"
+                ? "; were the two swapped?"
                 : fits(show, lat, -lon)
                         ? "; is it lonDeg " + Quantity.written(-lon) + "? East is positive, west negative"
                         : fits(show, -lat, lon)

@@ -28,10 +28,10 @@ final class SlotRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "slots-overlap",
-                        "the slot of " + Written.quoted(act.id()) + " begins at " + act.slotStart()
-                                + ", before that of "
-                                + Written.quoted(other.id()) + " ends (" + other.slotStart() + " and "
-                                + Math.round(other.slotMinutes() * 10) / 10.0 + " minutes); move one of them",
+                        Written.quoted(act.title()) + " begins at " + act.slotStart() + ", before "
+                                + Written.quoted(other.title()) + " of " + other.slotStart() + " ends at "
+                                + other.slotStart().plusSeconds(Math.round(60 * other.slotMinutes()))
+                                + "; move one of them",
                         At.act(a) + ".slotStart"));
             }
             if (longest < 0 || endS(act) > endS(acts.get(longest))) {
@@ -43,8 +43,8 @@ final class SlotRule implements ShowRule {
                 findings.accept(new Finding(
                         Severity.WARNING,
                         "acts-out-of-order",
-                        "the act " + Written.quoted(acts.get(a).id())
-                                + " begins before the one listed ahead of it; list acts" + " in running order",
+                        "the act " + Written.quoted(acts.get(a).title())
+                                + " begins before the one listed ahead of it; list acts in running order",
                         At.act(a) + ".slotStart"));
             }
         }

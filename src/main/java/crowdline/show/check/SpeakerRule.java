@@ -51,7 +51,7 @@ final class SpeakerRule implements ShowRule {
 
     private static void named(
             Show show, String what, @Nullable String speaker, String path, Consumer<Finding> findings) {
-        named(show, what + " is for ", speaker, "so whoever sits at the console says it", path + ".speaker", findings);
+        named(show, what + " is for ", speaker, "so whoever is at the console says it", path + ".speaker", findings);
     }
 
     private static void translated(

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param draft true while the program's own words stand in it and nobody has read and accepted them
  * @param duty how often and when it is to be said, of a duty of the day; null if only its words are known. Without meaning
  *     for another kind, and within an act
- * @param speaker who says it, by name, or null for whoever sits at the console
+ * @param speaker who says it, by name, or null for whoever is at the console
  * @param translation the same in another language, or null
  */
 public record Remark(
@@ -63,7 +63,7 @@ public record Remark(
         }
     }
 
-    /** A remark said by whoever sits at the console. */
+    /** A remark said by whoever is at the console. */
     public Remark(
             String id,
             RemarkKind kind,
@@ -180,7 +180,7 @@ public record Remark(
         return copy.made();
     }
 
-    /** The same said by somebody else; null for whoever sits at the console. */
+    /** The same said by somebody else; null for whoever is at the console. */
     public Remark saidBy(@Nullable String other) {
         RemarkCopy copy = new RemarkCopy(this);
         copy.speaker = other;

@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * The pace the console goes by, and those of everybody else who was timed.
  *
- * @param own of whoever sits at the console
+ * @param own of whoever is at the console
  * @param timed of everybody who was timed on this machine
  */
 public record Paces(Pace own, List<Pace> timed) {

@@ -11,7 +11,7 @@ public interface Voices {
     /** Before the other language begins the first one ends, and somebody breathes in, seconds. Tuned. */
     double BREATH_S = 0.5;
 
-    /** How long a text takes whoever sits at the console. */
+    /** How long a text takes whoever is at the console. */
     SpokenTime time(String text);
 
     /** How long the first language of a remark takes whoever says it. */
@@ -30,7 +30,7 @@ public interface Voices {
                 .orElse(first);
     }
 
-    /** The name of who says a remark, if it is not whoever sits at the console. */
+    /** The name of who says a remark, if it is not whoever is at the console. */
     default Optional<String> other(Remark remark) {
         return Optional.empty();
     }

@@ -268,7 +268,7 @@ class NotKnownTest {
         assertThat(run("follow", withoutVenue(keys.split(",")), log.toString(), "--act", GLIDER))
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err())
-                .contains("where the aircraft is cannot be told without the venue's " + keys.replace(",", " and "));
+                .contains("the aircraft cannot be placed without the venue's " + keys.replace(",", " and "));
     }
 
     @Test

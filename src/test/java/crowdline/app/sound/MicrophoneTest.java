@@ -80,7 +80,7 @@ class MicrophoneTest {
         assertThat(sound.whyNone()).isEmpty();
         Listening listening = listener(sound::open).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
-        assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
+        assertThat(next()).isEqualTo("The microphone has gone; the keys go on.");
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         listening.close();
         assertThat(told).isEmpty();
@@ -100,7 +100,7 @@ class MicrophoneTest {
         assertThat(sound.whyNone()).isEmpty();
         listener(sound::open).listen(listener);
         assertThat((Double) next()).isCloseTo(2.5, within(0.05));
-        assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
+        assertThat(next()).isEqualTo("The microphone has gone; the keys go on.");
     }
 
     /** (1000 + 3000) / 2, (-32768 - 32768) / 2, and (5 - 6) / 2, which is cut off towards 0. */
@@ -142,7 +142,7 @@ class MicrophoneTest {
     private void isGoneAndLetGo(End end) throws Exception {
         FakeLine line = new FakeLine(new Sounds(16_000, 1, 1).field(0.01).pcm(), end);
         new MicrophoneListener(only(16_000, 1, line)::open, Runnable::run, "the keys go on.", 20, 100).listen(listener);
-        assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
+        assertThat(next()).isEqualTo("The microphone has gone; the keys go on.");
         assertThat(line.isReleasedWithinS(LONGEST_WAIT_S)).isTrue();
         assertThat(told).isEmpty();
     }
@@ -251,7 +251,7 @@ class MicrophoneTest {
             FakeLine line = new FakeLine(pcm, End.UNPLUGGED);
             listener(only(rateHz, 1, line)::open).listen(listener);
             assertThat((Double) next()).as(remark).isCloseTo((last - first) / (double) rateHz, within(0.06));
-            assertThat(next()).isEqualTo("The microphone is gone; the keys go on.");
+            assertThat(next()).isEqualTo("The microphone has gone; the keys go on.");
         }
     }
 

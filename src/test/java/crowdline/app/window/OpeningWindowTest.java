@@ -156,8 +156,8 @@ class OpeningWindowTest {
         window.until("Live says the words of day.json as they stand in the file now");
         write("day.json", text().replace("\"durationS\": 90", "\"durationS\": 95"));
         window.openAgain(day);
-        window.until(
-                "day.json has more than other words now; press E in Live when the act is over, then open it again");
+        window.until("day.json has changed in more than its words; press E in Live when the act is over, then open it"
+                + " again");
         write("day.json", "{ no show");
         window.openAgain(day);
         window.until("day.json has errors now, so Live keeps the version it had");
@@ -220,7 +220,7 @@ class OpeningWindowTest {
         window.press(KeyEvent.VK_F5);
         window.until("Ada Quillan");
         assertThat(window.everRead()).noneMatch(read -> read.contains("No show is open"));
-        assertThat(window.everRead().get(0)).containsAnyOf("Opening day.json …", "Harrowmere");
+        assertThat(window.everRead().get(0)).containsAnyOf("Opening day.json…", "Harrowmere");
     }
 
     @Test

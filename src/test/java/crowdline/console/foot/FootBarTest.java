@@ -25,7 +25,7 @@ class FootBarTest {
     void aMessageDoesNotHideWhosePaceTheTimesAreFor() {
         FootBar bar = new FootBar(DAY);
         Foot foot = new Foot(List.of(TROUBLE), FootBar.hint("Ann"), "Ann");
-        assertThat(bar.spoken(foot)).isEqualTo("The pedal is not there. Times are for Ann. " + FootBar.CAUTION);
+        assertThat(bar.spoken(foot)).isEqualTo("The pedal is not there. Times at Ann's pace. " + FootBar.CAUTION);
     }
 
     @Test

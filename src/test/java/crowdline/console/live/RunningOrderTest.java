@@ -180,7 +180,8 @@ class RunningOrderTest {
     @Test
     void actsThatHaveBegunAreNotMoved() {
         happens(new FlightEvent.ActStarted(660));
-        assertThat(refused(Command.ONE_LATER, "a1")).isEqualTo("That act has begun; its slot is no more to be moved.");
+        assertThat(refused(Command.ONE_LATER, "a1"))
+                .isEqualTo("That act has begun, so its slot can no longer be" + " moved.");
         press(Command.ALL_LATER, "a1", 700);
         assertThat(state.day().laterS("a1")).isZero();
         assertThat(state.day().laterS("a2")).isEqualTo(60);

@@ -147,7 +147,8 @@ public class ListPageTest {
 
     @Test
     void whatFilledAFieldBelowIsNotSaidToBeLeftOut() {
-        paste("From: Ada <ada@example.org>\nSubject: Sunday\n\nHi Bob,\n\nour slot is 15:10\n\nloop\nslow roll\n\nCheers, Ada Quillan");
+        paste(
+                "From: Ada <ada@example.org>\nSubject: Sunday\n\nHi Bob,\n\nour slot is 15:10\n\nloop\nslow roll\n\nCheers, Ada Quillan");
         choose("old trainer");
         assertThat(said("What is wrong")).isEmpty();
         pressWithin("alt L");

@@ -22,8 +22,8 @@ class FileDropTest {
 
     @Test
     void aPilotsLetterATableAndAnEarlierCopyOfAShowAreOpened() {
-        List.of("nell.eml", "List.TXT", "order.csv", "day.json.previous", "day").forEach(name -> drop.take(
-                List.of(new File(name))));
+        List.of("nell.eml", "List.TXT", "order.csv", "day.json.previous", "day")
+                .forEach(name -> drop.take(List.of(new File(name))));
         assertThat(opened).hasSize(5);
         assertThat(said).isEmpty();
     }

@@ -121,7 +121,7 @@ class SaidByTest {
                         "The other language is \"french\"; write a code such as fr for French or ar for Arabic.");
         assertThat(Objects.requireNonNull(first().translation()).text()).isEqualTo("Quatre fois son poids.");
         type(text, "", new OtherDraft("fr", "Quatre fois.", "", "Cleo"));
-        assertThat(Objects.requireNonNull(page().other()).word()).isEqualTo("Nobody is there to say the French");
+        assertThat(Objects.requireNonNull(page().other()).word()).isEqualTo("There is nobody to say the French");
         type(text, "", new OtherDraft("", " ", "", ""));
         assertThat(first().translation()).isNull();
         assertThat(page().other()).isNull();
@@ -162,6 +162,7 @@ class SaidByTest {
         type(page().draft().text(), "", new OtherDraft("fr", "", "Quatre fois.", ""));
         assertThat(first().translation()).isNull();
         assertThat(page().problems())
-                .containsExactly("The other language has a short form only; write all of it too, or nobody says it.");
+                .containsExactly("The other language has only a short form; write the full text too, or it will not"
+                        + " be said.");
     }
 }

@@ -176,7 +176,7 @@ class FiguresTest {
         assertThatThrownBy(() -> figures.pin(SOLO, id(show, "loop"), new Pin.Height(1_450.0))
                         .of(show))
                 .isInstanceOf(CannotBe.class)
-                .hasMessageMatching("(?s)Loop is told 1,450 ft, and tops the ceiling from there: it begins at .*");
+                .hasMessageMatching("(?s)Loop is given 1,450 ft, and tops the ceiling from there: it begins at .*");
     }
 
     @ParameterizedTest

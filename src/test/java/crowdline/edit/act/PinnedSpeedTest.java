@@ -38,8 +38,8 @@ class PinnedSpeedTest {
         assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
                 .isInstanceOf(CannotBe.class)
                 .hasMessageMatching(
-                        "(Slow roll|Low pass) is told " + (int) kt + " kt, and nothing is flown faster than 1\\d\\d kt"
-                                + " in this aircraft; tell it less, or leave its speed open.");
+                        "(Slow roll|Low pass) is given " + (int) kt + " kt, and nothing is flown faster than 1\\d\\d kt"
+                                + " in this aircraft; give it less, or leave its speed open.");
     }
 
     @ParameterizedTest
@@ -48,9 +48,9 @@ class PinnedSpeedTest {
         Show show = Edited.solo();
         assertThatThrownBy(() -> pinned(show, figure, kt).of(show))
                 .isInstanceOf(CannotBe.class)
-                .hasMessageMatching("(Slow roll|Low pass) is told " + (int) kt
+                .hasMessageMatching("(Slow roll|Low pass) is given " + (int) kt
                         + " kt, and below (49|50) kt the wing of this aircraft"
-                        + " does not carry it; tell it more, or leave its speed open.");
+                        + " does not carry it; give it more, or leave its speed open.");
     }
 
     @ParameterizedTest

@@ -75,19 +75,19 @@ class DebriefChangesTest {
     void differenceCountsFromTwoSecondsOn() {
         assertThat(changes(run(1, figure(10, 11.9)))).isEmpty();
         assertThat(changes(run(1, figure(10, 12))))
-                .containsExactly(TITLE + ": the loop took 2 s longer than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 2 s longer than predicted in its only run");
         assertThat(changes(run(1, figure(10, 8.1)))).isEmpty();
         assertThat(changes(run(1, figure(10, 8))))
-                .containsExactly(TITLE + ": the loop took 2 s less than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 2 s less than predicted in its only run");
     }
 
     @Test
     void differenceOfALongFigureCountsFromAShareOfItOn() {
         assertThat(changes(run(1, figure(40, 45.9)))).isEmpty();
         assertThat(changes(run(1, figure(40, 46))))
-                .containsExactly(TITLE + ": the loop took 6 s longer than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 6 s longer than predicted in its only run");
         assertThat(changes(run(1, figure(40, 34))))
-                .containsExactly(TITLE + ": the loop took 6 s less than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 6 s less than predicted in its only run");
     }
 
     @Test
@@ -105,7 +105,7 @@ class DebriefChangesTest {
         Run flat = new Run("a1", TITLE, "flat", 2, 200, 230.0, null, List.of(figure(10, 10)), List.of(), List.of());
 
         assertThat(changes(full, flat))
-                .containsExactly(TITLE + ": the loop took 3 s longer than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 3 s longer than predicted in its only run");
     }
 
     @Test
@@ -113,12 +113,12 @@ class DebriefChangesTest {
         passes = List.of(pass(Pass.How.WALKED, 10), pass(Pass.How.LIVE, 10));
         assertThat(changes(run(1, figure(10, 14))))
                 .as("a walk is no flight, and what was live is in the debrief already")
-                .containsExactly(TITLE + ": the loop took 4 s longer than predicted in the one run");
+                .containsExactly(TITLE + ": the loop took 4 s longer than predicted in its only run");
 
         Pass odd = pass(Pass.How.BY_HAND, 10);
         passes = List.of(
                 new Pass(odd.id(), odd.actId(), odd.variant(), odd.how(), odd.begunAt(), "", odd.figures(), false, 1));
-        assertThat(changes(run(1, figure(10, 14)))).singleElement().asString().endsWith("in the one run");
+        assertThat(changes(run(1, figure(10, 14)))).singleElement().asString().endsWith("in its only run");
 
         passes = List.of(pass(Pass.How.BY_LOG, 13), pass(Pass.How.BY_HAND, 15));
         assertThat(changes(run(1, figure(10, 14))))
@@ -126,7 +126,7 @@ class DebriefChangesTest {
 
         passes = List.of(Pass.of(
                 "p", "a1", "full", Pass.How.BY_LOG, Instant.EPOCH, List.of(new Pass.TimedFigure("spin", 0, 10))));
-        assertThat(changes(run(1, figure(10, 14)))).singleElement().asString().endsWith("in the one run");
+        assertThat(changes(run(1, figure(10, 14)))).singleElement().asString().endsWith("in its only run");
     }
 
     @Test

@@ -60,7 +60,7 @@ class DayTest {
         assertThat(Played.waiting().with(new ActsMoved(10, List.of("tenth"), 60)).refusal)
                 .isEqualTo("That act is not in the running order of this show.");
         assertThat(Played.waiting().with(new ActsMoved(10, List.of(), 60)).refusal)
-                .isEqualTo("No act is left to move.");
+                .isEqualTo("There are no more acts to move.");
     }
 
     @Test
@@ -76,13 +76,13 @@ class DayTest {
 
     @Test
     void whatWasFlownOrIsInTheAirStaysWhereItWas() {
-        String stays = "One of the two has begun; only acts that have not change places.";
+        String stays = "One of the two has begun; only acts that have not begun can change places.";
         assertThat(flownFirst().with(new ActsSwapped(160, "first", "third", 0, 0)).refusal)
                 .isEqualTo(stays);
         assertThat(Played.flying().with(new ActsSwapped(101, "second", "first", 0, 0)).refusal)
                 .isEqualTo(stays);
         assertThat(flownFirst().with(new ActCancelled(160, "first")).refusal)
-                .isEqualTo("That act was flown already; it stays where it was.");
+                .isEqualTo("That act has already been flown; it stays where it is.");
         assertThat(Played.flying().with(new ActCancelled(101, "first")).refusal)
                 .isEqualTo("That act is in the air: press E when it is over.");
         assertThat(flownFirst().with(new ActsSwapped(160, "second", "second", 0, 0)).refusal)

@@ -177,7 +177,7 @@ class RefusalsTest {
         refused(
                 Played.flying().with(new WentOffPlan(109), new FlightEvent.CameBack(110, 3)),
                 new NextDropped(111),
-                "No figure is left to drop.");
+                "There are no more figures to drop.");
     }
 
     @Test

@@ -262,10 +262,10 @@ class SwapTest {
         assertThat(played.refusal).isEqualTo("Only one figure is left; it takes two to swap.");
 
         played.with(new Stepped(138), new NextSwapped(139));
-        assertThat(played.refusal).isEqualTo("No figure is left to swap.");
+        assertThat(played.refusal).isEqualTo("There are no more figures to swap.");
 
         played.with(new ActEnded(144), new NextSwapped(150));
-        assertThat(played.refusal).isEqualTo("No figure is left to swap.");
+        assertThat(played.refusal).isEqualTo("There are no more figures to swap.");
     }
 
     @Test

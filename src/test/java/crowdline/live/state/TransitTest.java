@@ -118,7 +118,8 @@ class TransitTest {
         assertThat(waiting().state.course().figuresAhead()).containsExactly("loop", "spin", "roll", "landing");
         Played last = waiting().with(new NextDropped(20), new NextDropped(21), new NextDropped(22));
         assertThat(last.with(new NextSwapped(23)).refusal).isEqualTo("Only one figure is left; it takes two to swap.");
-        assertThat(last.with(new NextDropped(24), new NextDropped(25)).refusal).isEqualTo("No figure is left to drop.");
+        assertThat(last.with(new NextDropped(24), new NextDropped(25)).refusal)
+                .isEqualTo("There are no more figures" + " to drop.");
     }
 
     @Test

@@ -241,13 +241,13 @@ public class ShowRulesTest {
                 "late", "14:30", 5, List.of(figure("six", "loop")), List.of(new Variant("f", null, List.of("six"))));
         assertThat(foundIn(long1, mid, late))
                 .containsExactly(
-                        "WARNING slots-overlap acts[1].slotStart: the slot of \"mid\" begins at 14:05, before that of"
-                                + " \"long\" ends (14:00 and 40.0 minutes); move one of them",
-                        "WARNING slots-overlap acts[2].slotStart: the slot of \"late\" begins at 14:30, before that of"
-                                + " \"long\" ends (14:00 and 40.0 minutes); move one of them");
+                        "WARNING slots-overlap acts[1].slotStart: \"Ada\" begins at 14:05, before \"Ada\" of 14:00 ends at"
+                                + " 14:40; move one of them",
+                        "WARNING slots-overlap acts[2].slotStart: \"Ada\" begins at 14:30, before \"Ada\" of 14:00 ends at"
+                                + " 14:40; move one of them");
         assertThat(foundIn(late, mid))
                 .containsExactly(
-                        "WARNING acts-out-of-order acts[1].slotStart: the act \"mid\" begins before the one listed"
+                        "WARNING acts-out-of-order acts[1].slotStart: the act \"Ada\" begins before the one listed"
                                 + " ahead of it; list acts in running order");
     }
 

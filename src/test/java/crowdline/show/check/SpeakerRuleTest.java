@@ -61,7 +61,7 @@ class SpeakerRuleTest {
     @Test
     void aShowWithoutSpeakersSaysWhatToDo() {
         assertThat(found("Ben").get(0))
-                .endsWith("whoever sits at the console says it; add the speaker, or name one who" + " is there");
+                .endsWith("whoever is at the console says it; add the speaker, or name one who" + " is there");
     }
 
     @Test

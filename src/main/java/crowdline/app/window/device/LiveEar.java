@@ -55,11 +55,11 @@ public final class LiveEar implements AutoCloseable {
             kept.accept(true);
             begin();
             say.accept(new Mark(
-                    Form.DISC, Tone.GOOD, "Live listens: talk and quiet are measured, and nothing is recorded"));
+                    Form.DISC, Tone.GOOD, "Live is listening: talk and quiet are measured, and nothing is recorded"));
         } else {
             kept.accept(false);
             close();
-            say.accept(new Mark(Form.DISC, Tone.GOOD, "Live listens no longer"));
+            say.accept(new Mark(Form.DISC, Tone.GOOD, "Live has stopped listening"));
         }
     }
 

@@ -52,7 +52,8 @@ record OpenAgain(boolean isAnew, @Nullable LoadedShow taken, List<LocatedFinding
                             known,
                             Form.DIAMOND,
                             Tone.CAUTION,
-                            name + " has more than other words now; press E in Live when the act is over, then open it"
+                            name + " has changed in more than its words; press E in Live when the act is over, then"
+                                    + " open it"
                                     + " again")
                     : new OpenAgain(true, null, List.of(), ANEW);
         }

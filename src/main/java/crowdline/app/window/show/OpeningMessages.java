@@ -102,7 +102,8 @@ public final class OpeningMessages {
                 Tone.GOOD,
                 "Predicted again in this air, the acts as they were laid out"
                         + (toBeSaved
-                                ? "; Ctrl+Shift+L in Prepare lays one out anew, Ctrl+S saves the air, Ctrl+Z takes it back"
+                                ? "; Ctrl+Shift+L in Prepare lays one out afresh, Ctrl+S saves the air, Ctrl+Z takes"
+                                        + " it back"
                                 : ", for this session; the file is as it was"));
     }
 

@@ -21,7 +21,7 @@ final class OpeningProgress {
 
     void begin(Path file) {
         name = String.valueOf(file.getFileName());
-        foot.doing(new Mark(Form.RING, Tone.CALM, "Opening " + name + " …"));
+        foot.doing(new Mark(Form.RING, Tone.CALM, "Opening " + name + "…"));
         is("Reading it");
     }
 

@@ -155,7 +155,9 @@ public final class PaceKeeper implements PaceHost {
         say.accept(new Mark(
                 Form.DISC,
                 Tone.GOOD,
-                next.equals(Pace.DEFAULT) ? "Times are now for the default pace" : "Times are now for " + next.name()));
+                next.equals(Pace.DEFAULT)
+                        ? "Times now use the default pace"
+                        : "Times now use " + next.name() + "'s" + " pace"));
     }
 
     private void sayOf(PaceShelf.Reading reading) {

@@ -27,7 +27,7 @@ public final class FindPresenter {
                     "Type the first letters of a figure, a word, a name, an act or a fact. " + ACT_GOES_ON);
         }
         if (found.isEmpty()) {
-            return new FindView(List.of(), null, "Nothing is called so. Fewer letters may find it. " + ACT_GOES_ON);
+            return new FindView(List.of(), null, "Nothing has that name. Fewer letters may find it. " + ACT_GOES_ON);
         }
         List<Found> shown = found.subList(0, Math.min(FindView.MOST, found.size()));
         int open = Math.min(chosen, shown.size() - 1);

@@ -91,7 +91,7 @@ public final class AircraftPage extends JPanel implements PrepareCard {
     private Edit kind(String typed) throws CannotBe {
         Optional<Kind> found = tools.host().get().kinds().find(typed);
         if (found.isEmpty()) {
-            throw new CannotBe("Choose the kind it is; its own numbers are told below");
+            throw new CannotBe("Choose its kind; what is known of its own numbers goes below");
         }
         return tools.host().get().aircrafts().kind(id(), found.get());
     }
@@ -172,7 +172,7 @@ public final class AircraftPage extends JPanel implements PrepareCard {
             Typical typical = airframe.typical();
             said.add(
                     typical == null
-                            ? "Every number of it was told."
+                            ? "All its numbers were given."
                             : typical.kind().sentence());
             int assumed = airframe.assumed().size();
             if (assumed > 0) {

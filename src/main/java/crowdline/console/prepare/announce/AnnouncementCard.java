@@ -28,7 +28,8 @@ import net.miginfocom.swing.MigLayout;
 final class AnnouncementCard extends JPanel implements PrepareCard {
     private static final String HOW =
             "What has to be filled in before it is read out stands in square brackets, such as"
-                    + " [where the child is]; an empty line parts the words. When the words change, they have to be agreed again.";
+                    + " [where the child is]; an empty line separates the paragraphs. When the words change, they"
+                    + " have to be agreed again.";
 
     private final ShowForm form;
     private final JTextField occasion;

@@ -33,8 +33,9 @@ final class IncidentCard extends JPanel implements PrepareCard {
             "There is no incident page yet. Begin with the template, put your own words in, and agree them with the"
                     + " display director before the day.";
     private static final String HOW =
-            "F12 shows these words, large, in every place; an empty line parts them. A line for each thing to do and each"
-                    + " person to reach. When the words change, they have to be agreed again.";
+            "F12 shows these words, large, in every place; an empty line separates the paragraphs. Give each thing"
+                    + " to do, and each person to reach, a line of its own. When the words change, they have to be"
+                    + " agreed again.";
 
     private final ShowForm form;
     private final JTextField agreed;

@@ -45,8 +45,8 @@ final class CellsPanel extends JPanel {
     private static final String STOP = "stop";
 
     private static final String EMPTY =
-            "Copy the rows of a running order, or of remarks, in the spreadsheet and paste them here. Heads over the columns"
-                    + " help: start, minutes, act, performer, aircraft; or act, figure, kind, words.";
+            "Copy the rows of a running order, or of remarks, in the spreadsheet and paste them here. Headings over"
+                    + " the columns help: start, minutes, act, performer, aircraft; or act, figure, kind, words.";
 
     private final transient Editor editor;
     private final transient PrepareHost host;

@@ -66,7 +66,7 @@ final class ShowChoice {
                 form,
                 tools,
                 name,
-                "whoever sits at the console",
+                "whoever is at the console",
                 show -> show.speakers().all().stream()
                         .map(speaker -> new Option(speaker.name(), noted(tools, speaker, show.speakers())))
                         .toList(),

@@ -23,10 +23,12 @@ final class ThingCards {
     private static final String BETWEEN = "Gaps only";
     private static final String ALSO = "Acts too";
     private static final String DUTIES =
-            "Gaps are between acts. Left empty, the last time is by the end of the day, and the times are a quarter of an"
-                    + " hour apart. What is to be said before an act is not asked for once the act has begun.";
+            "Gaps are between acts. If you leave these empty, it is due by the end of the day, with a quarter of an"
+                    + " hour between times. What must be said before an act is no longer asked for once that act has"
+                    + " begun.";
     private static final String PIECES =
-            "An empty line parts the parts; Live shows one after the other. A speaker\u2019s name and a colon before a"
+            "An empty line separates the parts; Live shows them one after another. A speaker\u2019s name and a colon"
+                    + " before a"
                     + " part: who says it. [30 s] after a question: how long its answer takes. A line with [fr] before it,"
                     + " or [fr, and a name]: the part in French.";
 

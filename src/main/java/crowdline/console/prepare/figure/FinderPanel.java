@@ -28,7 +28,7 @@ final class FinderPanel extends JPanel {
     private static final String HOW =
             "Type part of a name or of what it is, such as “upside down”; Enter takes it, Esc leaves.";
     private static final String ANY =
-            "Only its time is known of this act, so any words will do; Enter takes them, Esc leaves.";
+            "Only times are known for this act, so any words will do; Enter takes them, Esc leaves.";
 
     private final Fields fields = new Fields();
     private final JTextField typed = fields.line("Which figure");

@@ -29,7 +29,8 @@ public final class PinsBar extends JPanel {
     private static final int FEWEST = 7;
 
     private static final String HAND =
-            "This act was drawn by hand, figure by figure. Ctrl+Shift+L lays it out, and then places, heights and speeds can be told.";
+            "This act was drawn by hand, figure by figure. Ctrl+Shift+L lays it out, and then places, heights and"
+                    + " speeds can be set.";
     private static final String TRANSIT = "Flown between two figures, so it follows from them.";
 
     private final Fields fields = new Fields();

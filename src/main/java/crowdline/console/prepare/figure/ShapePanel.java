@@ -80,9 +80,9 @@ public final class ShapePanel extends JPanel {
         });
         ContextMenu.on(list, tools.actions(), List.of(Command.ADD, Command.EARLIER, Command.LATER, Command.REMOVE));
         KeyOn.all(list, Map.of("ENTER", form::takeFocus, "RIGHT", form::takeFocus));
-        add.setToolTipText("Ins: a straight line behind the chosen element, which can then be made any other");
+        add.setToolTipText("Ins: a straight line after the chosen element, which can then be made any other");
         remove.setToolTipText("Delete: takes the chosen element out");
-        back.setToolTipText("Takes the figure's own shape away in one step");
+        back.setToolTipText("Removes the figure's own shape in one step");
         add.setMnemonic('A');
         back.setMnemonic('C');
         add.addActionListener(e -> add());

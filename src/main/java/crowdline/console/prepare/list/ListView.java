@@ -36,9 +36,10 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
 
     private static final int LONGEST_NOTE = 60;
     /** What a mail says of itself, a greeting, a farewell: nobody misses them in the act. */
-    private static final Pattern POLITE = Pattern.compile("(?is)[>\\s]*(?:(?:from|to|cc|sent|date|subject) ?:.*"
-            + "|(?:hi|hello|hey|dear|good (?:morning|afternoon|evening))\\b[\\p{L} .'’-]{0,25}[,!:]?"
-            + "|(?:cheers|thanks|many thanks|(?:kind |best )?regards|best wishes|all the best)\\b[\\p{L} ,.!'’-]{0,30})");
+    private static final Pattern POLITE = Pattern.compile(
+            "(?is)[>\\s]*(?:(?:from|to|cc|sent|date|subject) ?:.*"
+                    + "|(?:hi|hello|hey|dear|good (?:morning|afternoon|evening))\\b[\\p{L} .'’-]{0,25}[,!:]?"
+                    + "|(?:cheers|thanks|many thanks|(?:kind |best )?regards|best wishes|all the best)\\b[\\p{L} ,.!'’-]{0,30})");
     /** What may be a condition is said, whatever else it tells. */
     private static final Pattern CONDITION = Pattern.compile(
             "(?i)\\b(?:if|unless|only|but|except|not|no|without|weather|wind|cloud\\w*|rain|depending|either|or|instead)\\b");

@@ -45,7 +45,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
             "Nobody yet. Whoever flies an act appears here by name. " + Command.ADD.key() + " adds somebody.";
 
     private static final String SPEAKERS =
-            "Whoever sits at the console first; \u201caway\u201d for who is not there today.";
+            "Whoever is at the console comes first; write \u201caway\u201d for anyone who is not there today.";
 
     /** Of a table and its heads. */
     private static final int LEAST_PX = 112;
@@ -61,7 +61,7 @@ public final class PeoplePage extends JPanel implements PrepareCard {
     private final PairTable words;
     private final PairTable speakers;
     private final JTextArea factsTitle =
-            PlainText.wrapped("Heading", "What is known of them and what they fly, each with who vouches for it");
+            PlainText.wrapped("Heading", "What is known about them and what they fly, each with its source");
     private final JTextArea wordsTitle = PlainText.wrapped("Heading", "How names and words are said, in every act");
     private final JTextArea speakersTitle = PlainText.wrapped("Heading", "Who speaks");
     private final JTextArea speakersHow = PlainText.wrapped("How it is meant", SPEAKERS);

@@ -72,10 +72,10 @@ class LiveEarTest {
     @Test
     void aMicrophoneThatVanishesIsSaidAndLetGoAndTheKeyTriesItAgain() {
         ear.turn();
-        lose("The microphone is gone; Live goes on by keys.");
+        lose("The microphone has gone; Live goes on by keys.");
 
         assertThat(ear.isOn()).isFalse();
-        assertThat(ear.trouble()).isEqualTo("The microphone is gone; Live goes on by keys.");
+        assertThat(ear.trouble()).isEqualTo("The microphone has gone; Live goes on by keys.");
         assertThat(closed).isOne();
 
         ear.turn();

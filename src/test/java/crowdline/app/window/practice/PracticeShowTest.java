@@ -85,8 +85,8 @@ class PracticeShowTest {
 
         assertThat(lacks(looking, About.PLAN)).isZero();
         assertThat(looking.about(About.STEPS))
-                .containsExactly(new Line(
-                        About.STEPS, true, "You were in step with every figure, within 3 s of its beginning."));
+                .containsExactly(
+                        new Line(About.STEPS, true, "You were in step with every figure, within 3 s of its start."));
         assertThat(lacks(looking, About.DUTIES)).isZero();
         assertThat(lacks(looking, About.TALK)).isZero();
         assertThat(lacks(reading, About.PLAN)).isPositive();

@@ -48,7 +48,7 @@ class PaceKeeperTest {
         }
         assertThat(told).containsExactly(ANNA, BO, Pace.DEFAULT, ANNA);
         assertThat(pace.get().own()).isEqualTo(ANNA);
-        assertThat(said.get(0)).isEqualTo("Times are now for Anna");
+        assertThat(said.get(0)).isEqualTo("Times now use Anna's pace");
     }
 
     @Test

@@ -41,7 +41,7 @@ class FindPresenterTest {
     @Test
     void nothingTypedAndNothingFoundSaySo() {
         assertThat(FindPresenter.of(" ", List.of(), 0).hint()).startsWith("Type the first letters");
-        assertThat(FindPresenter.of("zz", List.of(), 0).hint()).startsWith("Nothing is called so.");
+        assertThat(FindPresenter.of("zz", List.of(), 0).hint()).startsWith("Nothing has that name.");
         assertThat(FindPresenter.of("zz", List.of(), 0).hint()).contains("Page Down and Page Up step the act");
     }
 }
