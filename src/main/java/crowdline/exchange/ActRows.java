@@ -168,8 +168,7 @@ final class ActRows {
                 && !heads.has(Column.AIRCRAFT)
                 && !heads.has(Column.TEAM)) {
             throw new ShowFileException(name + ": no column of acts was recognised; put headings over the columns,"
-                    + " such as"
-                    + " start, minutes, act, performer, aircraft");
+                    + " such as start, minutes, act, performer, aircraft");
         }
         List<ActRow> acts = new ArrayList<>();
         @Nullable LocalTime free = null;

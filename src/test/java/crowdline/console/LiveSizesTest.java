@@ -25,6 +25,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -53,6 +54,18 @@ class LiveSizesTest {
         });
         Snapshot.layOut(window, wide, tall);
         return WordsOnSurface.find(window, LivePanel.class);
+    }
+
+    /** With the sky of a practice above them, the rows have 461 pixels in a window of 1280 by 800. */
+    @Test
+    void underAPracticesSkyTheStripIsStillReadAtArmsLength() {
+        LivePanel panel = new LivePanel(new Appearance(Themes.DAY, new Zoom(100)));
+        panel.setSize(1280, 461);
+        panel.doLayout();
+        assertThat(written(panel, LongAndShort.all().values().iterator().next()))
+                .filteredOn(w -> w.text().equals("Against the plan"))
+                .singleElement()
+                .satisfies(w -> assertThat(w.sizePx()).isGreaterThan(10));
     }
 
     private static List<Written> written(LivePanel panel, LiveView view) {

@@ -24,6 +24,10 @@ import org.jspecify.annotations.Nullable;
 /** The Live place: four rows, each with its share of the height whatever they hold. */
 public final class LivePanel extends JPanel {
     private static final double STRIP = 0.07;
+    /** What the strip needs to be read at arm's length, where a practice's sky leaves the rows little height. */
+    private static final double LEAST_STRIP_PX = 46;
+
+    private static final double MOST_STRIP = 0.1;
     private static final double NOW = 0.33;
     private static final double SAY = 0.39;
     private static final double NEXT = 0.21;
@@ -183,9 +187,13 @@ public final class LivePanel extends JPanel {
     public void doLayout() {
         int w = getWidth();
         int h = getHeight();
-        int a = (int) Math.round(h * STRIP);
-        int b = (int) Math.round(h * (STRIP + NOW));
-        int c = (int) Math.round(h * (STRIP + NOW + SAY));
+        double room = roomPx();
+        double scale = scale();
+        double most = Math.max(STRIP, Math.min(LEAST_STRIP_PX / room, MOST_STRIP));
+        double rest = (1 - most) / (1 - STRIP);
+        int a = (int) Math.round(h * most);
+        int b = (int) Math.round(h * (most + NOW * rest));
+        int c = (int) Math.round(h * (most + (NOW + SAY) * rest));
         strip.setBounds(0, 0, w, a);
         now.setBounds(0, a, w, b - a);
         say.setBounds(0, b, w, c - b);
@@ -193,18 +201,16 @@ public final class LivePanel extends JPanel {
         order.setBounds(0, a, w, b - a);
         duties.setBounds(0, a, w, b - a);
         find.setBounds(0, a, w, b - a);
-        double room = roomPx();
-        double scale = scale();
         find.wear(appearance, scale);
         // Less one, since a row is a whole number of pixels.
-        strip.room(room * STRIP - 1);
-        now.room(room * NOW - 1);
-        say.room(room * SAY - 1);
-        next.room(room * NEXT - 1);
+        strip.room(room * most - 1);
+        now.room(room * NOW * rest - 1);
+        say.room(room * SAY * rest - 1);
+        next.room(room * NEXT * rest - 1);
         placeTold();
         int noteHeight = Math.min(h, note.getPreferredSize().height);
         note.setBounds(0, h - noteHeight, w, noteHeight);
-        strip.wear(appearance, scale);
+        strip.wear(appearance, Math.min(getWidth() / DESIGNED_WIDTH_PX, scale * most / STRIP));
         now.wear(appearance, scale);
         say.wear(appearance, scale);
         next.wear(appearance, scale);
