@@ -86,7 +86,7 @@ public final class ConsolePane extends JPanel {
         this.actions = actions;
         Ways ways = new Ways(actions.of(Command.NEW_SHOW), actions.of(Command.OPEN), demo, again);
         Runnable keysBack = this::requestFocusInWindow;
-        words = new WordsPlace(appearance, editing, actions::of);
+        words = new WordsPlace(appearance, ways, editing, actions::of);
         prepare = new PreparePlace(appearance, ways, editing, actions::of);
         walk = new WalkPlace(appearance, ways, keysBack);
         live = new LivePlace(
@@ -298,6 +298,7 @@ public final class ConsolePane extends JPanel {
     /** Shows the show at a glance. */
     public void showPrepare(PrepareView view) {
         prepare.show(view);
+        words.hasShow();
         turn();
     }
 

@@ -60,8 +60,9 @@ public final class SkyPainter {
         }
         pen.surface().setClip(before);
         if (!view.caption().isEmpty()) {
-            TextBlock words = pen.line(view.caption(), TextRole.VALUE, true, head);
-            pen.midway(words, head, pen.palette().text());
+            Box inner = head.inset(pen.px(8), 0);
+            TextBlock words = pen.line(view.caption(), TextRole.VALUE, true, inner);
+            pen.midway(words, inner, pen.palette().text());
         }
     }
 

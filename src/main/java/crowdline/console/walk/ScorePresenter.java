@@ -28,7 +28,7 @@ final class ScorePresenter {
         for (Practice.Overrun over : run.overruns()) {
             lines.add(detail(String.format(Locale.UK, "%s by %.1f s", text(words, over.remarkId()), over.overS())));
         }
-        lines.add(state(run.quiets().isEmpty(), count(run.quiets().size(), "quiet") + " talked into"));
+        lines.add(state(run.quiets().isEmpty(), count(run.quiets().size(), "quiet") + " talked over"));
         for (Practice.BrokenQuiet quiet : run.quiets()) {
             lines.add(detail(String.format(
                     Locale.UK,

@@ -159,7 +159,7 @@ public final class WordsPanel extends JPanel {
                 places.show(List.of());
                 remarks.show(List.of());
                 facts.blank();
-                remark.blank("Loading the words. If no show is open, press Ctrl+O to open one.");
+                remark.blank("Loading the words…");
             } else {
                 show(open.view());
             }

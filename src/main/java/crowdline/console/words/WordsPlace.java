@@ -4,7 +4,11 @@ import crowdline.console.edit.EditHost;
 import crowdline.console.edit.Editing;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
+import crowdline.console.place.EmptyShow;
+import crowdline.console.place.LazyCard;
+import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
+import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
 import crowdline.show.RemarkPlace;
 import java.util.Map;
@@ -17,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 /** The Words place tied to the rest of the program. On the event thread. */
 public final class WordsPlace implements PlaceScreen {
     private final WordsPanel panel;
+    private final PlaceOrEmpty<Boolean, WordsPanel> place;
     private final CommandTable commands;
     private final Editing editing;
     private EditHost host = EditHost.NONE;
@@ -28,12 +33,19 @@ public final class WordsPlace implements PlaceScreen {
     /**
      * With no words yet.
      *
+     * @param ways to a show
      * @param actions what each command does, for menus
      */
-    public WordsPlace(Appearance appearance, Editing editing, Function<Command, Action> actions) {
+    public WordsPlace(Appearance appearance, Ways ways, Editing editing, Function<Command, Action> actions) {
         this.editing = editing;
         panel = new WordsPanel(appearance);
         panel.offer(actions);
+        place = new PlaceOrEmpty<>(
+                "The words",
+                appearance,
+                new LazyCard<>(appearance, worn -> panel, (made, there) -> {}, (made, worn) -> {}),
+                ways);
+        place.show(null);
         CommandTable.Filling table = CommandTable.of(Command.Scope.WORDS)
                 .on(Command.ADD_REMARK, panel::hasWords, () -> {
                     change(WordsModel::add);
@@ -68,7 +80,17 @@ public final class WordsPlace implements PlaceScreen {
 
     @Override
     public JComponent component() {
-        return panel;
+        return place;
+    }
+
+    /** There is a show, whose words may still have to be loaded. */
+    public void hasShow() {
+        place.show(Boolean.TRUE);
+    }
+
+    @Override
+    public void showEmpty(EmptyShow.Shown shown) {
+        place.showEmpty(shown);
     }
 
     @Override
@@ -83,6 +105,9 @@ public final class WordsPlace implements PlaceScreen {
 
     @Override
     public boolean takeFocus() {
+        if (!place.hasShow()) {
+            return place.takeFocus();
+        }
         panel.takeFocus();
         return true;
     }
@@ -90,10 +115,14 @@ public final class WordsPlace implements PlaceScreen {
     @Override
     public void wear(Appearance appearance) {
         panel.wear(appearance);
+        place.wear(appearance);
     }
 
     /** Shows the words of a show; null for none. */
     public void show(@Nullable WordsModel words) {
+        if (words != null) {
+            hasShow();
+        }
         panel.show(words);
     }
 
@@ -120,7 +149,7 @@ public final class WordsPlace implements PlaceScreen {
     public void opened(WordsBasis basis) {
         WordsModel model = new WordsModel(editing, basis);
         model.choosePlace(came.actId(), came.figureId());
-        panel.show(model);
+        show(model);
     }
 
     /** Goes where another place is, unless it was there already when this was gone to before. */

@@ -69,6 +69,20 @@ final class DebriefRuns {
             return at >= 0 && !sequence.droppedIds().containsAll(order.subList(at + 1, order.size()));
         }
 
+        /**
+         * True if the aircraft was found in a figure that does not follow the one before: nobody saw when that ended and
+         * when this began.
+         */
+        boolean isJumpedTo(int index) {
+            if (index == 0 || index == flown.size() || flown.get(index).mark() != Source.AIRCRAFT) {
+                return false;
+            }
+            List<String> order = sequence.idsAsFlown();
+            int from = order.indexOf(flown.get(index - 1).figureId());
+            int to = order.indexOf(flown.get(index).figureId());
+            return from >= 0 && to > from + 1 && !sequence.droppedIds().containsAll(order.subList(from + 1, to));
+        }
+
         boolean isTransit(String id) {
             return sequence.isTransit(figureIds().indexOf(id));
         }
@@ -153,7 +167,12 @@ final class DebriefRuns {
                     endS == null ? null : Math.max(0, endS - figure.startedAtS() - figure.heldS()),
                     figure.heldS(),
                     figure.mark(),
-                    endS != null && figure.mark() != Source.CLOCK && after != Source.CLOCK && !flight.isCutShort(i)));
+                    endS != null
+                            && figure.mark() != Source.CLOCK
+                            && after != Source.CLOCK
+                            && !flight.isCutShort(i)
+                            && !flight.isJumpedTo(i)
+                            && !flight.isJumpedTo(i + 1)));
         }
         for (String id : flight.figureIds()) {
             // A way that was not flown goes without saying; the figure it led to says what became of it.

@@ -341,7 +341,7 @@ class WalkTest {
         walk.command(Command.PRACTISE, LEAD_S + 25);
 
         // The quiet of the second figure is from 12 to 18 s.
-        assertThat(score(at(LEAD_S + 25))).contains("1 quiet talked into", "Stall turn, for 3.0 s");
+        assertThat(score(at(LEAD_S + 25))).contains("1 quiet talked over", "Stall turn, for 3.0 s");
     }
 
     @Test

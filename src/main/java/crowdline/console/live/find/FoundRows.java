@@ -11,6 +11,9 @@ import java.util.stream.Collectors;
 
 /** Paints what was found: the rows with their digits, and beside them what is said of the one that is open. */
 final class FoundRows extends Painted<FindView> {
+    /** Against ordinary words. */
+    private static final double LEAST_TEXT = 1.2;
+
     private static final double ROWS_SHARE = 0.4;
     /** The rows are no higher than this many of the words of a figure's look, so that few do not stand apart; tuned. */
     private static final double MOST_HEIGHT = 1.6;
@@ -119,13 +122,13 @@ final class FoundRows extends Painted<FindView> {
                     pen.palette().accent());
         }
         Box text = inner.belowTop(namePx + pen.px(4));
-        // Never smaller than without zoom: who zooms wants to read the beginning, not to see the end.
+        // Whoever looks something up wants to read the beginning at a glance, not to see the end.
         pen.atTop(
                 pen.block(
                         List.of(page.text()),
                         pen.plain(),
                         pen.sizePx(TextRole.VALUE),
-                        pen.designedPx(TextRole.BODY),
+                        pen.sizePx(TextRole.BODY) * LEAST_TEXT,
                         text,
                         30),
                 text,
