@@ -328,7 +328,7 @@ public final class ConsoleFrame extends JFrame {
 
     /** Shows the show that was begun; from any thread. */
     public void showNew() {
-        showEmpty(new EmptyShow.Shown("This show is not saved yet", "Save it with Ctrl+S; then it is listed here."));
+        showEmpty(new EmptyShow.Shown("This show is not saved yet", "Save it with Ctrl+S; then it appears here."));
         SwingUtilities.invokeLater(() -> go(Place.PREPARE));
     }
 

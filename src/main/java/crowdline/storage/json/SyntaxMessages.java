@@ -31,6 +31,9 @@ final class SyntaxMessages {
         if (text.stripLeading().startsWith("<")) {
             return "this is a web page or XML, not a show file; a show file begins with {";
         }
+        if (!text.isBlank() && "{[".indexOf(text.stripLeading().charAt(0)) < 0) {
+            return "this is not a show file, which begins with {; choose the file that was saved as a show";
+        }
         if ((c == '}' || c == ']') && before == ',') {
             return "there is a comma before the closing " + c + "; take the comma out";
         }

@@ -152,7 +152,7 @@ class LivePresenterTest {
         assertThat(standing.strip().sureness().word()).isEqualTo("Over time");
         assertThat(standing.now().state())
                 .isEqualTo(
-                        new Mark(Form.DIAMOND, Tone.CAUTION, "No position: press Space when the next figure begins"));
+                        new Mark(Form.DIAMOND, Tone.CAUTION, "No position: Space at the next figure"));
     }
 
     @Test

@@ -146,24 +146,6 @@ public class ListPageTest {
     }
 
     @Test
-    void whatFilledAFieldBelowIsNotSaidToBeLeftOut() {
-        paste(
-                "From: Ada <ada@example.org>\nSubject: Sunday\n\nHi Bob,\n\nour slot is 15:10\n\nloop\nslow roll\n\nCheers, Ada Quillan");
-        choose("old trainer");
-        assertThat(said("What is wrong")).isEmpty();
-        pressWithin("alt L");
-        int at = figures().indexOf("our slot is 15:10");
-        assertThat(read().getModel().getElementAt(at).mark().word()).isEqualTo("used below");
-    }
-
-    @Test
-    void aConditionIsSaidAlthoughItNamesTheSlot() {
-        paste("our slot is 15:10, or later if the wind is strong\nloop\nslow roll");
-        choose("old trainer");
-        assertThat(said("What is wrong")).startsWith("Not taken as a figure to fly: “our slot");
-    }
-
-    @Test
     void whatWasLeftOutIsShownInItsPlaceAndTakenInByAKey() {
         paste("Hi Bob, see you on Sunday\nloop\nsomething nobody has seen\nslow roll\nAll the best, Ada");
         choose("old trainer");

@@ -1,10 +1,12 @@
 package crowdline.live.debrief;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import crowdline.console.live.SmallShow;
 import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.event.FlightEvent;
+import crowdline.live.event.Source;
 import crowdline.patter.Plan;
 import crowdline.timing.ActTimes;
 import crowdline.timing.FigureTime;
@@ -79,5 +81,27 @@ class DebriefBetweenTest {
                 new FlightEvent.ActEnded(120));
 
         assertThat(debrief.runs().get(0).figures().get(0).plannedS()).isEqualTo(10);
+    }
+
+    /** The follower found it in the third figure: the second was flown and not seen, within what looks like the first. */
+    @Test
+    void figuresBeforeAndAfterAJumpWereNotTimed() {
+        Debrief jumped = after(
+                new FlightEvent.SourceChosen(90, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftSeen(130, 2),
+                new FlightEvent.ActEnded(138));
+        assertThat(jumped.runs().get(0).figures())
+                .extracting(FigureRun::figureId, FigureRun::measured)
+                .contains(tuple("f1", false), tuple("f3", false));
+        assertThat(jumped.changes()).noneMatch(c -> c.contains("than predicted"));
+
+        Debrief seen = after(
+                new FlightEvent.SourceChosen(90, Source.AIRCRAFT),
+                new FlightEvent.ActStarted(100),
+                new FlightEvent.AircraftSeen(116, 1),
+                new FlightEvent.AircraftSeen(126, 2),
+                new FlightEvent.ActEnded(136));
+        assertThat(seen.runs().get(0).figures()).extracting(FigureRun::measured).containsOnly(true);
     }
 }

@@ -51,6 +51,13 @@ class HostileInputTest {
     }
 
     @Test
+    void whatBeginsWithoutABracketIsNamedAsNoShow() {
+        assertThat(only(Fixture.read("AXXX001\nHFDTE291126\n")))
+                .isEqualTo("day.json:1:1: error: this is not a show file, which begins with {; choose the file that was"
+                        + " saved as a show");
+    }
+
+    @Test
     void listIsNoShow() {
         assertThat(only(Fixture.read("[1, 2]")))
                 .isEqualTo("day.json:1:1: error: the file holds a list and not a show; a show file begins with {");

@@ -129,7 +129,7 @@ public final class NowPresenter {
     }
 
     private static String untilSpace(LiveMoment moment) {
-        return "press Space when " + (isLast(moment) ? "the act is over" : "the next figure begins");
+        return "Space " + (isLast(moment) ? "when the act is over" : "at the next figure");
     }
 
     private static NowView waiting(LiveMoment moment, ShowLookup words, Act act, ActSheet sheet) {
