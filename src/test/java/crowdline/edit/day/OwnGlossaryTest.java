@@ -134,6 +134,6 @@ class OwnGlossaryTest {
         Merge merge = OwnGlossary.compare(show, List.of(), List.of(ROPE));
         assertThatThrownBy(() -> merge.take(true).of(show))
                 .isInstanceOf(CannotBe.class)
-                .hasMessageContaining("Nothing is in the other glossary");
+                .hasMessageContaining("The other glossary has nothing");
     }
 }

@@ -52,7 +52,7 @@ class DutyRuleTest {
         assertThat(of(9, 10.0, null, null, null))
                 .containsExactly(
                         "WARNING duty-does-not-fit remarks[0].duty: the duty \"Thank the stewards.\" is asked for 9 times, 10"
-                                + " minutes apart, and there are only 70 minutes for it; ask for fewer, or closer"
+                                + " minutes apart, but there are only 70 minutes for it; ask for it less often, or closer"
                                 + " together");
         assertThat(of(5, null, null, null, null)).isEmpty();
         assertThat(of(6, null, null, null, null)).hasSize(1);

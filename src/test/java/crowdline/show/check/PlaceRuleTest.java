@@ -50,8 +50,8 @@ class PlaceRuleTest {
 
     @ParameterizedTest
     @CsvSource({
-        "-0.1, 51.5, Europe/London, were the two exchanged?",
-        "3.1, 54.6, Europe/London, were the two exchanged?",
+        "-0.1, 51.5, Europe/London, were the two swapped?",
+        "3.1, 54.6, Europe/London, were the two swapped?",
         "-51.5, -0.1, Europe/London, is it latDeg 51.5?",
         "33.9, 151.2, Australia/Sydney, is it latDeg -33.9?",
         "40.7, 74.0, America/New_York, is it lonDeg -74?",
