@@ -148,7 +148,7 @@ final class Releasing {
                 first.id(),
                 String.format(
                         Locale.UK,
-                        "%s is told %,.0f ft, and the act takes %,.0f ft more: tell it %,.0f ft, or take something out;"
+                        "%s is given %,.0f ft, and the act takes %,.0f ft more: give it %,.0f ft, or take something out;"
                                 + " %s only given a time",
                         first.name(),
                         toldFt,

@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ReleasingTest {
     private static final String GLIDER = "aerobatic glider";
     private static final Pattern NEEDS =
-            Pattern.compile("(.*) is told ([\\d,]+) ft, and the act takes ([\\d,]+) ft more:"
-                    + " tell it ([\\d,]+) ft, or take something out; (.*) only given a time");
+            Pattern.compile("(.*) is given ([\\d,]+) ft, and the act takes ([\\d,]+) ft more:"
+                    + " give it ([\\d,]+) ft, or take something out; (.*) only given a time");
     private static final List<String> ACT = List.of(
             "loop",
             "half Cuban",

@@ -166,7 +166,7 @@ public enum Command {
     LOWER("Lower", Scope.PREPARE, "Begin the figure 50 ft lower", "alt PAGE_DOWN"),
     LONGER("Longer", Scope.PREPARE, "Fly its lines and slow rolls a second longer", "alt shift RIGHT"),
     SHORTER("Shorter", Scope.PREPARE, "Fly its lines and slow rolls a second shorter", "alt shift LEFT"),
-    LAY_OUT("Lay the act out", Scope.PREPARE, "Again, for today's air or after moving figures by hand", "ctrl shift L"),
+    LAY_OUT("Lay the act out", Scope.PREPARE, "Afresh for today's air, or for an act drawn by hand", "ctrl shift L"),
     DRAFT_FIGURE(
             "Draft the figure's words", Scope.PREPARE, "For the chosen figure, if nobody has written any", "ctrl J"),
     DRAFT_ACT(

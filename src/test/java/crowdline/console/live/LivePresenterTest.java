@@ -151,8 +151,7 @@ class LivePresenterTest {
         LiveView standing = presenter.view(SmallShow.moment(126, Plan.EMPTY, waits));
         assertThat(standing.strip().sureness().word()).isEqualTo("Over time");
         assertThat(standing.now().state())
-                .isEqualTo(
-                        new Mark(Form.DIAMOND, Tone.CAUTION, "No position: Space at the next figure"));
+                .isEqualTo(new Mark(Form.DIAMOND, Tone.CAUTION, "No position: Space at the next figure"));
     }
 
     @Test

@@ -15,8 +15,9 @@ class UsedBelowTest {
 
     @Test
     void whatFilledAFieldIsNotSaidToBeLeftOut() {
-        ListView view = read("From: Ada <ada@example.org>\nSubject: Sunday\n\nHi Bob,\n\nour slot is 15:10\n\nloop\nslow roll\n"
-                + "\nCheers, Ada Quillan");
+        ListView view =
+                read("From: Ada <ada@example.org>\nSubject: Sunday\n\nHi Bob,\n\nour slot is 15:10\n\nloop\nslow roll\n"
+                        + "\nCheers, Ada Quillan");
         assertThat(view.wrong()).isEmpty();
         assertThat(view.rows())
                 .filteredOn(row -> row.text().equals("our slot is 15:10"))
@@ -26,7 +27,8 @@ class UsedBelowTest {
 
     @Test
     void aConditionIsSaidAlthoughItNamesTheSlot() {
-        assertThat(read("our slot is 15:10, or later if the wind is strong\nloop\nslow roll").wrong())
+        assertThat(read("our slot is 15:10, or later if the wind is strong\nloop\nslow roll")
+                        .wrong())
                 .startsWith("Not taken as a figure to fly: “our slot");
     }
 }

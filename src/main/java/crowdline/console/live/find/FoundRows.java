@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 /** Paints what was found: the rows with their digits, and beside them what is said of the one that is open. */
 final class FoundRows extends Painted<FindView> {
     /** Against ordinary words. */
-    private static final double LEAST_TEXT = 1.2;
+    private static final double LEAST_TEXT = 1.3;
 
     private static final double ROWS_SHARE = 0.4;
     /** The rows are no higher than this many of the words of a figure's look, so that few do not stand apart; tuned. */
@@ -128,7 +128,7 @@ final class FoundRows extends Painted<FindView> {
                         List.of(page.text()),
                         pen.plain(),
                         pen.sizePx(TextRole.VALUE),
-                        pen.sizePx(TextRole.BODY) * LEAST_TEXT,
+                        pen.designedPx(TextRole.BODY) * LEAST_TEXT,
                         text,
                         30),
                 text,

@@ -25,8 +25,7 @@ class NowPresenterTest {
         };
         NowView over = at108(toTheLast);
         assertThat(over.name()).isEqualTo("Low pass");
-        assertThat(over.state())
-                .isEqualTo(new Mark(Form.DIAMOND, Tone.CALM, "Over time: Space when the act is over"));
+        assertThat(over.state()).isEqualTo(new Mark(Form.DIAMOND, Tone.CALM, "Over time: Space when the act is over"));
         assertThat(at108(new FlightEvent.ActStarted(70), new FlightEvent.Stepped(80))
                         .state())
                 .as("a figure follows")
