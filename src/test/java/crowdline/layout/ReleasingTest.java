@@ -112,7 +112,7 @@ class ReleasingTest {
                 .singleElement()
                 .asString()
                 .startsWith("knife edge pass begins at ")
-                .contains("as near as it comes to the 100 ft it was told");
+                .contains("as near as it gets to the 100 ft it was given");
     }
 
     /** A figure that is flown only from higher up takes height as well: where that was so the last ones were given up. */
