@@ -147,8 +147,7 @@ final class Assembly {
         boolean isLine = text.folded().startsWith("\n", sentence.end());
         if (lines.isEmpty()
                 && (Overlong.headsTheAct(rest)
-                        || (!sentence.numbered()
-                                && (Prelude.isCraft(rest) || (isLine && first == 0 && Prelude.isTitle(rest)))))) {
+                        || (!sentence.numbered() && (Prelude.isCraft(rest) || (isLine && Prelude.isTitle(rest)))))) {
             addNote(sentence.start(), sentence.end());
             return;
         }

@@ -86,10 +86,10 @@ final class Beside {
                 && Exchanges.isSame(previous, heard.drafts().get(0));
     }
 
-    /** "Pedal turn to the left, full circle": how far it turns. */
+    /** "Pedal turn to the left, full circle": how far it turns; then the figure takes in which way. */
     static boolean isHowFar(Draft previous, Heard heard) {
         Names.Sense before = previous.sense();
-        return before != null
+        boolean isFar = before != null
                 && (before.figure().equals("pedal turn") || before.figure().equals("steep turn"))
                 && heard.piece().parting() != Parting.LINE
                 && heard.words().stream()
@@ -97,13 +97,11 @@ final class Beside {
                                 || (word.number() != null && word.number() % QUARTER == 0)
                                 || (!previous.says(Detail.SIDE)
                                         && Set.of("left", "right").contains(word.plain())));
-    }
-
-    static void takeSide(Draft previous, Heard heard) {
         Object side = heard.drafts().get(0).said(Detail.SIDE);
-        if (side != null) {
+        if (isFar && side != null) {
             previous.say(Detail.SIDE, side);
         }
+        return isFar;
     }
 
     /** "I pivot to the right because of the propeller": which way a figure turns, whatever else is said. */
@@ -211,6 +209,26 @@ final class Beside {
                                             && !draft.says(Detail.SECONDS)
                                             && !isARun(draft)));
                 });
+    }
+
+    /** "Loop, loop, loop" in a line: it is flown as often. */
+    static boolean isOnceMore(Draft previous, Heard heard, Style style) {
+        boolean isSame = (style.figureEachLine() || style.isMarked())
+                && heard.drafts().size() == 1
+                && Exchanges.isSame(previous, heard.drafts().get(0))
+                && heard.piece().parting() == Parting.COMMA
+                && plain(heard.words()).equals(plain(previous.name()));
+        if (isSame) {
+            double times = previous.said(Detail.COUNT) instanceof Double count ? count : 1;
+            previous.unsay(Detail.COUNT);
+            previous.say(Detail.COUNT, times + 1);
+            previous.takeIn(heard.piece().start(), heard.piece().end());
+        }
+        return isSame;
+    }
+
+    private static List<String> plain(List<Word> words) {
+        return words.stream().map(Word::plain).toList();
     }
 
     /** "High alpha pass from the left", "450 kt pass": flown for itself, whatever stands ahead of it. */

@@ -254,7 +254,8 @@ final class Denial {
      */
     static boolean takesBack(Heard piece, boolean isFigureNext) {
         String said = said(piece);
-        return TAKEN_BACK.matcher(said).matches()
+        boolean isCounted = !piece.words().isEmpty() && piece.words().get(0).number() != null;
+        return (!isCounted && TAKEN_BACK.matcher(said).matches())
                 || (isFigureNext && SLIP.matcher(said).matches());
     }
 

@@ -92,14 +92,13 @@ final class Lines {
             return addAs(Canopy.DESCENDING, heard);
         }
         if (heard.isFigure()) {
-            if (previous != null && (goingOn.isRestOf(previous, heard) || Beside.isTurning(previous, heard))) {
+            if (previous != null
+                    && (goingOn.isRestOf(previous, heard)
+                            || Beside.isTurning(previous, heard)
+                            || Beside.isOnceMore(previous, heard, style))) {
                 return previous;
             }
-            if (previous != null && Beside.isHowFar(previous, heard)) {
-                Beside.takeSide(previous, heard);
-                return said(previous, heard);
-            }
-            if (previous != null && Beside.isSaidAgain(previous, heard)) {
+            if (previous != null && (Beside.isHowFar(previous, heard) || Beside.isSaidAgain(previous, heard))) {
                 return said(previous, heard);
             }
             if (previous != null

@@ -58,6 +58,15 @@ final class Overlong {
             "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?"
                     + " (?:minutes?|mins?),? from [^.\\n]{2,30} (?:to|until|till) [^.\\n]{2,30}\\W*");
 
+    /** "Approx 9'". */
+    private static final Pattern PRIME = Pattern.compile(
+            "\\W*(?:(?:approx\\w*|about|around|roughly|ca|circa|total|all|in|duration|length|time|the|whole|thing|act)\\W+)+\\d{1,2}(?:[.,]5)? ?['′’]\\W*");
+
+    /** "Eight-ish minutes from release": how long it is from there to its end. */
+    private static final Pattern FROM = Pattern.compile(
+            "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?(?: ?ish)?"
+                    + " (?:minutes?|mins?),? (?:from|after) (?:the )?(?:release|brakes off|take-?off|wheels up|start|exit|first figure)\\W*");
+
     /** Letters: a longer sentence says more. */
     private static final int LONGEST = 120;
 
@@ -90,8 +99,11 @@ final class Overlong {
 
     /** "All in, six and a half minutes", "the whole routine runs nine minutes". */
     static boolean saysHowLongTheActIs(String sentence) {
-        return LENGTH.matcher(sentence.strip()).matches()
-                || AT_MOST.matcher(sentence.strip()).matches()
+        String said = sentence.strip();
+        return LENGTH.matcher(said).matches()
+                || AT_MOST.matcher(said).matches()
+                || (said.length() < LONGEST && PRIME.matcher(said).matches())
+                || (said.length() < LONGEST && FROM.matcher(said).matches())
                 || isFromTo(sentence);
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** What stands ahead of the figures of a sentence and is none: a greeting, a heading, "if the cloud allows". */
 final class Prelude {
@@ -73,6 +74,10 @@ final class Prelude {
     private static final Set<String> TITLES =
             Set.of("display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act");
 
+    /** Right behind a word that names a figure elsewhere: "Parachute team, six jumpers". */
+    private static final Pattern TEAM =
+            Pattern.compile("(?:^|.* )(?:parachute|jump|freefall|canopy|formation|hover) team\\b.*");
+
     /** Of an act: "Second half:". */
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
 
@@ -106,11 +111,18 @@ final class Prelude {
     static boolean isTitle(List<Heard> pieces) {
         return pieces.stream().filter(Heard::isFigure).count() == 1
                 && pieces.stream().allMatch(piece -> piece.drafts().size() == 1)
-                && pieces.stream()
-                        .flatMap(piece -> piece.drafts().stream())
-                        .flatMap(draft -> draft.notes().stream())
-                        .flatMap(note -> Words.of(Words.folded(note)).stream())
-                        .anyMatch(word -> TITLES.contains(word.plain()));
+                && (isTeam(pieces)
+                        || pieces.stream()
+                                .flatMap(piece -> piece.drafts().stream())
+                                .flatMap(draft -> draft.notes().stream())
+                                .flatMap(note -> Words.of(Words.folded(note)).stream())
+                                .anyMatch(word -> TITLES.contains(word.plain())));
+    }
+
+    private static boolean isTeam(List<Heard> pieces) {
+        return pieces.stream()
+                .map(piece -> piece.words().stream().map(Word::plain).collect(Collectors.joining(" ")))
+                .anyMatch(said -> TEAM.matcher(said).matches());
     }
 
     /**

@@ -45,7 +45,8 @@ final class Setting {
             "speed",
             "right",
             "hard",
-            "back");
+            "back",
+            "away");
 
     private Setting() {}
 

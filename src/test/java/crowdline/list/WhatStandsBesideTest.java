@@ -122,4 +122,47 @@ class WhatStandsBesideTest {
     void whatPeopleCallItIsAFigureOfTheCatalogue(String told, String figure) {
         assertThat(read("loop~" + told + "~low pass").get(1).figure()).isEqualTo(figure);
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 x loop~2 x aileron roll~1 x stall turn~3 x spin~1 x low pass | loop*1 aileron-roll*2 stall-turn*1 spin*3 low-pass*1",
+                "1. Spin~2. Loop, loop, loop~3. Stall turn~4. Lazy eight~5. Low pass | spin loop*3 stall-turn lazy-eight low-pass",
+                "loop~the spin, it's a three turner~low pass | loop spin*3 low-pass",
+                "loop~spin~landing~Approx 9' | loop spin landing"
+            })
+    void howOftenIsHeardHoweverItIsWritten(String told, String flown) {
+        assertThat(read(told))
+                .extracting(line -> (line.figure() + (line.count() == null ? "" : "*" + Math.round(line.count())))
+                        .replace(' ', '-'))
+                .containsExactly(flown.split(" "));
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Tug takes me to 3500. I release and fly a slow roll, then a loop | tow tow-release slow-roll loop",
+                "loop, inverted 10 secs, half roll out, spin | loop inverted-pass half-roll spin",
+                "I take off, pull vertical with a roll on the way up then wing over, loop | take-off vertical-roll-up wing-over loop",
+                "Parachute team, 6 jumpers~~14:00 run in~14:05 exit~14:09 freefall~14:15 canopy landing | run-in jump freefall canopy-landing"
+            })
+    void whatIsSaidInOneBreathIsReadApart(String told, String flown) {
+        assertFlown(told, flown);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"toilet roll cutting", "ribbon cutting, 3 cuts", "drum roll"})
+    void whatOnlySoundsLikeAFigureIsTimed(String told) {
+        assertThat(read("loop~- " + told + "~low pass").get(1).figure()).isNull();
+    }
+
+    @Test
+    void theTopOfAFigureIsNotWhereItBegins() {
+        assertThat(read("low pass~Loop, entry 240 mph, top approx. 3,000 ft")
+                        .get(1)
+                        .heightFt())
+                .isNull();
+    }
 }

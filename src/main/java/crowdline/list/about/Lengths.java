@@ -37,8 +37,8 @@ final class Lengths {
             "\\b(?:dur(?:ation)?\\.?|length|display time|\\d{1,2}[:.]?\\d{2},? for)[\\s:=]{1,4}(\\d{1,2})(?![\\d:]|[.,]\\d|\\s*(?:s|m|sec|min|ft|feet|kts?|knots|hour|h|metres|people|of|jumpers|us)\\b)");
 
     /** "Ada Quillan - 14h20 - 8'". */
-    private static final Pattern PRIME =
-            Pattern.compile("(?:[-–—,|/] ?|\\s{2})(\\d{1,2}) ?['′’](?=\\s*(?:$|[-–—,|/]))");
+    private static final Pattern PRIME = Pattern.compile(
+            "(?:[-–—,|/] ?|\\s{2}|\\b(?:approx\\w*|about|duration|length|total)[.:]? )(\\d{1,2}) ?['′’](?=\\s*(?:$|[-–—,|/.]))");
 
     /** "Act length 6:30". */
     private static final Pattern CLOCK = Pattern.compile(

@@ -51,7 +51,8 @@ final class Tops {
         return List.of(
                 Saying.of(
                         " top | gate ",
-                        "(?:at the |the )?(?:top|gate)(?: height)?(?: is| at| of| about| around)? " + HEIGHT,
+                        "(?:at the |the )?(?:top|gate)(?: height)?(?: is| at| of| about| around| approx| approximately| roughly| say)* "
+                                + HEIGHT,
                         Tops::said),
                 Saying.of(" top | gate ", HEIGHT + " (?:(?:over|at|on) )?(?:the )?(?:top|gate)", Tops::said),
                 Saying.of(" to ", "(?:up |going |rising )*to (?:about |around )?" + HEIGHT, Tops::said));

@@ -62,6 +62,9 @@ public final class GoingOn {
             "leftend",
             "rightend");
 
+    /** What a half roll at the end of inverted flight leads to. */
+    private static final List<String> UPRIGHT = List.of("out", "upright", "off");
+
     private static final Set<String> TOPS = Set.of("top", "apex", "summit");
 
     private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
@@ -143,6 +146,11 @@ public final class GoingOn {
             previous.note(text.piece(heard.piece().from(), heard.piece().to()));
             previous.doubt();
             return takenIn(previous, heard);
+        }
+        if (before.figure().equals("inverted pass")
+                && heard.drafts().get(0).means("half roll")
+                && UPRIGHT.stream().anyMatch(plain(heard.words())::contains)) {
+            return false;
         }
         boolean isHowItArrives =
                 before.figure().equals("run-in") && heard.words().stream().allMatch(Manner.DESCRIBING::has);

@@ -25,6 +25,8 @@ final class Naming {
     private static final Set<String> JUMPERS = Set.of(
             "leader", "master", "team", "display", "plane", "aircraft", "zone", "suit", "details", "detail", "show");
 
+    private static final Set<String> NO_ROLLS = Set.of("toilet", "loo", "tissue", "paper", "drum", "bog", "bacon");
+
     private static final Set<String> FOR = Set.of("for", "about", "around", "roughly", "some", "nearly");
 
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
@@ -75,6 +77,13 @@ final class Naming {
         return words.get(next - 1).plain().equals("through")
                 && next + 1 < words.size()
                 && Set.of("to", "for").contains(words.get(next).plain());
+    }
+
+    /** "Toilet roll", "drum roll". */
+    private static boolean isNoRoll(List<Word> words, int at) {
+        return at > 0
+                && words.get(at).plain().equals("roll")
+                && NO_ROLLS.contains(words.get(at - 1).plain());
     }
 
     /** "Jump leader": somebody. */
@@ -132,6 +141,7 @@ final class Naming {
                     && ((weakToo && isCountOfTurns(words, i))
                             || isFlyingThrough(words, i, named)
                             || isOfJumpers(words, i)
+                            || isNoRoll(words, i)
                             || isStraightAndLevel(words, i)
                             || isAChange(words, i))) {
                 named = null;

@@ -49,7 +49,7 @@ public final class Words {
             "square sq quadratic",
             "reposition repo repos",
             "with w/ w.",
-            "turn trn",
+            "turn trn turner",
             "landing ldg lndg",
             "inverted upsidedown inverse",
             "right rh r rt rgt starboard stbd",
