@@ -241,7 +241,7 @@ final class Flying {
                 String.format(
                         Locale.UK,
                         "%s comes out %,.0f ft lower than it began and rises by %,.0f ft, so it is only given a time; if it is"
-                                + " flown, tell it %,.0f ft",
+                                + " flown, give it %,.0f ft",
                         wish.name(),
                         Shortfalls.tens(Units.ftFromM(-measured.downM())),
                         Shortfalls.tens(Units.ftFromM(measured.upM())),

@@ -32,7 +32,7 @@ public final class Margins {
         double there = roomS(candidate);
         String spare = there >= needed ? ", with nothing to spare" : "";
         return Optional.of(String.format(
-                Locale.ROOT, "%.1f s needed, %.1f s available%s; the short form" + " fits", needed, there, spare));
+                Locale.ROOT, "%.1f s needed, %.1f s available%s; the short form fits", needed, there, spare));
     }
 
     /**

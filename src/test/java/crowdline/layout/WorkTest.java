@@ -101,12 +101,12 @@ class WorkTest {
                 .asString()
                 .matches(
                         "vertical roll down comes out [\\d,]+ ft lower than it began and rises by [\\d,]+ ft, so it is only"
-                                + " given a time; if it is flown, tell it [\\d,]+ ft");
+                                + " given a time; if it is flown, give it [\\d,]+ ft");
 
         double tellsFt = Double.parseDouble(open.findings()
                 .get(0)
                 .message()
-                .replaceFirst(".*tell it ([\\d,]+) ft", "$1")
+                .replaceFirst(".*give it ([\\d,]+) ft", "$1")
                 .replace(",", ""));
         LaidOut told = LayoutTest.laid(
                 "large biplane", a("low pass"), a("vertical roll down").heightFt(tellsFt), a("slow roll"));

@@ -2,6 +2,7 @@ package crowdline.list;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.list.about.AboutAct;
 import crowdline.list.line.ListLine;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
@@ -164,5 +165,20 @@ class WhatStandsBesideTest {
                         .get(1)
                         .heightFt())
                 .isNull();
+    }
+
+    @Test
+    void aLetterAheadOfAStrokeCountsItsLine() {
+        assertFlown(
+                "a / high speed pass R-L / 280 kts~b / vertical roll / x2~c / stall turn / left~d / tumble~e / low pass",
+                "low-pass vertical-roll-up stall-turn lomcovak low-pass");
+    }
+
+    @Test
+    void whoFliesIsFoundBetweenStrokes() {
+        assertThat(AboutAct.of(READER.read(
+                                "Sat 14.30 / Jules Amankwah / biplane / 6 min~~loop~spin~low pass".replace('~', '\n')))
+                        .pilot())
+                .isEqualTo("Jules Amankwah");
     }
 }

@@ -74,7 +74,7 @@ public final class Variants {
     private static void free(Act act, String name) throws CannotBe {
         if (act.variant(name.strip()).isPresent()) {
             throw new CannotBe(
-                    "The act has a variant " + Found.quoted(name) + " already; call this one something" + " else");
+                    "The act has a variant " + Found.quoted(name) + " already; call this one something else");
         }
         if (name.strip().length() > MOST_NAMED) {
             throw new CannotBe("The name of a variant has to fit on a button; " + MOST_NAMED + " letters are the most");

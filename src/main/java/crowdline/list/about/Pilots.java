@@ -111,6 +111,11 @@ final class Pilots {
                     Where.HEAD,
                     "^[ \\t]*" + PersonName.TITLE + PersonName.WHOLE
                             + "[ \\t]*[,–-]?[ \\t]*(?=(?i:slot\\b|\\d{1,2}[:.h]\\d{2}\\b|\\d{1,2} ?min))"),
+            // "Sat 14.30 / Ada Quillan / biplane".
+            Way.of(
+                    Where.HEAD,
+                    "\\d{1,2}[:.h]\\d{2}[ \\t]*/[ \\t]*" + PersonName.TITLE + PersonName.WHOLE
+                            + "(?=[ \\t]*(?:/|$|\\n))"),
             // "Helicopter solo, 6 mins, Ada Quillan".
             Way.of(Where.HEAD, "\\b(?i:solo|demo|min(?:ute)?s?)\\b.*,[ \\t]*" + PersonName.WHOLE + "[ \\t]*(?:$|\\n)"),
             Way.of(

@@ -37,7 +37,7 @@ final class OrderSteps {
             return new Turn.No(
                     two.isEmpty()
                             ? "There are no more figures to swap."
-                            : "Only one figure is left; it takes two to" + " swap.");
+                            : "Only one figure is left; it takes two to swap.");
         }
         return new Turn.To(course.withSequence(sequence.withSwapped(two.get(0), two.get(1), at)));
     }

@@ -157,7 +157,7 @@ public final class PaceKeeper implements PaceHost {
                 Tone.GOOD,
                 next.equals(Pace.DEFAULT)
                         ? "Times now use the default pace"
-                        : "Times now use " + next.name() + "'s" + " pace"));
+                        : "Times now use " + next.name() + "'s pace"));
     }
 
     private void sayOf(PaceShelf.Reading reading) {
