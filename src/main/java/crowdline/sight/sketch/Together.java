@@ -162,15 +162,12 @@ final class Together {
     /** The second flies where the first flew a moment before. */
     static Flown tailChase() {
         int behind = 11;
-        List<Pose> way = new Steered(new Vec(-330, 0, 70), SPEED_MPS)
+        List<Pose> way = new Steered(new Vec(-330, 0, HEIGHT_M), SPEED_MPS)
                 .on(2)
-                .pull(40, 1.6)
-                .roll(-60, 0.8)
-                .pull(50, 2)
-                .roll(110, 1.2)
-                .pull(60, 2.2)
-                .roll(-50, 0.8)
-                .pull(-35, 1.6)
+                .pull(32, 1.4)
+                .pull(-64, 2.8)
+                .pull(32, 1.4)
+                .roll(360, 2.6)
                 .on(2)
                 .poses();
         double beginS = way.get(behind).tS();
@@ -182,9 +179,9 @@ final class Together {
                 leader,
                 List.of(Track.keeping(second, new Vec(0, 0, 0))),
                 said(0, "nose to tail"),
-                said(2.5, "the leader turns"),
-                said(3.6, "and so does the second, in the same place"),
-                said(7, "now the other way"));
+                said(1, "the leader pulls up"),
+                said(2.4, "and so does the second, in the same place"),
+                said(6.6, "it rolls, and so does the second"));
     }
 
     /** As in a mirror that stands along the line of sight. */

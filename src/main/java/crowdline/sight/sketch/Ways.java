@@ -55,9 +55,9 @@ final class Ways {
         int swings = 5;
         for (int i = 0; i < swings; i++) {
             int side = i % 2 == 0 ? 1 : -1;
-            way.at(4 + 2 * i, -45 + 12 * i, 12 * side, 205 - 32 * i, -28 * side, -12, 42 * side);
+            way.at(4 + 2 * i, -30 + 9 * i + 20 * side, 0, 205 - 32 * i, -28 * side, -12, 45 * side);
         }
-        way.at(14, 20, 0, 45, 0, -30, 0).at(16, 90, 0, 25, 0, 4, 0).at(18, 190, 0, 32, 0, 4, 0);
+        way.at(14, 20, 0, 45, 0, -30, 0).at(16, 90, 0, 25, 0, 4, 0).at(17.5, 160, 0, 28, 0, 4, 0);
         return aeroplane(
                 way,
                 said(0, "slower and slower, until the wings let go"),
