@@ -84,7 +84,7 @@ public final class Arranger {
         Area area = Area.of(limits, Units.mpsFromKt(airframe.usual().passKt()), trial.stallMps(0));
         Map<String, Figure> byId = new HashMap<>();
         List<Wish> wishes = new ArrayList<>();
-        Stretching stretching = new Stretching(trial);
+        Stretching stretching = new Stretching(trial, area.baseM());
         List<LaidOut.Finding> findings = new ArrayList<>();
         Possible possible = new Possible(airframe, findings);
         for (Figure figure : asked) {
@@ -101,7 +101,7 @@ public final class Arranger {
                 wishes.add(
                         own || seconds == null || !wish.isFlown()
                                 ? wish
-                                : lasting(seconds, wish, figure, asking, stretching, area.baseM(), findings));
+                                : lasting(seconds, wish, figure, asking, stretching, findings));
             }
         }
         LaidOut laid = laid(RunIn.handedOn(wishes, runIns(asked)), trial, area);
@@ -154,10 +154,8 @@ public final class Arranger {
             Figure figure,
             Asked told,
             Stretching stretching,
-            double baseM,
             List<LaidOut.Finding> findings) {
-        double heightM = told.heightFt() == null ? baseM : Math.max(baseM, Units.mFromFt(told.heightFt()));
-        List<Element> drawn = stretching.of(wish.elements(), seconds, heightM, told.kt(), wish.enters());
+        List<Element> drawn = stretching.of(wish.elements(), seconds, told, wish.enters());
         if (drawn == null) {
             findings.add(new LaidOut.Finding(
                     wish.id(),

@@ -5,6 +5,7 @@ import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
 import crowdline.show.catalogue.EntrySpeed;
+import crowdline.show.figure.Asked;
 import crowdline.show.figure.Element;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -20,24 +21,27 @@ final class Stretching {
 
     private final FigureTrial trial;
 
-    Stretching(FigureTrial trial) {
+    private final double baseM;
+
+    /** @param baseM where figures are drawn that nobody told how high they begin, and the lowest */
+    Stretching(FigureTrial trial, double baseM) {
         this.trial = trial;
+        this.baseM = baseM;
     }
 
     /**
      * The elements of a figure that takes a time, with every number.
      *
-     * @param heightM how high it begins: what is drawn low down cannot be flown where the air is thin
-     * @param kt where it was told how fast it begins, else null
+     * @param told of it: how fast it begins, and how high, as what is drawn low down cannot be flown where the air is thin
      * @param usual how fast it usually begins, or null if that is not known
      * @return null if it cannot be drawn so
      */
     @Nullable
-    List<Element> of(
-            List<Element> elements, double seconds, double heightM, @Nullable Double kt, @Nullable EntrySpeed usual) {
+    List<Element> of(List<Element> elements, double seconds, Asked told, @Nullable EntrySpeed usual) {
+        double heightM = told.heightFt() == null ? baseM : Math.max(baseM, Units.mFromFt(told.heightFt()));
         double stallKt = Units.ktFromMps(trial.stallMps(heightM));
-        Double known = kt != null
-                ? kt
+        Double known = told.kt() != null
+                ? told.kt()
                 : usual == null ? null : usual.kt(trial.airframe().usual(), stallKt);
         double begun = known == null ? trial.airframe().usual().passKt() : known;
         FlightState from = FlightState.along(new Vec(0, 0, heightM), Units.mpsFromKt(begun), true);

@@ -12,6 +12,7 @@ import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
+import crowdline.list.word.Words;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -217,7 +218,7 @@ final class Beside {
                 && heard.drafts().size() == 1
                 && Exchanges.isSame(previous, heard.drafts().get(0))
                 && heard.piece().parting() == Parting.COMMA
-                && plain(heard.words()).equals(plain(previous.name()));
+                && Words.plain(heard.words()).equals(Words.plain(previous.name()));
         if (isSame) {
             double times = previous.said(Detail.COUNT) instanceof Double count ? count : 1;
             previous.unsay(Detail.COUNT);
@@ -225,10 +226,6 @@ final class Beside {
             previous.takeIn(heard.piece().start(), heard.piece().end());
         }
         return isSame;
-    }
-
-    private static List<String> plain(List<Word> words) {
-        return words.stream().map(Word::plain).toList();
     }
 
     /** "High alpha pass from the left", "450 kt pass": flown for itself, whatever stands ahead of it. */

@@ -53,10 +53,12 @@ final class Overlong {
     private static final Pattern AT_MOST = Pattern.compile(
             "\\W*(?:(?:it's|it is|about|around|roughly|that's)\\W*)*[\\w.½-]+(?: and a half)? ?(?:minutes?|mins?),? (?:tops|max|maximum|at (?:the )?most|or so|or thereabouts)\\W*");
 
+    private static final String SO_LONG =
+            "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?";
+
     /** "About nine minutes from exit to last landing". */
-    private static final Pattern FROM_TO = Pattern.compile(
-            "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?"
-                    + " (?:minutes?|mins?),? from [^.\\n]{2,30} (?:to|until|till) [^.\\n]{2,30}\\W*");
+    private static final Pattern FROM_TO =
+            Pattern.compile(SO_LONG + " (?:minutes?|mins?),? from [^.\\n]{2,30} (?:to|until|till) [^.\\n]{2,30}\\W*");
 
     /** "Approx 9'". */
     private static final Pattern PRIME = Pattern.compile(
@@ -64,8 +66,8 @@ final class Overlong {
 
     /** "Eight-ish minutes from release": how long it is from there to its end. */
     private static final Pattern FROM = Pattern.compile(
-            "\\W*(?:(?:it's|it is|about|around|roughly|approx\\w*|some|total|all in|in all|reckon|allow)\\W*)*[\\w.½-]+(?: and a half)?(?: ?ish)?"
-                    + " (?:minutes?|mins?),? (?:from|after) (?:the )?(?:release|brakes off|take-?off|wheels up|start|exit|first figure)\\W*");
+            SO_LONG
+                    + "(?: ?ish)? (?:minutes?|mins?),? (?:from|after) (?:the )?(?:release|brakes off|take-?off|wheels up|start|exit|first figure)\\W*");
 
     /** Letters: a longer sentence says more. */
     private static final int LONGEST = 120;

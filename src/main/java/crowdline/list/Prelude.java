@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** What stands ahead of the figures of a sentence and is none: a greeting, a heading, "if the cloud allows". */
 final class Prelude {
@@ -120,9 +119,7 @@ final class Prelude {
     }
 
     private static boolean isTeam(List<Heard> pieces) {
-        return pieces.stream()
-                .map(piece -> piece.words().stream().map(Word::plain).collect(Collectors.joining(" ")))
-                .anyMatch(said -> TEAM.matcher(said).matches());
+        return pieces.stream().anyMatch(piece -> TEAM.matcher(piece.said()).matches());
     }
 
     /**

@@ -10,7 +10,6 @@ import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /** Tells what belongs to a list from what is said around it. */
 final class Tone {
@@ -101,11 +100,7 @@ final class Tone {
 
     /** "All the best": what follows is a name. */
     static boolean takesLeave(Heard piece) {
-        return LEAVE.matcher(plain(piece)).matches();
-    }
-
-    private static String plain(Heard piece) {
-        return piece.words().stream().map(Word::plain).collect(Collectors.joining(" "));
+        return LEAVE.matcher(piece.said()).matches();
     }
 
     /** Whether a piece without a figure greets, takes leave, heads something, or tells something. */
@@ -114,7 +109,7 @@ final class Tone {
         if (piece.beginsWith(Manner.GREETING) || piece.beginsWith(Manner.PARTING)) {
             return words.size() <= 8;
         }
-        if (SET_PHRASE.matcher(plain(piece)).matches()) {
+        if (SET_PHRASE.matcher(piece.said()).matches()) {
             return true;
         }
         boolean isAsked = piece.piece().parting() == Parting.LINE

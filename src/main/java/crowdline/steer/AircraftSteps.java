@@ -12,8 +12,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * When what the follower says moves the show. What is shown is left once enough speaks against it ({@link Balance}): at once for
  * the figure that is due, soon for one further on, and for one before it only when more speaks for that than has spoken
- * for the one shown; while that is in doubt, neither is shown. When the readings go bad the clock stands in, and it hands back when they are good again. Only what
- * somebody has put under the aircraft's lead is moved, and {@link ActBegin} begins an act. Not thread-safe.
+ * for the one shown; while that is in doubt, neither is shown. When the readings go bad the clock stands in, and it hands back
+ * when they are good again. Only what somebody has put under the aircraft's lead is moved, and {@link ActBegin} begins an act. Not
+ * thread-safe.
  */
 final class AircraftSteps {
     /** What must speak for the next figure, as {@link Balance} counts. Tuned: 0.15 is seen later and is wrong less often. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 
 /** A take-off, a figure of which the path is known, and a landing. Everything but the one thing looked at is the same. */
@@ -52,14 +53,14 @@ class EvidenceTest {
     }
 
     private static Seen banked(Seen seen, double sidewaysG) {
-        return flown(seen, sidewaysG, 0);
+        return flown(seen, sidewaysG, 0, null);
     }
 
     private static Seen steady(Seen seen, double steady) {
-        return flown(seen, 0, steady);
+        return flown(seen, 0, steady, null);
     }
 
-    private static Seen flown(Seen seen, double sidewaysG, double steady) {
+    private static Seen flown(Seen seen, double sidewaysG, double steady, @Nullable Effort effort) {
         return new Seen(
                 seen.alongM(),
                 seen.awayM(),
@@ -71,7 +72,7 @@ class EvidenceTest {
                 seen.newS(),
                 sidewaysG,
                 steady,
-                null);
+                effort);
     }
 
     /** As it was, a glider that sank home at half its speed was on its farewell pass until it had landed. */
@@ -155,18 +156,7 @@ class EvidenceTest {
     }
 
     private static Seen after(Seen seen, Effort effort) {
-        return new Seen(
-                seen.alongM(),
-                seen.awayM(),
-                seen.heightM(),
-                seen.alongMps(),
-                seen.awayMps(),
-                seen.climbMps(),
-                seen.overS(),
-                seen.newS(),
-                seen.sidewaysG(),
-                seen.steady(),
-                effort);
+        return flown(seen, seen.sidewaysG(), seen.steady(), effort);
     }
 
     /** As it was, an extra turn at 60° of bank was said to be the landing after ten seconds. */

@@ -16,10 +16,11 @@ class AroundTheListTest {
 
     /** @param flown figures with a hyphen for each space, parted by spaces */
     private static void assertFlown(String told, String flown) {
-        assertThat(READER.read(told.replace('~', '\n')).lines())
-                .extracting(ListLine::figure)
-                .extracting(figure -> figure.replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        Flown.assertFlown(
+                READER.read(told.replace('~', '\n')).lines().stream()
+                        .map(ListLine::figure)
+                        .toList(),
+                flown);
     }
 
     @ParameterizedTest

@@ -25,7 +25,7 @@ class AsPeopleTellTest {
 
     /** @param flown figures with a hyphen for each space, parted by spaces */
     private static void assertFlown(String text, String flown) {
-        assertThat(figures(text)).extracting(figure -> figure.replace(' ', '-')).containsExactly(flown.split(" "));
+        Flown.assertFlown(figures(text), flown);
     }
 
     @ParameterizedTest
@@ -91,9 +91,8 @@ class AsPeopleTellTest {
     void aFigureTakesTheOneThatIsNamedsPlace(String change, String flown) {
         FigureList list = READER.read("loop\nspin\nland\n\n" + change + "\n");
 
-        assertThat(list.lines())
-                .extracting(line -> String.valueOf(line.figure()).replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        Flown.assertFlown(
+                list.lines().stream().map(line -> String.valueOf(line.figure())).toList(), flown);
         assertThat(String.join("\n", list.notes())).contains(change.replaceFirst("\\.$", ""));
     }
 

@@ -50,9 +50,7 @@ class SecondThoughtsTest {
                 "before no. 6 another spin | take-off loop stall-turn slow-roll Cuban-eight spin landing"
             })
     void linesAreChangedByTheirNumbers(String change, String flown) {
-        assertThat(figures(NUMBERED + "\n" + change + "\n"))
-                .extracting(figure -> figure.replace(' ', '-'))
-                .containsExactly(flown.split(" "));
+        Flown.assertFlown(figures(NUMBERED + "\n" + change + "\n"), flown);
     }
 
     /** The list as it stands is the one of a good day. */

@@ -85,8 +85,7 @@ public final class Again {
     }
 
     private static boolean isTheOtherWay(Heard heard) {
-        String words = heard.words().stream().map(Word::plain).collect(Collectors.joining(" "));
-        return OTHER_WAY.matcher(words).matches();
+        return OTHER_WAY.matcher(heard.said()).matches();
     }
 
     /** "Same again the other way": lets a figure face where the last one did not. */

@@ -162,7 +162,7 @@ final class Between {
                 && own.get(0).sense().figure().equals(next.sense().figure())) {
             return true;
         }
-        boolean isAnotherName = !plain(words, own.get(own.size() - 1)).equals(plain(words, next));
+        boolean isAnotherName = !own.get(own.size() - 1).plain(words).equals(next.plain(words));
         boolean isNamedTwice = next.from() > after
                 && own.get(0).sense().figure().equals(next.sense().figure())
                 && words.subList(after, next.from()).stream()
@@ -228,9 +228,5 @@ final class Between {
             }
         }
         return next;
-    }
-
-    private static List<String> plain(List<Word> words, Found found) {
-        return words.subList(found.from(), found.to()).stream().map(Word::plain).toList();
     }
 }

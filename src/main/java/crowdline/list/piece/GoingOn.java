@@ -110,9 +110,7 @@ public final class GoingOn {
             return takenIn(previous, heard);
         }
         if (RollsWithin.areFlown(before, heard)) {
-            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
-            previous.doubt();
-            return takenIn(previous, heard);
+            return noted(previous, heard);
         }
         if (NamedAgain.isBracketed(before, heard, text)) {
             previous.take(heard.drafts().get(0));
@@ -143,13 +141,11 @@ public final class GoingOn {
             sense = whole(previous.name(), named);
         }
         if (sense == null && RollsWithin.areOnASlope(before, heard)) {
-            previous.note(text.piece(heard.piece().from(), heard.piece().to()));
-            previous.doubt();
-            return takenIn(previous, heard);
+            return noted(previous, heard);
         }
         if (before.figure().equals("inverted pass")
                 && heard.drafts().get(0).means("half roll")
-                && UPRIGHT.stream().anyMatch(plain(heard.words())::contains)) {
+                && UPRIGHT.stream().anyMatch(Words.plain(heard.words())::contains)) {
             return false;
         }
         boolean isHowItArrives =
@@ -222,8 +218,7 @@ public final class GoingOn {
             return false;
         }
         Found last = found.get(found.size() - 1);
-        List<String> between =
-                words.subList(last.to(), at).stream().map(Word::plain).toList();
+        List<String> between = Words.plain(words.subList(last.to(), at));
         boolean isRegrouping = words.get(last.from()).plain().startsWith("regroup");
         return (isRegrouping || last.sense().figure().equals("reposition"))
                 && between.stream().anyMatch(BY_MEANS_OF::contains)
@@ -251,7 +246,7 @@ public final class GoingOn {
             return true;
         }
         return isSame
-                && !plain(draft.name()).equals(plain(previous.name()))
+                && !Words.plain(draft.name()).equals(Words.plain(previous.name()))
                 && ((Set.of("a", "an", "that", "which", "ie")
                                         .contains(heard.words().get(0).plain())
                                 && draft.name().size() > previous.name().size())
@@ -259,8 +254,11 @@ public final class GoingOn {
                                 && heard.piece().parting() == Parting.COMMA));
     }
 
-    private static List<String> plain(List<Word> words) {
-        return words.stream().map(Word::plain).toList();
+    /** It is flown within the figure, in a way that nobody drew. */
+    private boolean noted(Draft previous, Heard heard) {
+        previous.note(text.piece(heard.piece().from(), heard.piece().to()));
+        previous.doubt();
+        return takenIn(previous, heard);
     }
 
     private static boolean takenIn(Draft previous, Heard heard) {

@@ -48,6 +48,11 @@ public record Heard(Piece piece, List<Draft> drafts, List<Word> words) {
         return !words.isEmpty() && manner.has(words.get(0));
     }
 
+    /** Its plain words, one space between them. */
+    public String said() {
+        return String.join(" ", Words.plain(words));
+    }
+
     public long notUnderstood() {
         return drafts.stream()
                 .flatMap(draft -> draft.notes().stream())

@@ -5,6 +5,7 @@ import crowdline.list.draft.Sayings;
 import crowdline.list.name.Names;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Word;
+import crowdline.list.word.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -112,7 +113,7 @@ final class Naming {
     /** Whether every word says something of a figure that stands elsewhere. */
     private boolean isDetail(List<Word> words) {
         Draft draft = new Draft(0, 0);
-        boolean[] taken = sayings.take(draft, words.stream().map(Word::plain).toList(), words.size());
+        boolean[] taken = sayings.take(draft, Words.plain(words), words.size());
         for (int i = 0; i < taken.length; i++) {
             if (!taken[i] && !LeftOver.isSilent(words.get(i))) {
                 return false;

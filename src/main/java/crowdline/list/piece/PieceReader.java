@@ -139,16 +139,12 @@ public final class PieceReader {
                     && next.from() == found.get(i).to()
                     && next.to() - next.from() > 1
                     && words.subList(0, next.from()).stream().anyMatch(word -> SLIPPING.contains(word.plain()))
-                    && plain(words, next).equals(plain(words, found.get(i)));
+                    && next.plain(words).equals(found.get(i).plain(words));
             if (!isSaidAgain) {
                 once.add(found.get(i));
             }
         }
         return once;
-    }
-
-    private static List<String> plain(List<Word> words, Found found) {
-        return words.subList(found.from(), found.to()).stream().map(Word::plain).toList();
     }
 
     /** "vertical 1/2 roll up" as "1/2 vertical roll up". */
@@ -230,7 +226,7 @@ public final class PieceReader {
 
     private Draft draft(Text text, List<Word> words, List<Found> found, int from, int to) {
         Draft draft = new Draft(from, to);
-        List<String> plain = new ArrayList<>(words.stream().map(Word::plain).toList());
+        List<String> plain = new ArrayList<>(Words.plain(words));
         boolean[] taken = new boolean[words.size()];
         int extras = words.size();
         if (!found.isEmpty()) {

@@ -202,7 +202,7 @@ final class Heads {
     }
 
     private static @Nullable Field field(String head) {
-        List<String> words = Words.of(head).stream().map(Word::plain).toList();
+        List<String> words = Words.plain(Words.of(head));
         if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
             return new Field(List.of(), List.of(), Kind.TIME);
         }

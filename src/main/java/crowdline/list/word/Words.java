@@ -190,6 +190,11 @@ public final class Words {
         return of(folded, 0, folded.length());
     }
 
+    /** The plain words of these, in order. */
+    public static List<String> plain(List<Word> words) {
+        return words.stream().map(Word::plain).toList();
+    }
+
     /** The words of a stretch of a text that is {@link #folded}. */
     public static List<Word> of(String folded, int from, int to) {
         List<Word> words = new ArrayList<>();

@@ -140,7 +140,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
 
     /** Whether it says who flies, when or for how long, which then stands in the fields below, and no condition beside. */
     private static boolean isUsed(String note) {
-        return AboutAct.isToldBy(note) && !CONDITION.matcher(note).find();
+        return !CONDITION.matcher(note).find() && AboutAct.isToldBy(note);
     }
 
     private static boolean isAside(Row row, Map<Integer, String> chosen) {
