@@ -20,9 +20,14 @@ public final class Touched {
 
     /**
      * The figure that was changed, added or moved, or the one in the place of a figure taken out; the act alone if it is about none
-     * of its figures; empty if it is about no act. What the layout made of it follows and is no change of its own.
+     * of its figures, and the one before an act that is gone, such as the act a copy was made of; empty if it is about no act.
+     * What the layout made of it follows and is no change of its own.
      */
     public static Optional<RemarkPlace> figure(Show before, Show after) {
+        Optional<RemarkPlace> ahead = aheadOfGone(before.acts(), after);
+        if (ahead.isPresent()) {
+            return ahead;
+        }
         for (Act act : after.acts()) {
             Optional<Act> was = before.act(act.id());
             if (was.isEmpty()) {
@@ -34,6 +39,15 @@ public final class Touched {
             }
         }
         return Optional.empty();
+    }
+
+    private static Optional<RemarkPlace> aheadOfGone(List<Act> before, Show after) {
+        return IntStream.range(1, before.size())
+                .filter(i -> after.act(before.get(i).id()).isEmpty())
+                .mapToObj(i -> before.get(i - 1).id())
+                .filter(id -> after.act(id).isPresent())
+                .map(id -> new RemarkPlace(id, null))
+                .findFirst();
     }
 
     /** The first place whose remarks are others; empty if all are the same. */

@@ -62,7 +62,7 @@ public record LogDistance(double asideM, double heightM, double steepShare, doub
                         Locale.UK, "%,.0f m %s its heights", Math.abs(heightM), heightM > 0 ? "above" : "below");
         return String.format(
                 Locale.UK,
-                "The middle of the log lies %s and %s; it climbs or dives steeply for %.0f %% of its time, the act for %.0f %%.",
+                "The middle of the log lies %s and %s; it climbs or dives steeply for %.0f%% of its time, the act for %.0f%%.",
                 place,
                 height,
                 100 * steepShare,

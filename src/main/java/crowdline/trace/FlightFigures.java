@@ -122,7 +122,7 @@ public final class FlightFigures {
                 List<String> choices = best.sure() >= SURE
                         ? List.of()
                         : one.guesses().stream().limit(2).map(Guess::name).toList();
-                String text = String.format(Locale.UK, "%s, %.0f %% sure", when, 100 * best.sure());
+                String text = String.format(Locale.UK, "%s, %.0f%% sure", when, 100 * best.sure());
                 // Its own time: what it took on that day only its lines and slow rolls could make up for.
                 yield line(text, best.name(), best.name(), null, choices.isEmpty(), choices);
             }

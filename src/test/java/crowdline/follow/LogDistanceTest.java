@@ -52,7 +52,7 @@ class LogDistanceTest {
         assertThat(new LogDistance(0, 0, 0.125, 0.5).words())
                 .isEqualTo(
                         "The middle of the log lies within the act's space and at its heights; it climbs or dives steeply"
-                                + " for 13 % of its time, the act for 50 %.");
+                                + " for 13% of its time, the act for 50%.");
         assertThat(new LogDistance(12_345.4, -310, 0, 0.5).words())
                 .contains("12,345 m outside the act's space and 310 m below its heights;");
     }

@@ -164,7 +164,7 @@ class FlightFiguresTest {
         ListLine first = list.lines().get(0);
         assertThat(first.figure()).isEqualTo("loop");
         assertThat(first.seconds()).isNull();
-        assertThat(first.text()).matches("flight log, at 0:0\\d for 1\\d s, \\d+ % sure");
+        assertThat(first.text()).matches("flight log, at 0:0\\d for 1\\d s, \\d+% sure");
         assertThat(list.lines()).anySatisfy(line -> {
             assertThat(line.title()).isEqualTo("a line, perhaps with rolls");
             assertThat(line.sure()).isFalse();

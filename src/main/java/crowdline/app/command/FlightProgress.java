@@ -25,7 +25,7 @@ final class FlightProgress implements DoubleConsumer {
         long now = nowNs.getAsLong();
         long due = nextNs.get();
         if (now - due >= 0 && share < 1 && nextNs.compareAndSet(due, now + EVERY_NS)) {
-            terminal.err().println("crowdline: " + (int) (100 * share) + " % of the varied flights flown");
+            terminal.err().println("crowdline: " + (int) (100 * share) + "% of the varied flights flown");
         }
     }
 }

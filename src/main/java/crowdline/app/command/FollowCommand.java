@@ -135,7 +135,7 @@ public final class FollowCommand implements Callable<Integer> {
         String name = id == null ? "" : FollowTeller.names(plan, now);
         terminal.line(String.format(
                 Locale.UK,
-                "%8.1f s  %-9s %3.0f %%  %s",
+                "%8.1f s  %-9s %3.0f%%  %s",
                 now.tS(),
                 FollowTeller.word(now.state()),
                 100 * now.confidence(),

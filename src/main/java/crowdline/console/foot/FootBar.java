@@ -4,6 +4,7 @@ import crowdline.console.paint.Box;
 import crowdline.console.paint.Mark;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.show.Caution;
@@ -42,6 +43,10 @@ public final class FootBar extends Painted<FootBar.Foot> {
     }
 
     private static final int HEIGHT_PX = 34;
+    private static final int MOST_LINES = 2;
+    private static final Shares USUAL = new Shares(0.47, 0.3);
+    /** What is wrong and what to do about it comes first; the caution stays, in two lines. Tuned by eye. */
+    private static final Shares LONG_MESSAGE = new Shares(0.29, 0.14);
 
     FootBar(Appearance appearance) {
         super("Messages", appearance);
@@ -70,32 +75,58 @@ public final class FootBar extends Painted<FootBar.Foot> {
     protected void paint(Pen pen, Foot shown, Box box) {
         pen.fill(box.top(1), pen.palette().rule());
         Box inner = box.inset(20, 3);
-        double cautionWidth = inner.w() * 0.47;
-        Box right = inner.right(cautionWidth);
-        pen.atRight(
-                pen.lineOrLines(CAUTION, TextRole.LABEL, right, 2, 0.85),
-                right,
-                pen.palette().soft());
-        Box left = inner.leftOf(cautionWidth + 16);
         if (shown.marks().isEmpty()) {
+            caution(pen, inner.right(inner.w() * USUAL.caution()));
+            Box left = USUAL.left(inner);
             pen.midway(
                     pen.line(shown.hint(), TextRole.LABEL, false, left),
                     left,
                     pen.palette().soft());
-        } else {
-            Mark mark = shown.marks().get(0);
-            String more = shown.marks().size() > 1
-                    ? mark.word() + "  (and " + (shown.marks().size() - 1) + " more)"
-                    : mark.word();
-            double paceWidth = shown.pace().isEmpty() ? 0 : left.w() * 0.3;
-            pen.mark(new Mark(mark.form(), mark.tone(), more), TextRole.SMALL, left.leftOf(paceWidth), 2);
-            if (paceWidth > 0) {
-                Box pace = left.right(paceWidth);
-                pen.atRight(
-                        pen.lines(timesFor(shown.pace()), TextRole.LABEL, false, pace, 2),
-                        pace,
-                        pen.palette().soft());
-            }
+            return;
+        }
+        Mark first = shown.marks().get(0);
+        String more = shown.marks().size() > 1 ? "  (and " + (shown.marks().size() - 1) + " more)" : "";
+        Mark mark = new Mark(first.form(), first.tone(), first.word() + more);
+        boolean withPace = !shown.pace().isEmpty();
+        Shares shares = isEasilyRead(pen, mark, USUAL.message(inner, withPace)) ? USUAL : LONG_MESSAGE;
+        caution(pen, inner.right(inner.w() * shares.caution()));
+        pen.mark(mark, TextRole.SMALL, shares.message(inner, withPace), MOST_LINES);
+        if (withPace) {
+            Box left = shares.left(inner);
+            Box pace = left.right(left.w() * shares.pace());
+            pen.atRight(
+                    pen.lines(timesFor(shown.pace()), TextRole.LABEL, false, pace, MOST_LINES),
+                    pace,
+                    pen.palette().soft());
+        }
+    }
+
+    private static void caution(Pen pen, Box box) {
+        pen.atRight(
+                pen.lineOrLines(CAUTION, TextRole.LABEL, box, MOST_LINES, 0.85),
+                box,
+                pen.palette().soft());
+    }
+
+    private static boolean isEasilyRead(Pen pen, Mark mark, Box box) {
+        TextBlock words = pen.lines(mark.word(), TextRole.SMALL, true, box, MOST_LINES);
+        return words.whole() && words.sizePx() >= pen.sizePx(TextRole.LABEL);
+    }
+
+    /**
+     * How the line is shared out.
+     *
+     * @param caution of the line
+     * @param pace of what the caution leaves, where it is said whose pace the times are for
+     */
+    private record Shares(double caution, double pace) {
+        Box left(Box inner) {
+            return inner.leftOf(inner.w() * caution + 16);
+        }
+
+        Box message(Box inner, boolean withPace) {
+            Box left = left(inner);
+            return withPace ? left.leftOf(left.w() * pace + 8) : left;
         }
     }
 }

@@ -47,7 +47,7 @@ public record PaceOutcome(@Nullable Pace pace, List<String> lines) {
         double more = own / usual - 1;
         String than = Math.abs(more) < FASTER_BY
                 ? "as long as"
-                : String.format(Locale.UK, "%.0f %% %s than", 100 * Math.abs(more), more > 0 ? "longer" : "shorter");
+                : String.format(Locale.UK, "%.0f%% %s than", 100 * Math.abs(more), more > 0 ? "longer" : "shorter");
         return String.format(Locale.UK, "These remarks take %.1f s, %s at the default pace.", own, than);
     }
 }

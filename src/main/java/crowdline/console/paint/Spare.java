@@ -7,7 +7,7 @@ public final class Spare {
     private Spare() {}
 
     /**
-     * A fit with what is to spare behind its word: "Fits, 4 s to spare", "Fits exactly", "Too long by 3 s".
+     * A fit with what is to spare behind its word: "Fits, 4 s to spare", "Fits", "Too long by 3 s".
      *
      * @param spareS seconds there are more than needed, negative where they are fewer
      */
@@ -15,7 +15,7 @@ public final class Spare {
         return FitMark.of(
                 fit,
                 switch (fit) {
-                    case FITS -> spareS < 1 ? " exactly" : ", " + Seconds.left(Math.floor(spareS)) + " to spare";
+                    case FITS -> spareS < 1 ? "" : ", " + Seconds.left(Math.floor(spareS)) + " to spare";
                     case JUST_FITS, ON_A_GOOD_DAY -> "";
                     case RUNS_OVER, TOO_LONG -> " by " + Seconds.left(Math.max(1, Math.ceil(-spareS)));
                 });

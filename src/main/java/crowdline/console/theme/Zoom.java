@@ -12,7 +12,7 @@ public record Zoom(int percent) {
 
     public Zoom {
         if (percent < 100 || percent > 200) {
-            throw new IllegalArgumentException("zoom is " + percent + " %; it must be from 100 to 200");
+            throw new IllegalArgumentException("zoom is " + percent + "%; it must be from 100 to 200");
         }
     }
 

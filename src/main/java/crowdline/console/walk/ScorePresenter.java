@@ -51,7 +51,7 @@ final class ScorePresenter {
                         Tone.CALM,
                         String.format(
                                 Locale.UK,
-                                "Talking %.0f %% of the time; planned %.0f %%",
+                                "Talking %.0f%% of the time; planned %.0f%%",
                                 100 * run.talkShare(),
                                 100 * planned(run, plan))),
                 ""));

@@ -87,7 +87,7 @@ public final class GapPieces {
         String plain = typed.replace("%", "").strip().replace(',', '.');
         if (!plain.matches("[0-9]{1,3}(\\.[0-9])?")) {
             throw new CannotBe(
-                    "Talk in gaps is " + Written.quoted(typed.strip()) + "; it must be per cent, such as 50");
+                    "Talk in gaps is " + Written.quoted(typed.strip()) + "; it must be a percentage, such as 50");
         }
         double percent = Double.parseDouble(plain);
         return ((Edit) show -> Change.of(

@@ -151,7 +151,7 @@ public final class DayBeside {
     }
 
     private static String talk(DayRun day, double fromS, double toS) {
-        return day.knowsTalk(fromS, toS) ? Math.round(day.talkPercent(fromS, toS)) + " %" : UNKNOWN;
+        return day.knowsTalk(fromS, toS) ? Math.round(day.talkPercent(fromS, toS)) + "%" : UNKNOWN;
     }
 
     private static String[] cells(DayRun day, @Nullable ActRun act, DoubleFunction<LocalTime> hour) {

@@ -146,14 +146,14 @@ public final class DayWords {
         return lateS == null ? 0 : lateS;
     }
 
-    /** "Talk 43 %, quiet 57 %, heard by the microphone; the longest quiet lasted 2:10, from 14:03." */
+    /** "Talk 43%, quiet 57%, heard by the microphone; the longest quiet lasted 2:10, from 14:03." */
     private String talk(double fromS, double toS) {
         if (!day.knowsTalk(fromS, toS)) {
             return "How much was talked is not known: nothing is marked as said.";
         }
         long percent = Math.round(day.talkPercent(fromS, toS));
         double[] quiet = longestQuiet(fromS, toS);
-        return "Talk " + percent + "\u00a0%, quiet " + (100 - percent) + "\u00a0%" + by(fromS, toS)
+        return "Talk " + percent + "%, quiet " + (100 - percent) + "%" + by(fromS, toS)
                 + "; the longest quiet lasted "
                 + RunningSheet.minutes(quiet[1] - quiet[0]) + ", from "
                 + Hour.toTheSecond(hour.apply(quiet[0])) + ".";
@@ -167,7 +167,7 @@ public final class DayWords {
         }
         return share > ALL_HEARD
                 ? ", heard by the microphone"
-                : ", " + Math.round(100 * share) + "\u00a0% of the time heard by the microphone, the rest by keys";
+                : ", " + Math.round(100 * share) + "% of the time heard by the microphone, the rest by keys";
     }
 
     private double[] longestQuiet(double fromS, double toS) {

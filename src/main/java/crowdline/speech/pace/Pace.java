@@ -101,7 +101,7 @@ public record Pace(
         double factor = Math.exp(EightInTen.HALF_WIDTH * relativeError);
         return String.format(
                 Locale.UK,
-                "8 of 10 remarks will take from %.0f %% less to %.0f %% more than predicted.",
+                "8 of 10 remarks will take from %.0f%% less to %.0f%% more than predicted.",
                 100 * (1 - 1 / factor),
                 100 * (factor - 1));
     }

@@ -46,7 +46,7 @@ public record PaceScore(int remarks, double meanError, double shareUnderTenth) {
     public static String inWords(Optional<PaceScore> score) {
         return score.map(s -> String.format(
                         Locale.UK,
-                        "Each predicted from the others: mean error %.1f %%, %d of %d within 10 %%.",
+                        "Each predicted from the others: mean error %.1f%%, %d of %d within 10%%.",
                         100 * s.meanError(),
                         Math.round(s.shareUnderTenth() * s.remarks()),
                         s.remarks()))

@@ -45,7 +45,7 @@ public record ReceiverStatus(
         CLOSED
     }
 
-    /** Rates and shares as a phrase: "5.0 a second, last 0.2 s ago, 3 % lost". */
+    /** Rates and shares as a phrase: "5.0 a second, last 0.2 s ago, 3% lost". */
     static String rates(double readingsPerS, double ageS, double lostShare, double badShare) {
         StringBuilder text = new StringBuilder(
                 String.format(Locale.ROOT, "%.1f positions a second, the last %.1f s ago", readingsPerS, ageS));
@@ -56,7 +56,7 @@ public record ReceiverStatus(
 
     private static void appendShare(StringBuilder text, double share, String what) {
         if (share >= 0.005) {
-            text.append(String.format(Locale.ROOT, ", %.0f %% %s", 100 * share, what));
+            text.append(String.format(Locale.ROOT, ", %.0f%% %s", 100 * share, what));
         }
     }
 }

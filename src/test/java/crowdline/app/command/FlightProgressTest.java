@@ -26,7 +26,7 @@ class FlightProgressTest {
         progress.accept(0.5);
         assertThat(caught.err().lines())
                 .containsExactly(
-                        "crowdline: 25 % of the varied flights flown", "crowdline: 50 % of the varied flights flown");
+                        "crowdline: 25% of the varied flights flown", "crowdline: 50% of the varied flights flown");
         assertThat(caught.out()).isEmpty();
     }
 }

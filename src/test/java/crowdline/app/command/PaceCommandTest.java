@@ -60,7 +60,7 @@ class PaceCommandTest {
                 .isEqualTo(ExitCode.FINE);
         assertThat(caught.out())
                 .contains("Ada: 12 remarks timed", "each letter", "8 of 10 remarks will take", "Saved as " + out)
-                .containsPattern("mean error [0-9]\\.[0-9] %, 1[0-2] of 12 within 10 %");
+                .containsPattern("mean error [0-9]\\.[0-9]%, 1[0-2] of 12 within 10%");
         Pace pace = PaceFile.read(out);
         assertThat(pace.name()).isEqualTo("Ada");
         // The published fit of thirty other remarks by the same voice: 0.0694 s a letter.

@@ -47,15 +47,17 @@ class FootBarTest {
                 + " \"sudo usermod -aG dialout $USER\", then log out and in ";
         for (Zoom zoom : List.of(Zoom.NONE, new Zoom(150), new Zoom(200))) {
             Appearance appearance = new Appearance(Themes.DAY, zoom);
-            assertThat(painted(appearance, refusal + "again"))
-                    .as(zoom.toString())
-                    .isNotEqualTo(painted(appearance, refusal + "AGAIN"));
+            for (String speaker : List.of("", "Ann")) {
+                assertThat(painted(appearance, refusal + "again", speaker))
+                        .as(zoom + " at the pace of \"" + speaker + "\"")
+                        .isNotEqualTo(painted(appearance, refusal + "AGAIN", speaker));
+            }
         }
     }
 
-    private static int[] painted(Appearance appearance, String message) {
+    private static int[] painted(Appearance appearance, String message, String speaker) {
         FootBar bar = new FootBar(appearance);
-        bar.show(new Foot(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, message)), "", ""));
+        bar.show(new Foot(List.of(new Mark(Form.DIAMOND, Tone.CAUTION, message)), "", speaker));
         bar.setSize(1280, bar.getPreferredSize().height);
         BufferedImage image = new BufferedImage(1280, bar.getHeight(), BufferedImage.TYPE_INT_RGB);
         bar.paint(image.getGraphics());

@@ -174,7 +174,7 @@ class PacePanelTest {
         }
         assertThat(count()).isEqualTo("Cleo: All 10 remarks are timed");
         tap(KeyEvent.VK_ENTER, whenMs);
-        assertThat(find(JTextComponent.class, "What was learned").getText()).contains("10 of 10 within 10 %");
+        assertThat(find(JTextComponent.class, "What was learned").getText()).contains("10 of 10 within 10%");
         find(AbstractButton.class, "Keep and use it").doClick();
         assertThat(host.kept)
                 .singleElement()

@@ -319,7 +319,7 @@ class WalkTest {
         List<String> lines = score(at(100));
         assertThat(lines).contains("1 of 1 call on time, 1 to 2 s before the figure");
         assertThat(lines).contains("0 remarks ran into the next call");
-        assertThat(lines).anyMatch(l -> l.startsWith("Talking 9 %"));
+        assertThat(lines).anyMatch(l -> l.startsWith("Talking 9%"));
     }
 
     @Test

@@ -67,6 +67,17 @@ class TouchedTest {
     }
 
     @Test
+    void aCopyTakenBackTouchesTheActItWasMadeOf() throws CannotBe {
+        Show copied = done(show, Acts.duplicate(actId));
+        Show andOneMore = done(copied, Acts.duplicate(copied.acts().get(1).id()));
+        touches(copied, show, "");
+        assertThat(Touched.figure(andOneMore, copied))
+                .contains(new RemarkPlace(copied.acts().get(1).id(), null));
+        assertThat(Touched.figure(show, copied))
+                .contains(new RemarkPlace(copied.acts().get(1).id(), null));
+    }
+
+    @Test
     void theFirstRemarkThatIsAnotherIsToldByItsNumber() {
         Remark a = Remark.of("a", RemarkKind.FACT, "A.");
         Remark b = Remark.of("b", RemarkKind.FACT, "B.");

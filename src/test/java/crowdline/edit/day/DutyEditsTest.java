@@ -230,7 +230,7 @@ class DutyEditsTest {
         String id = show.gaps().pieces().get(0).id();
         refused(() -> GapPieces.parts(id, " \n\n ").of(show), "has no parts; it needs at least one");
         refused(() -> GapPieces.parts(id, "Why? [1801 s]").of(show), "answerS is 1,801; it must be from 0 to 1,800");
-        refused(() -> GapPieces.talk("half").of(show), "Talk in gaps is \"half\"; it must be per cent, such as 50");
+        refused(() -> GapPieces.talk("half").of(show), "Talk in gaps is \"half\"; it must be a percentage, such as 50");
         refused(() -> GapPieces.talk("101").of(show), "talkPercent is 101; it must be from 0 to 100");
         refused(() -> GapPieces.rename("gone", "x").of(show), "That piece is no longer in the show");
     }

@@ -185,10 +185,9 @@ class DayChartsTest {
     @Test
     void theWordsTellHowTalkWasMeasured() {
         assertThat(words(new Listened.Span(0, 1e6)))
-                .anyMatch(s -> s.contains("quiet 70\u00a0%, heard by the microphone; the longest"));
+                .anyMatch(s -> s.contains("quiet 70%, heard by the microphone; the longest"));
         assertThat(words(new Listened.Span(3600, 3650)))
-                .anyMatch(s -> s.contains(
-                        "quiet 70\u00a0%, 50\u00a0% of the time heard by the microphone, the rest by keys;"));
+                .anyMatch(s -> s.contains("quiet 70%, 50% of the time heard by the microphone, the rest by keys;"));
     }
 
     /** Who never pressed S has talked all the same. */
@@ -205,7 +204,7 @@ class DayChartsTest {
                         new Debrief("Day", DAY.runs(), List.of(), List.of(), List.of(), List.of(), List.of(), heard),
                         DayChartsTest::hour))
                 .as("the microphone heard nothing")
-                .anyMatch(s -> s.contains("quiet 100\u00a0%, heard by the microphone"));
+                .anyMatch(s -> s.contains("quiet 100%, heard by the microphone"));
     }
 
     private static List<String> words(Listened.Span measured) {
@@ -220,7 +219,7 @@ class DayChartsTest {
     void theWordsTellTalkAndQuietLatenessAndDuties() {
         assertThat(DayWords.day(DAY, DayChartsTest::hour))
                 .contains(
-                        "Solo: planned for 12:55, began 13:00, 5 min late. Talk 30\u00a0%, quiet 70\u00a0%, going by the"
+                        "Solo: planned for 12:55, began 13:00, 5 min late. Talk 30%, quiet 70%, going by the"
                                 + " keys; the longest quiet lasted 0:50, from 13:00:50.",
                         "Duty: Said 1 of 3 times, shown once and not marked (13:00, shown 12:58): Thanks.",
                         "Duty: Not said: Mind the rope.");

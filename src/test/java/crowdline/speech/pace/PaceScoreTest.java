@@ -58,7 +58,7 @@ class PaceScoreTest {
     @Test
     void scoreIsSaidInPercentAndCounted() {
         assertThat(PaceScore.inWords(Optional.of(new PaceScore(12, 0.0456, 0.75))))
-                .isEqualTo("Each predicted from the others: mean error 4.6 %, 9 of 12 within 10 %.");
+                .isEqualTo("Each predicted from the others: mean error 4.6%, 9 of 12 within 10%.");
         assertThat(PaceScore.inWords(Optional.empty())).startsWith("There are too few to say how good it is");
     }
 }

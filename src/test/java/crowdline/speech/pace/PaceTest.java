@@ -173,6 +173,6 @@ class PaceTest {
     @Test
     void bandIsSaidInPercentOfWhatIsPredicted() {
         assertThat(Pace.DEFAULT.bandInWords())
-                .isEqualTo("8 of 10 remarks will take from 17 % less to 21 % more than predicted.");
+                .isEqualTo("8 of 10 remarks will take from 17% less to 21% more than predicted.");
     }
 }

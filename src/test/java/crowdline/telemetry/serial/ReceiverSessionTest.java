@@ -72,7 +72,7 @@ class ReceiverSessionTest {
         ReceiverStatus status = session.status();
         assertThat(status.badShare()).isCloseTo(0.05, within(0.01)); // one of the two sentences of each tenth instant
         assertThat(status.lostShare()).isCloseTo(0.1, within(0.02));
-        assertThat(status.text()).contains(" % lost, 5 % damaged");
+        assertThat(status.text()).contains("% lost, 5% damaged");
     }
 
     @Test
