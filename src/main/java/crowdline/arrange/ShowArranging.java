@@ -135,8 +135,19 @@ public final class ShowArranging {
         if (!performers.contains(performer)) {
             performers.add(performer);
         }
-        List<Act> acts = new ArrayList<>(show.acts());
-        acts.add(act);
-        return show.withAircraft(aircrafts).withPerformers(performers).withActs(acts, show.remarks());
+        return show.withAircraft(aircrafts)
+                .withPerformers(performers)
+                .withActs(inOrder(show.acts(), act), show.remarks());
+    }
+
+    /** The acts with another: ahead of the first that begins later, as the running order has it. */
+    private static List<Act> inOrder(List<Act> before, Act act) {
+        List<Act> acts = new ArrayList<>(before);
+        int at = acts.size();
+        while (at > 0 && acts.get(at - 1).slotStart().isAfter(act.slotStart())) {
+            at--;
+        }
+        acts.add(at, act);
+        return acts;
     }
 }

@@ -26,8 +26,9 @@ import org.jspecify.annotations.Nullable;
  * @param known whether the performer's name is known
  * @param introduced the aircraft as it is named first, such as "an old trainer"
  * @param aircraft the aircraft afterwards, such as "the old trainer"
+ * @param team the name several are announced by, such as "the Tern Team"; empty if the act has none but their own and the aircraft's
  */
-record Names(String full, String first, boolean known, String introduced, String aircraft) {
+record Names(String full, String first, boolean known, String introduced, String aircraft, String team) {
     private static final Set<String> NOBODY = Set.of("", "the pilot", "pilot", "unknown", "tba", "tbc", "n/a");
     /** What stands before a name, so that the word after it is no first name either. */
     private static final Set<String> NO_FIRST_NAME = Set.of(
@@ -36,6 +37,11 @@ record Names(String full, String first, boolean known, String introduced, String
 
     private static final Pattern SEVERAL = Pattern.compile("(?i) (and|with|&) |, .*");
     private static final Pattern TEAM = Pattern.compile("(?i)the .*[^s]s");
+
+    /** "the Tern Team", "Red Kites": every word that matters has a capital, as nothing has that only says what is flown. */
+    private static final Pattern TEAM_NAME = Pattern.compile(
+            "(?!(?i:.*\\b(act|ceremony|demo|demonstration|display|drop|finale|fly-?past|jump|opening"
+                    + "|routine|sequence|show|slot|solo)\\b))([Tt]he \\p{Lu}\\S*( (of|and|the|&|\\p{Lu}\\S*|\\d+))*|\\p{Lu}\\S*( (of|and|the|&|\\p{Lu}\\S*|\\d+))+)");
 
     private static final Map<String, String> ONE =
             Map.of("have", "has", "are", "is", "were", "was", "fly", "flies", "teach", "teaches", "live", "lives");
@@ -69,7 +75,24 @@ record Names(String full, String first, boolean known, String introduced, String
         String introduced = common && !our && !isTimed(craft, Kinds.PARACHUTISTS)
                 ? Sentences.withArticle(bare) + (craft instanceof TimedAircraft timed ? howMany(timed) : "")
                 : with;
-        return new Names(known ? name : "the pilot", known ? first(name, craft) : "the pilot", known, introduced, with);
+        return new Names(
+                known ? name : "the pilot",
+                known ? first(name, craft) : "the pilot",
+                known,
+                introduced,
+                with,
+                team(act, name, craft));
+    }
+
+    /** What an act is called, if that is a name and neither the performer's nor made of the aircraft's. */
+    private static String team(Act act, String performer, @Nullable Aircraft craft) {
+        String title = act.title().strip();
+        boolean named = TEAM_NAME.matcher(title).matches()
+                && !title.equalsIgnoreCase(performer)
+                && (performer.isEmpty() || !title.contains(performer));
+        return named && (isTimed(craft, Kinds.FORMATION) || isTimed(craft, Kinds.PARACHUTISTS))
+                ? title.replaceFirst("^The ", "the ")
+                : "";
     }
 
     private static boolean isTimed(@Nullable Aircraft craft, String kind) {

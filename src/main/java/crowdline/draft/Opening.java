@@ -50,17 +50,22 @@ final class Opening {
     }
 
     static String goodbye(Names names, @Nullable Aircraft craft, int number) {
-        String who =
-                !names.known() ? names.aircraft() : within(names) + (isOne(craft) ? ", in " + names.aircraft() : "");
+        String who = !names.team().isEmpty()
+                ? names.team()
+                : !names.known() ? names.aircraft() : within(names) + (isOne(craft) ? ", in " + names.aircraft() : "");
         return String.format(GOODBYES.get(number % GOODBYES.size()), who);
     }
 
     /** Where the last figure is too short for more. */
     static String briefGoodbye(Names names) {
-        return "Thank you, " + (names.known() ? within(names) : names.aircraft()) + ".";
+        return "Thank you, "
+                + (!names.team().isEmpty() ? names.team() : names.known() ? within(names) : names.aircraft()) + ".";
     }
 
     private static String who(Names names, @Nullable Aircraft craft) {
+        if (!names.team().isEmpty()) {
+            return names.team() + (names.known() ? ", with " + within(names) : "");
+        }
         if (!names.known()) {
             return names.introduced();
         }

@@ -68,8 +68,12 @@ public final class RunningOrder {
             List<String> order = new ArrayList<>();
             for (ActRow row : reading.rows()) {
                 if (row.taken()) {
+                    Show before = now;
                     now = row.actId() == null ? added(now, row, adding) : moved(now, row, row.actId());
-                    order.add(row.actId() != null ? row.actId() : last(now).id());
+                    order.add(
+                            row.actId() != null
+                                    ? row.actId()
+                                    : AddAct.added(before, now).id());
                     if (!goesOn.test(order.size())) {
                         throw new CannotBe("Stopped after " + acts(order.size()) + "; none of them was taken");
                     }
@@ -86,10 +90,6 @@ public final class RunningOrder {
         return number == 1 ? "1 act" : number + " acts";
     }
 
-    private static Act last(Show show) {
-        return show.acts().get(show.acts().size() - 1);
-    }
-
     private static Show added(Show show, ActRow row, AddAct adding) throws CannotBe {
         Show added = adding.fromNothing(
                         new AddAct.Wanted(
@@ -100,7 +100,7 @@ public final class RunningOrder {
         if (row.aircraft().isEmpty()) {
             return added;
         }
-        String id = last(added).airframe();
+        String id = AddAct.added(show, added).airframe();
         Kind kind = row.kind().kind();
         Aircraft called = kind.flies()
                 ? kind.airframe(id, row.aircraft(), Sliders.TYPICAL)

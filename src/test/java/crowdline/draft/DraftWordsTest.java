@@ -2,6 +2,7 @@ package crowdline.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.arrange.ShowArranging;
 import crowdline.patter.Placed;
 import crowdline.patter.Plan;
 import crowdline.show.Act;
@@ -197,6 +198,26 @@ class DraftWordsTest {
                 .containsIgnoringCase("here come Ada and Bram Quillan, in a large biplane");
         assertThat(opening("The Bramble Wings")).containsIgnoringCase("here come the Bramble Wings, in");
         assertThat(opening("Ada Quillan")).containsIgnoringCase("here comes Ada Quillan, in");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "the Tern Team, formation of 5, 'Please welcome the Tern Team, with Ada Quillan', the Tern Team",
+        "Red Kites, parachutists, 'Please welcome Red Kites, with Ada Quillan', Red Kites",
+        "The Kites of Wrayholme, formation of 3, 'Please welcome the Kites of Wrayholme, with Ada', the Kites of Wrayholme",
+        "Morning display, formation of 5, 'Please welcome Ada Quillan, with a formation of five', Ada Quillan",
+        "Evening Display, parachutists, Please welcome Ada Quillan, Ada Quillan",
+        "'Ada Quillan, formation', formation of 5, 'Please welcome Ada Quillan, with a formation', Ada Quillan"
+    })
+    void severalAreWelcomedAndThankedByTheNameTheyAreAnnouncedBy(
+            String title, String kind, String welcome, String thanked) {
+        ShowArranging.Made made =
+                Drafted.arranged(Drafted.empty(), kind, "Ada Quillan", "low pass, low pass, low pass");
+        List<String> said =
+                Drafted.of(made.show(), made.act().withTitle(title), 1).texts();
+
+        assertThat(said.get(0)).startsWith(welcome);
+        assertThat(said.get(said.size() - 1)).containsPattern("(: |for |of |you, )" + thanked + "\\.");
     }
 
     private static String opening(String performer) {

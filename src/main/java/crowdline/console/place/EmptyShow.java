@@ -21,7 +21,7 @@ public final class EmptyShow extends JPanel {
                 + " and paste the pilot's list into it with " + Command.PASTE_LIST.key()
                 + "; or open a show file with " + Command.OPEN.key()
                 + ". The demo show is a good place to look around.",
-        "Read the findings on the left: they say what is missing.",
+        "Read what the check found, on the left: it says what is missing.",
         "Go through the figures. Under each are its remarks, with how long they take and how long there is.",
         "On the day press " + Command.LIVE.key() + " for Live. " + Command.HELP.key()
                 + " shows the keys, in every place.",

@@ -19,12 +19,11 @@ import crowdline.edit.Touched;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.Edit;
 import crowdline.list.line.FigureList;
-import crowdline.show.Act;
+import crowdline.show.Show;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.EnumMap;
-import java.util.List;
 import java.util.Map;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
@@ -171,14 +170,14 @@ public final class PreparePanel extends JPanel {
         Edit edit = from == null
                 ? adding.fromNothing(added.wanted(), added.minutes())
                 : adding.fromList(from, added.wanted());
+        Show before = tools.editor().now();
         tools.editor()
                 .make(
                         edit,
                         show -> {
-                            List<Act> all = show.acts();
                             list.clear();
                             turn(Page.ACTS);
-                            acts.goOnWith(all.get(all.size() - 1).id());
+                            acts.goOnWith(AddAct.added(before, show).id());
                         },
                         list::refused);
     }

@@ -12,6 +12,7 @@ import crowdline.console.walk.WalkView.Stretch;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Path2D;
+import java.util.List;
 import java.util.function.DoubleConsumer;
 
 /** Paints the whole act as a line: its figures, what is said above them, and where the walk is. The mouse moves it. */
@@ -19,6 +20,9 @@ final class TimeBar extends Painted<Bar> {
     private static final double INSET_PX = 20;
     /** Narrower than this many letters a figure has no room for its name. */
     private static final double LETTERS = 4;
+
+    /** How high a way is, of the height of a figure. Tuned by looking. */
+    private static final double WAY_HEIGHT = 0.24;
 
     /** How far names grow with the zoom. Tuned by looking. */
     private static final double MOST_GROWTH = 1.4;
@@ -74,8 +78,14 @@ final class TimeBar extends Painted<Bar> {
                     piece, remark.now() ? pen.palette().accent() : pen.palette().path());
         }
         Box figures = inner.belowTop(inner.h() * 0.26);
-        for (Segment figure : v.figures()) {
-            figure(pen, figure, part(figures, figure.from(), figure.to()));
+        v.figures().forEach(figure -> box(pen, figure, places(figures, figure)));
+        for (int i = 0; i < v.figures().size(); i++) {
+            Segment figure = v.figures().get(i);
+            Box own = places(figures, figure);
+            if (!figure.way() && !figure.current()) {
+                own = part(figures, figure.from(), nextFigure(v.figures(), i)).aboveBottom(figures.h() * WAY_HEIGHT);
+            }
+            name(pen, figure, own);
         }
         double x = inner.x() + v.at() * inner.w();
         pen.fill(
@@ -101,14 +111,33 @@ final class TimeBar extends Painted<Bar> {
         return Math.min(pen.sizePx(TextRole.LABEL), pen.designedPx(TextRole.LABEL) * MOST_GROWTH);
     }
 
-    private static void figure(Pen pen, Segment figure, Box box) {
+    /** A way between two figures is low, so that the name of the one before it has room above. */
+    private static Box places(Box figures, Segment figure) {
+        Box whole = part(figures, figure.from(), figure.to());
+        return figure.way() ? whole.bottom(whole.h() * WAY_HEIGHT) : whole;
+    }
+
+    /** Where the next figure that is no way begins. */
+    private static double nextFigure(List<Segment> all, int index) {
+        return all.stream()
+                .skip(index + 1L)
+                .filter(f -> !f.way())
+                .findFirst()
+                .map(Segment::from)
+                .orElse(1.0);
+    }
+
+    private static void box(Pen pen, Segment figure, Box box) {
         Box piece = new Box(box.x() + pen.px(1), box.y(), box.w() - pen.px(2), box.h());
         pen.fill(
                 piece, figure.current() ? pen.palette().chosen() : pen.palette().sunk());
         if (figure.noted()) {
             pen.fill(piece.bottom(pen.px(5)), pen.palette().caution());
         }
-        Box inside = piece.inset(pen.px(4), pen.px(3)).aboveBottom(pen.px(5));
+    }
+
+    private static void name(Pen pen, Segment figure, Box box) {
+        Box inside = box.inset(pen.px(5), 0);
         if (inside.w() > sizePx(pen) * LETTERS * 0.6) {
             // All names have one size; one without room is left out, since half a name helps nobody.
             TextBlock name = pen.at(figure.name(), figure.current(), sizePx(pen), inside, 3);

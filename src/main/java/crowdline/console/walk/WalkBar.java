@@ -4,6 +4,7 @@ import crowdline.console.walk.WalkView.Bar;
 import crowdline.console.walk.WalkView.Segment;
 import crowdline.console.walk.WalkView.Stretch;
 import crowdline.loaded.ShowLookup;
+import crowdline.show.figure.Figure;
 import crowdline.timing.FigureTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,6 +43,10 @@ final class WalkBar {
                     (figure.startS() - fromS) / lengthS,
                     (figure.endS() - fromS) / lengthS,
                     words.name(route.act(), route.tour().variant().name(), figure.figureId()),
+                    route.act()
+                            .figure(figure.figureId())
+                            .filter(Figure::transit)
+                            .isPresent(),
                     i == current,
                     noted.contains(figure.figureId())));
         }

@@ -95,8 +95,12 @@ public record WalkView(Top top, Flying flying, Saying saying, Bar bar, String no
         }
     }
 
-    /** A figure on the line. */
-    public record Segment(double from, double to, String name, boolean current, boolean noted) {}
+    /**
+     * A figure on the line.
+     *
+     * @param way true for what is flown between two figures
+     */
+    public record Segment(double from, double to, String name, boolean way, boolean current, boolean noted) {}
 
     /** A remark on the line; {@code now} while it is said. */
     public record Stretch(double from, double to, boolean now) {}

@@ -18,7 +18,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Adds an act: from a pilot's list, or from nothing. Its words are drafted; all of it is one change. */
+/**
+ * Adds an act, ahead of the first that begins later: from a pilot's list, or from nothing. Its words are drafted; all of it is
+ * one change.
+ */
 public final class AddAct {
     private static final String TAKE_OFF = "take-off";
     private static final LocalTime FIRST_SLOT = LocalTime.of(14, 0);
@@ -84,10 +87,22 @@ public final class AddAct {
                 wanted.kind().flies() ? line(TAKE_OFF, TAKE_OFF, null) : line(wanted.named(), null, minutes * SECONDS);
         Edit edit = show -> {
             Change change = added(show, new FigureList(List.of(first), List.of(), List.of()), wanted);
-            Act act = change.show().acts().get(change.show().acts().size() - 1);
+            Act act = added(show, change.show());
             return Change.of(change.name(), change.show().withAct(act.withSlot(act.slotStart(), minutes)));
         };
         return edit.refusing();
+    }
+
+    /**
+     * The act that was added, which stands where its slot puts it.
+     *
+     * @throws java.util.NoSuchElementException if none was
+     */
+    public static Act added(Show before, Show after) {
+        return after.acts().stream()
+                .filter(act -> before.act(act.id()).isEmpty())
+                .findFirst()
+                .orElseThrow();
     }
 
     private static ListLine line(String text, @Nullable String figure, @Nullable Double seconds) {

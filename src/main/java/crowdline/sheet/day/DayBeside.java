@@ -10,6 +10,7 @@ import crowdline.measure.Hour;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.RunningSheet;
+import crowdline.show.bounds.Written;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -102,8 +103,8 @@ public final class DayBeside {
                     + ", so nothing is set beside it.");
         }
         Double endS = then.sessionEndS();
-        String began = other.name() + ": began " + Hour.toTheMinute(other.hour().apply(then.sessionStartS())) + ", "
-                + DebriefSheet.total(then);
+        String began = Written.begun(other.name()) + ": began "
+                + Hour.toTheMinute(other.hour().apply(then.sessionStartS())) + ", " + DebriefSheet.total(then);
         List<String> words = new ArrayList<>();
         words.add(
                 endS == null

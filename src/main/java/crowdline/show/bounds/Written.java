@@ -30,4 +30,10 @@ public final class Written {
         int end = longest - 1;
         return text.substring(0, end > 0 && Character.isHighSurrogate(text.charAt(end - 1)) ? end - 1 : end) + "…";
     }
+
+    /** Words with a capital at their front, as a sentence begins. */
+    public static String begun(String words) {
+        int first = words.isEmpty() ? 0 : Character.charCount(words.codePointAt(0));
+        return words.substring(0, first).toUpperCase(Locale.UK) + words.substring(first);
+    }
 }

@@ -301,6 +301,9 @@ public class ListPageTest {
         ListView.Row guess = read().getModel().getElementAt(1);
         assertThat(guess.choices()).isNotEmpty();
         assertThat(said("What was read")).isEqualTo("3 figures read; 1 is a guess: press its number");
+        paste("loop\nupside down pas\nspin\nupside down pas");
+        assertThat(said("What was read")).isEqualTo("4 figures read; 2 are guesses: press a number for each");
+        paste("loop\nupside down pas\nspin");
         read().setSelectedIndex(1);
         press(read(), "1");
         ListView.Row chosen = read().getModel().getElementAt(1);

@@ -66,5 +66,6 @@ class WhereAFindingIsTest {
         PrepareView view = PreparePresenter.unusable(
                 "a.json", List.of(new LocatedFinding(Severity.ERROR, "code", "no comma", "a.json", 945, 3, "acts[0]")));
         assertThat(view.findings().get(0).where()).isEqualTo("line 945");
+        assertThat(view.findings().get(0).message()).isEqualTo("No comma");
     }
 }

@@ -63,6 +63,25 @@ class ActsTest {
     }
 
     @Test
+    void aNewActStandsWhereItsSlotPutsIt() throws CannotBe {
+        Show show = three();
+        for (String hour : List.of("14:05", "09:00", "14:05")) {
+            var wanted = Edited.wanted("formation", hour);
+            Show with = done(
+                    show,
+                    Edited.adding(0)
+                            .fromNothing(
+                                    new AddAct.Wanted(wanted.kind(), null, "At " + hour, "", LocalTime.parse(hour)),
+                                    7));
+            assertThat(AddAct.added(show, with).title()).isEqualTo("At " + hour);
+            assertThat(AddAct.added(show, with).slotMinutes()).isEqualTo(7);
+            show = with;
+        }
+        assertThat(show.acts()).extracting(Act::slotStart).isSorted();
+        assertThat(titles(show).get(0)).isEqualTo("At 09:00");
+    }
+
+    @Test
     void aTimedActTakesItsMinutes() throws CannotBe {
         Show show = three();
         Act formation = show.acts().get(1);

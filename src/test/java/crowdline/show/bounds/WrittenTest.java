@@ -35,4 +35,12 @@ class WrittenTest {
     void namesWithTheSameKeyAreTheSame() {
         assertThat(Written.key("  Slow_Roll -- left ")).isEqualTo("slow roll left");
     }
+
+    @Test
+    void aSentenceBeginsWithACapitalWhateverItBeginsWith() {
+        assertThat(Written.begun("the act begins")).isEqualTo("The act begins");
+        assertThat(Written.begun("élan and 4 more")).isEqualTo("Élan and 4 more");
+        assertThat(Written.begun("4 figures")).isEqualTo("4 figures");
+        assertThat(Written.begun("")).isEmpty();
+    }
 }

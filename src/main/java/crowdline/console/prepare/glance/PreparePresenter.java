@@ -27,6 +27,7 @@ import crowdline.show.Act;
 import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
+import crowdline.show.bounds.Written;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.check.LocatedFinding;
@@ -129,7 +130,7 @@ public final class PreparePresenter {
             case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix");
             case NOTE -> new Mark(Form.RING, Tone.CALM, "Note");
         };
-        return new FindingView(mark, words, where);
+        return new FindingView(mark, Written.begun(words), where);
     }
 
     private ActView act(Show show, Catalogue all, Act act) {

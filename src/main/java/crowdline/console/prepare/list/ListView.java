@@ -116,12 +116,20 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 - chosen.keySet().stream().filter(key -> key < 0).count();
         String head = figures
                 + (figures == 1 ? " figure read" : " figures read")
-                + (open == 0 ? "" : "; " + open + (open == 1 ? " is a guess" : " are guesses") + ": press its number")
+                + guesses(open)
                 + (out == 0
                         ? ""
                         : "; " + out + " left out: "
                                 + (showsAsides ? "Insert takes one in" : "Alt+L shows " + (out == 1 ? "it" : "them")));
         return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
+    }
+
+    private static String guesses(long open) {
+        return open == 0
+                ? ""
+                : open == 1
+                        ? "; 1 is a guess: press its number"
+                        : "; " + open + " are guesses: press a number for each";
     }
 
     /** What is taken for no figure stays out of the act, and is said: it may be a condition of one. */
