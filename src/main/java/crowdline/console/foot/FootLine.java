@@ -20,7 +20,7 @@ public final class FootLine {
     private static final double LARGEST_OF_HEIGHT = 0.5;
 
     private final FootBar bar;
-    private final JPanel row = new JPanel(new BorderLayout());
+    private final JPanel row = new Row();
     private final JButton incident;
     private final BooleanSupplier inLive;
     private final BooleanSupplier inIncident;
@@ -69,7 +69,38 @@ public final class FootLine {
     public void say(double atS, Mark mark) {
         messages.say(atS, mark);
         show();
-        looking.start();
+        look();
+    }
+
+    /** What waits goes on waiting when its window is closed, but a timer that runs on would keep the program from ending. */
+    private void look() {
+        if (row.isDisplayable() && messages.isWaiting()) {
+            looking.start();
+        } else {
+            looking.stop();
+        }
+    }
+
+    boolean isLooking() {
+        return looking.isRunning();
+    }
+
+    private final class Row extends JPanel {
+        Row() {
+            super(new BorderLayout());
+        }
+
+        @Override
+        public void addNotify() {
+            super.addNotify();
+            look();
+        }
+
+        @Override
+        public void removeNotify() {
+            super.removeNotify();
+            look();
+        }
     }
 
     /** Says these until told others. */
@@ -126,9 +157,7 @@ public final class FootLine {
             messages.pass(LOOK_MS / 1000.0, shown.get(0));
         }
         show();
-        if (!messages.isWaiting()) {
-            looking.stop();
-        }
+        look();
     }
 
     /** Paints what there is to say now. */

@@ -114,7 +114,7 @@ final class WordsCells {
 
     /** Whether words are so large that a row of the list has no room for two things beside each other. */
     private static boolean isLarge(Appearance appearance) {
-        return appearance.zoom().percent() > 140;
+        return appearance.zoom().percent() > 105;
     }
 
     private static void fact(Pen pen, FactRow fact, Box box, boolean chosen) {

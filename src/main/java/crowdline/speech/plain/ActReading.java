@@ -80,7 +80,7 @@ public final class ActReading {
     /** Reading ease in a short sentence for the author; empty where there is too little text for a score. */
     static String inWords(Optional<Readability> reads) {
         return reads.filter(Readability::isMeaningful)
-                .map(r -> String.format(Locale.UK, "All together reads %s (%.0f).", r.band(), r.readingEase()))
+                .map(r -> String.format(Locale.UK, "As a whole: %s (%.0f).", r.band(), r.readingEase()))
                 .orElse("");
     }
 }

@@ -40,6 +40,24 @@ class FootBarTest {
         assertThat(pane.foot().marks()).containsExactly(TROUBLE);
     }
 
+    /** A timer that runs on after its window is closed would keep the program from ending. */
+    @Test
+    void whatWaitsIsCountedOnlyWhileItsWindowIsThere() {
+        ConsolePane pane = new ConsolePane(DAY, new CommandActions(command -> {}), new AbstractAction("Demo") {
+            @Override
+            public void actionPerformed(ActionEvent event) {}
+        });
+        FootLine foot = pane.foot();
+        foot.say(0, TROUBLE);
+        assertThat(foot.isLooking()).isFalse();
+        foot.row().addNotify();
+        assertThat(foot.isLooking()).isTrue();
+        foot.row().removeNotify();
+        assertThat(foot.isLooking()).isFalse();
+        foot.say(1, new Mark(Form.DISC, Tone.GOOD, "Saved show.json"));
+        assertThat(foot.isLooking()).isFalse();
+    }
+
     /** Two messages that differ in their last word only must not look the same. */
     @Test
     void whatToDoAboutAMissingPermissionIsNotCutOff() {

@@ -74,7 +74,7 @@ class PagesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "Date, tomorrow, 'year, month and day'", "Date, 2027-02-30, 'year, month and day'",
+        "Date, tomorrow, '2027-06-12 or 12 June 2027'", "Date, 2027-02-30, '2027-06-12 or 12 June 2027'",
                 "Latitude, 51, degrees north and degrees east",
         "Latitude, '95, 0', latDeg", "Time zone, Mars, such as Europe/London", "Elevation, low, is no number",
         "Pressure, 20, qnhHpa", "Title, '', empty"

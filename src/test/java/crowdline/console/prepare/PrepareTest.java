@@ -139,7 +139,7 @@ class PrepareTest {
     @Test
     void theWorstFindingComesFirst() {
         PrepareView view = view(at(3, Severity.NOTE, "small"), at(9, Severity.ERROR, "large"));
-        assertThat(view.findings().get(0).message()).isEqualTo("large");
+        assertThat(view.findings().get(0).message()).isEqualTo("Large");
     }
 
     @Test

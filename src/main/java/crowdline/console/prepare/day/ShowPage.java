@@ -25,8 +25,6 @@ import crowdline.show.Show;
 import crowdline.show.Venue;
 import crowdline.show.bounds.Written;
 import java.awt.BorderLayout;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -148,11 +146,9 @@ public final class ShowPage extends JPanel implements PrepareCard {
     }
 
     private static Edit date(String typed) throws CannotBe {
-        try {
-            return Days.date(LocalDate.parse(typed));
-        } catch (DateTimeException e) {
-            throw new CannotBe("“" + brief(typed) + "” is no date; type year, month and day, such as 2027-06-12");
-        }
+        return Days.date(TypedDate.of(typed)
+                .orElseThrow(() -> new CannotBe(
+                        "“" + brief(typed) + "” is no date; type one such as 2027-06-12 or 12 June 2027")));
     }
 
     private static Edit zone(String typed) throws CannotBe {
