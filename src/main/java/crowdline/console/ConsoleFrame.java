@@ -85,7 +85,7 @@ public final class ConsoleFrame extends JFrame {
                 host::recent,
                 file -> open(file),
                 new UnitsMenu(() -> look().measures(), this::read));
-        pane = new ConsolePane(appearance, actions, demo, () -> OpenAgain.byName(host::recent, file -> open(file)));
+        pane = new ConsolePane(appearance, actions, demo, () -> OpenAgain.of(host::recent, file -> open(file)));
         words = pane.words();
         edit = new EditCommands(pane.editing(), this, pane::inIncident, host::say, pane.foot()::unsay);
         pane.editing().onEdit(show -> pane.foot().forgetGoodNews());

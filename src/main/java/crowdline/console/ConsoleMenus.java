@@ -200,7 +200,7 @@ public final class ConsoleMenus {
             @Override
             public void menuSelected(MenuEvent event) {
                 menu.removeAll();
-                for (Action again : OpenAgain.byPath(recent, open)) {
+                for (Action again : OpenAgain.of(recent, open)) {
                     JMenuItem item = PlainText.plain(new JMenuItem());
                     item.setAction(again);
                     menu.add(item);

@@ -12,7 +12,10 @@ import crowdline.sheet.still.PaperStill;
 import crowdline.show.Caution;
 import crowdline.show.Performer;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** Cards for the pocket: one for the start of an act, one for each figure, one for what found no place. */
@@ -24,6 +27,8 @@ final class CueCards {
     private static final double LONG_NAME_PT = 15;
     private static final int LONG_NAME_LINES = 3;
     private static final double DRAWING_PT = 84;
+    /** So much of what to look for is said already where a remark has these of its words. Tuned on first drafts. */
+    private static final double SAME = 0.8;
 
     private final PaperAct act;
     private final Type type;
@@ -58,7 +63,9 @@ final class CueCards {
             name(flow, act.act().title(), PaperStill.NONE, "");
             act.performer().ifPresent(p -> performer(flow, p));
             flow.gap(type.pt(6));
-            flow.text("about", act.aircraft(), body());
+            if (!act.act().title().contains(act.aircraft())) {
+                flow.text("about", act.aircraft(), body());
+            }
             flow.text(
                     "about",
                     "Variant \"" + act.variant() + "\", " + RunningSheet.minutes(act.totalS()) + " in the air",
@@ -75,7 +82,9 @@ final class CueCards {
     }
 
     private void performer(Flow flow, Performer performer) {
-        flow.text("about", performer.name(), new Style(type.pt(WORDS_PT), true, Type.BLACK));
+        if (!act.act().title().contains(performer.name())) {
+            flow.text("about", performer.name(), new Style(type.pt(WORDS_PT), true, Type.BLACK));
+        }
         String said = performer.sayAs();
         if (said != null) {
             flow.text("say", "say: " + said, small());
@@ -91,14 +100,26 @@ final class CueCards {
         card(act.name(i), when, next, nextWhen, flow -> {
             name(flow, act.name(i), act.still(i), act.sayIt(i));
             String look = act.look(i);
-            if (!look.isBlank()) {
+            List<Said> said = act.said(i).stream().map(p -> Said.of(act, p)).toList();
+            if (!look.isBlank() && said.stream().noneMatch(s -> says(s.words(), look))) {
                 flow.gap(type.pt(5));
                 flow.keep(body().leadingPt() * 2);
                 flow.text("label", "LOOK FOR", label());
                 flow.text("look", look, body());
             }
-            remarks(flow, act.said(i).stream().map(p -> Said.of(act, p)).toList());
+            remarks(flow, said);
         });
+    }
+
+    /** Whether words on the card say it already, or nearly so: what is read twice costs the place of what is not. */
+    static boolean says(String words, String look) {
+        Set<String> wanted = words(look);
+        long found = words(words).stream().filter(wanted::contains).count();
+        return found >= SAME * wanted.size();
+    }
+
+    private static Set<String> words(String text) {
+        return Set.copyOf(Arrays.asList(text.toLowerCase(Locale.ROOT).strip().split("[^\\p{L}\\p{N}']+")));
     }
 
     private void name(Flow flow, String name, PaperStill still, String sayIt) {

@@ -131,7 +131,7 @@ class IncidentSizesTest {
         int to = all.size();
         for (int i = 0; i < all.size(); i++) {
             String text = all.get(i).text();
-            if (text.startsWith("Say, slowly, once") || text.equals("Nothing to read out")) {
+            if (text.startsWith("Say slowly, once") || text.equals("Nothing to read out")) {
                 from = i + 1;
             } else if (text.startsWith("Next: ") || text.startsWith("Those are all") || text.startsWith("When the")) {
                 to = Math.min(to, i);

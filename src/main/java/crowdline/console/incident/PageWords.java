@@ -101,7 +101,7 @@ final class PageWords {
         String where = saying.map(PageReading.Part::where).orElse("");
         Mark notYet = page.notYet();
         if (notYet == null) {
-            soft(pen, "Say, slowly, once" + (where.isEmpty() ? "" : "   " + where), caption);
+            soft(pen, "Say slowly, once" + (where.isEmpty() ? "" : ": " + where), caption);
         } else {
             pen.mark(notYet, TextRole.VALUE, caption);
         }

@@ -10,6 +10,7 @@ import crowdline.storage.settings.PaceShelf;
 import java.awt.CardLayout;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -56,6 +57,17 @@ public final class PacePanel extends JPanel {
         add(timing, TIMING);
         add(learned(), LEARNED);
         getAccessibleContext().setAccessibleName("Speaker and pace");
+    }
+
+    @Override
+    public void addNotify() {
+        super.addNotify();
+        SwingUtilities.invokeLater(first()::requestFocusInWindow);
+    }
+
+    /** Where the keys go at first: to the name while nobody was timed yet, since there is nobody to choose. */
+    JComponent first() {
+        return found.speakers().isEmpty() ? name : speakers;
     }
 
     private JPanel who() {

@@ -145,6 +145,14 @@ class PacePanelTest {
     }
 
     @Test
+    void theKeysGoToTheNameWhileNobodyWasTimedYet() {
+        PacePanel nobody = new PacePanel(
+                new Appearance(Themes.DAY, Zoom.NONE), new Found(List.of(), "", REMARKS, ""), host, () -> {});
+        assertThat(nobody.first()).isInstanceOf(JTextField.class);
+        assertThat(panel.first()).isNotInstanceOf(JTextField.class);
+    }
+
+    @Test
     void theSpeakerOfTheMomentIsMarkedAndAnotherCanBeUsed() {
         JList<?> speakers = find(JList.class, "Whose pace the times are for");
         assertThat(speakers.getSelectedValue()).isEqualTo("Anna");
