@@ -45,7 +45,7 @@ final class AskPanel extends JPanel {
         String question = next.question();
         Beliefs beliefs = believed.get();
         told = beliefs.inOrder(next.told());
-        String left = told.size() == 1 ? "1 figure it may be" : told.size() + " figures it may be";
+        String left = told.size() == 1 ? "1 figure fits" : told.size() + " figures fit";
         String said = question == null || beliefs.said().isEmpty() ? "" : ". " + beliefs.said();
         page.show(
                 question == null

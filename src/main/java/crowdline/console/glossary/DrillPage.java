@@ -35,25 +35,25 @@ final class DrillPage extends Painted<Drill.View> {
         Box inner = box.inset(pen.px(28), pen.px(14));
         Box top = inner.top(inner.h() * 0.2);
         // The score in one line, if that leaves the question its half.
-        double scorePx = pen.widthPx(v.score(), false, pen.sizePx(TextRole.LABEL)) + pen.px(2);
+        double scorePx = pen.widthPx(v.score(), false, pen.sizePx(TextRole.SMALL)) + pen.px(2);
         Box score = top.right(Math.min(scorePx, inner.w() * 0.45));
         Box question = top.left(inner.w() - score.w() - pen.px(24));
         pen.midway(
-                pen.lines(v.asks(), TextRole.VALUE, true, question, 2),
+                pen.lines(v.asks(), TextRole.NEXT, true, question, 2),
                 question,
                 pen.palette().text());
         pen.atRight(
-                pen.lines(v.score(), TextRole.LABEL, false, score, 2),
+                pen.lines(v.score(), TextRole.SMALL, false, score, 2),
                 score,
                 pen.palette().soft());
         Box foot = inner.bottom(inner.h() * 0.14);
         Mark verdict = v.verdict();
         if (verdict != null) {
-            pen.mark(verdict, TextRole.SMALL, foot.left(foot.w() * 0.62));
+            pen.mark(verdict, TextRole.VALUE, foot.left(foot.w() * 0.62));
         }
         Box how = verdict == null ? foot : foot.right(foot.w() * 0.36);
         pen.atRight(
-                pen.lines(v.keys(), TextRole.LABEL, false, how, 2),
+                pen.lines(v.keys(), TextRole.SMALL, false, how, 2),
                 how,
                 pen.palette().soft());
         Box middle = inner.belowTop(top.h()).aboveBottom(foot.h());
@@ -64,7 +64,7 @@ final class DrillPage extends Painted<Drill.View> {
             pen.midway(
                     pen.line(
                             i + 1 + ": " + v.choices().get(i) + (right ? " (this one)" : ""),
-                            TextRole.SMALL,
+                            TextRole.READ,
                             right,
                             row),
                     row,

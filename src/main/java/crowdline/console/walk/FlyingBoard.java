@@ -23,6 +23,8 @@ final class FlyingBoard extends Painted<Flying> {
     private static final double LEAST_NAME_PX = 22;
     /** How much of the drawing the view from above takes. */
     private static final double PLAN = 0.34;
+    /** Any less, and the words over two numbers read as one. */
+    private static final double CELL_GAP_PX = 24;
 
     FlyingBoard(Appearance appearance) {
         super("What is flown", appearance);
@@ -89,14 +91,14 @@ final class FlyingBoard extends Painted<Flying> {
         // One size for all four, the largest at which the longest fits.
         double sizePx = pen.sizePx(TextRole.NEXT);
         for (int i = 0; i < values.size() && i < shares.length; i++) {
-            Box cell = new Box(0, 0, box.w() * shares[i] - pen.px(10), box.h() * 0.68);
+            Box cell = new Box(0, 0, box.w() * shares[i] - pen.px(CELL_GAP_PX), box.h() * 0.68);
             sizePx = Math.min(
                     sizePx,
                     pen.line(values.get(i).value(), TextRole.NEXT, true, cell).sizePx());
         }
         double x = 0;
         for (int i = 0; i < values.size() && i < shares.length; i++) {
-            Box cell = box.rightOf(x).left(box.w() * shares[i] - pen.px(10));
+            Box cell = box.rightOf(x).left(box.w() * shares[i] - pen.px(CELL_GAP_PX));
             x += box.w() * shares[i];
             Box label = cell.top(cell.h() * 0.32);
             pen.midway(

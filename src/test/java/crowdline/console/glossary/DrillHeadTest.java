@@ -10,6 +10,8 @@ import crowdline.sight.picture.Flown;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -60,6 +62,22 @@ class DrillHeadTest {
         assertThat(isBlankBetween(painted(wide, percent, ASKS, score), count[0] - 12, count[0] - 2))
                 .as("room between the two")
                 .isTrue();
+    }
+
+    /** Who learns sits back from the screen, and looks at the flight between two answers. */
+    @Test
+    void answersAreAsLargeAsWhatIsReadOut() {
+        BufferedImage image = new BufferedImage(1280, TALL, BufferedImage.TYPE_INT_RGB);
+        DrillPage page = new DrillPage(new Appearance(Themes.DAY, Zoom.NONE));
+        page.show(new Drill.View("", Flown.NONE, List.of("loop"), -1, "", null, "", "", false));
+        page.setSize(1280, TALL);
+        page.paint(image.getGraphics());
+        int ground = image.getRGB(1, TALL - 1);
+        long inked = IntStream.range(0, TALL)
+                .filter(y -> IntStream.range(0, 1280).anyMatch(x -> image.getRGB(x, y) != ground))
+                .count();
+
+        assertThat(inked).isGreaterThan(19);
     }
 
     private static boolean isBlankBetween(BufferedImage image, int fromX, int toX) {
