@@ -38,11 +38,28 @@ final class Beside {
     private static final Set<String> YES = Set.of("yes", "yeah", "yep");
 
     private static final Set<String> CIRCLE = Set.of(
-            "a", "full", "complete", "whole", "1", "circle", "turn", "once", "around", "all", "the", "way", "round");
+            "a",
+            "full",
+            "complete",
+            "whole",
+            "1",
+            "circle",
+            "turn",
+            "once",
+            "around",
+            "all",
+            "the",
+            "way",
+            "round",
+            "degree",
+            "on",
+            "spot");
 
     private static final Set<String> UNITS = Set.of("kt", "ft", "mph", "km", "kmh", "metre", "m");
 
     private static final Set<String> ARTICLES = Set.of("a", "an", "the", "our", "my");
+
+    private static final Set<String> GOES = Set.of("go", "goe", "goes", "break", "left", "right");
 
     private static final Set<String> DO = Set.of("do", "doing", "fly", "flying", "does");
 
@@ -314,7 +331,16 @@ final class Beside {
         boolean isLoad = heard.words().size() == 2
                 && heard.words().get(0).number() != null
                 && heard.words().get(1).plain().equals("g");
+        boolean isBank = heard.words().size() >= 2
+                && heard.words().get(0).number() != null
+                && heard.words().stream().anyMatch(word -> word.plain().equals("bank"));
+        boolean isOfOne = heard.words().size() >= 2
+                && heard.words().get(0).number() != null
+                && heard.piece().parting() == Parting.COMMA
+                && GOES.contains(heard.words().get(1).plain());
         return isLoad
+                || isBank
+                || isOfOne
                 || Setting.isAll(heard.words())
                 || heard.words().stream().allMatch(Prelude::describes)
                 || heard.words().get(0).plain().equals("quarter")

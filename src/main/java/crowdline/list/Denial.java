@@ -135,7 +135,11 @@ final class Denial {
 
     /** Ahead of what was flown once, or cannot be. */
     private static final Pattern NEVER = Pattern.compile(
-            "(?:.* )?(?:used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
+            "(?:.* )?(?:not yet|used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
+
+    /** "We have dropped the heart." */
+    private static final Pattern DROPPED = Pattern.compile(
+            "(?:.* )?(?:i|we|they|he|she|team|leader)(?: have| has|'ve|'s)? (?:now |also |just )?(?:dropped|scrapped|deleted|cancelled|removed|binned|ditched)(?: (?:the|a|an|our|my|that))*");
 
     private static final Set<String> SLIPPING = Set.of(
             "no",
@@ -180,9 +184,8 @@ final class Denial {
             begin--;
         }
         List<Word> ahead = all.subList(begin, all.size());
-        boolean isNever = NEVER.matcher(ahead.stream().map(Word::plain).collect(Collectors.joining(" ")))
-                .matches();
-        if (isNever || isTakenBackBehind(piece, name)) {
+        boolean isNever = NEVER.matcher(String.join(" ", Words.plain(ahead))).matches();
+        if (isNever || isDropped(piece) || isTakenBackBehind(piece, name)) {
             return true;
         }
         boolean isOfAll =
@@ -197,6 +200,7 @@ final class Denial {
                 && piece.words().get(1).plain().equals("more");
         return isNoMore
                 || CANCELS.contains(piece.words().get(0).plain())
+                || isDropped(piece)
                 || isTakenBackBehind(piece, piece.drafts().get(0).name());
     }
 
@@ -210,6 +214,14 @@ final class Denial {
             }
         }
         return null;
+    }
+
+    private static boolean isDropped(Heard piece) {
+        List<Word> name = piece.drafts().get(0).name();
+        List<Word> ahead = piece.words().stream()
+                .takeWhile(word -> name.isEmpty() || word.start() < name.get(0).start())
+                .toList();
+        return DROPPED.matcher(String.join(" ", Words.plain(ahead))).matches();
     }
 
     private static boolean isTakenBackBehind(Heard piece, List<Word> name) {

@@ -80,7 +80,8 @@ final class Facts {
 
     /** "Min height flypast: 100 ft": what is allowed, of all the figures of a name. */
     private static final Pattern LIMIT = Pattern.compile(
-            "\\W*(?:min(?:imum)?|max(?:imum)?|lowest|highest)\\.? (?:height|alt|altitude|base|speed|g)\\b[^:\n]*:.*",
+            "\\W*(?:min(?:imum)?|max(?:imum)?|lowest|highest)\\.? (?:height|alt|altitude|base|speed|g)\\b[^:\n]*:.*"
+                    + "|\\W*(?:all )?(?:the )?(?:heights|altitudes|speeds|times|timings) (?:are|given|quoted|in|as)\\b.*",
             Pattern.DOTALL);
 
     private Facts() {}

@@ -15,7 +15,8 @@ final class Foot {
     /** How letters in uniform end. */
     private static final Pattern VERY_RESPECTFULLY = Pattern.compile("v/?r[,.]?");
 
-    private static final Pattern PAGE = Pattern.compile("page \\d{1,2}(?: ?(?:of|/) ?\\d{1,2})?");
+    private static final Pattern PAGE = Pattern.compile(
+            "(?:.{0,90}(?:\\s{2,}|\\s[-–—|·]\\s))?page \\d{1,3}(?: ?(?:of|/) ?\\d{1,3})?\\.?|[-–—] ?\\d{1,3} ?[-–—]");
     private static final Pattern RANKED =
             Pattern.compile(Uniform.RANK + "(?: [A-Z][\\p{L}'’-]*\\.?){1,3}" + Uniform.BEHIND + "[.,]?");
     /** "In charge: Ada Quillan": a label and somebody's name, and nothing else. */
@@ -31,6 +32,23 @@ final class Foot {
     /** "1415L." */
     private static final Pattern HOUR = Pattern.compile(
             "\\W*(?:\\d{4} ?(?:l|lt|z|local|hrs?|hours|h)|(?:[7-9]|[012]\\d)[:.h][0-5]\\d ?(?:l|lt|z|local|hrs?|hours|h|[ap]m)?)\\W*");
+
+    /** "## Phase 2": a heading of a text with marks. */
+    private static final Pattern MARKED_HEAD = Pattern.compile("#{2,4}\\s.*", Pattern.DOTALL);
+
+    /** "A axis = along the crowd, B axis = across": what letters mean. */
+    private static final Pattern LEGEND = Pattern.compile(
+            "\\W*\\p{L}{1,6}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,6}(?: axis)? ?= ?[^,;=\\n]+)+");
+
+    /** "3. Aircraft: two-seater, red and white": a field of a form. */
+    private static final Pattern FIELD = Pattern.compile(
+            "\\W*(?:\\d{1,2}[.)]\\s*)?(?:name|pilot|aircraft|aeroplane|airplane|glider|tug|music|crew|contact|phone|tel|e-?mail|callsign|registration"
+                    + "|colou?rs?|colou?r scheme|minimum height|slot|date|venue|club|licence|insurance|sponsor|weight|engine|home base|home airfield)(?:s|\\(s\\))?\\s?[:?].*",
+            Pattern.DOTALL);
+
+    /** "8. What should the audience look out for?" */
+    private static final Pattern ASKED =
+            Pattern.compile("\\W*(?:\\d{1,2}[.)]\\s*)(?:what|which|who|how|where|when|is|are|do|does|any)\\b[^?]*\\?\\W*");
 
     private static final int LONGEST_NAME = 3;
 
@@ -57,6 +75,10 @@ final class Foot {
     /** Whether all of a sentence is the number of a page, an hour, the head of a part, or who does something. */
     static boolean isNothingFlown(String said, Sentence sentence, List<Heard> pieces, Text text) {
         return PAGE.matcher(said).matches()
+                || MARKED_HEAD.matcher(said).matches()
+                || LEGEND.matcher(said).matches()
+                || (FIELD.matcher(said).matches() && pieces.stream().noneMatch(Heard::isFigure))
+                || ASKED.matcher(said).matches()
                 || PART.matcher(said).matches()
                 || (!sentence.numbered() && HOUR.matcher(said).matches())
                 || (!sentence.numbered() && Facts.isOfMusic(pieces.get(0)))

@@ -208,7 +208,7 @@ final class Lines {
         if (!lines.isEmpty() && Beside.isOnALineOf(last(), heard)) {
             return taken(last(), draft, piece);
         }
-        if ((previous == null && isFigureLater && Beside.isAhead(heard))
+        if ((previous == null && isFigureLater && (Beside.isAhead(heard) || Prelude.isWhoAlone(heard)))
                 || (isFigureNext && Beside.isQuarterRollUp(heard))) {
             draft.beginAt(piece.start());
             ahead.add(draft);

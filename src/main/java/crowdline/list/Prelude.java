@@ -1,6 +1,7 @@
 package crowdline.list;
 
 import crowdline.list.draft.Detail;
+import crowdline.list.draft.Formations;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
@@ -22,6 +23,9 @@ final class Prelude {
             "synchro",
             "pair",
             "duo",
+            "pairs",
+            "trio",
+            "four-ship",
             "singleton",
             "leader",
             "lead",
@@ -46,6 +50,8 @@ final class Prelude {
             "inside",
             "other",
             "rest");
+
+    private static final Set<String> NUMBER_OF = Set.of("number", "no", "nr", "#");
 
     private static final Set<String> CRAFT = Set.of(
             "fighter",
@@ -75,7 +81,7 @@ final class Prelude {
 
     /** Right behind a word that names a figure elsewhere: "Parachute team, six jumpers". */
     private static final Pattern TEAM =
-            Pattern.compile("(?:^|.* )(?:parachute|jump|freefall|canopy|formation|hover) team\\b.*");
+            Pattern.compile("(?:^|.* )(?:parachute|jump|freefall|canopy|formation|hover) team\\b.*|(?:^|.* )formation of (?:\\d|two|three|four|five|six|seven|eight|nine)\\b.*");
 
     /** Of an act: "Second half:". */
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
@@ -213,6 +219,20 @@ final class Prelude {
                                 piece.words().get(piece.words().size() - 1).plain()))
                 || (piece.words().size() == 2
                         && WHO.contains(piece.words().get(1).plain()));
+    }
+
+    /** "Trio, from the right", "number two": nothing but who flies what follows, and where it comes from. */
+    static boolean isWhoAlone(Heard piece) {
+        List<Word> left = piece.drafts().get(0).notes().stream()
+                .flatMap(note -> Words.of(Words.folded(note)).stream())
+                .filter(word -> !Manner.FILLER.has(word) && !Formations.isShape(word.plain()))
+                .toList();
+        return left.size() <= LONGEST_WHO
+                && left.stream()
+                        .allMatch(word -> WHO.contains(word.plain()) || NUMBER_OF.contains(word.plain()) || word.number() != null)
+                && (left.isEmpty()
+                        ? !piece.isSilent() && !piece.isDetail()
+                        : piece.words().stream().anyMatch(word -> WHO.contains(word.plain())));
     }
 
     /** "Me (blue one):", "Both together:": who flies what follows in the line. */

@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
 import java.util.List;
@@ -22,11 +23,23 @@ final class Rotor {
     private static final Names.Sense TURN_BACK =
             new Names.Sense("helicopter turn-back", "helicopter turn-back", false, List.of());
 
+    /** After which a helicopter turns where it stands. */
+    private static final Set<String> STANDING = Set.of("hover", "pedal turn", "bow");
+
+    private static final Set<String> TURNS = Set.of("turn", "degree", "full");
+
+    private static final Names.Sense PEDAL_TURN = new Names.Sense("pedal turn", "pedal turn", false, List.of());
+
     private Rotor() {}
 
     static void read(List<Draft> drafts) {
         long own = drafts.stream().filter(draft -> is(draft, OWN)).count();
         if (own >= LEAST) {
+            for (int i = 1; i < drafts.size(); i++) {
+                if (isTurn(drafts.get(i)) && is(drafts.get(i - 1), STANDING)) {
+                    drafts.get(i).mean(PEDAL_TURN);
+                }
+            }
             drafts.stream()
                     .filter(draft -> is(draft, Set.of("reposition"))
                             && draft.name().stream()
@@ -34,6 +47,13 @@ final class Rotor {
                                             || word.plain().startsWith("return")))
                     .forEach(draft -> draft.mean(TURN_BACK));
         }
+    }
+
+    /** "Turn 360 to the left", not "steep turn", "circle round the cone" or "turn at 80 kt". */
+    private static boolean isTurn(Draft draft) {
+        return is(draft, Set.of("steep turn"))
+                && draft.name().stream().allMatch(word -> word.number() != null || TURNS.contains(word.plain()))
+                && !draft.says(Detail.ENTRY_KT);
     }
 
     private static boolean is(Draft draft, Set<String> any) {

@@ -21,10 +21,11 @@ final class Setting {
             "power",
             "burner",
             "reheat",
+            "ab",
             "afterburner");
 
     private static final Set<String> DONE = Set.of(
-            "accelerate", "accelerating", "decelerate", "decelerating", "clean", "dirty", "configure", "stay", "slow");
+            "accelerate", "accelerating", "accel", "acceleration", "decelerate", "decelerating", "clean", "dirty", "configure", "stay", "slow");
 
     /** Beside either of them. */
     private static final Set<String> HOW = Set.of(

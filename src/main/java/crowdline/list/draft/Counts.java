@@ -2,6 +2,7 @@ package crowdline.list.draft;
 
 import crowdline.list.line.Sided;
 import crowdline.list.name.Names;
+import crowdline.list.word.Word;
 import java.util.List;
 import java.util.Set;
 
@@ -22,7 +23,7 @@ final class Counts {
 
     private void counts() {
         String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $| to | left | right )|goe)(?: of| in| to)?";
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $| to | left | right )|goe)(?: of| in| to| or so)?";
         addOfFigure(
                 " turn | rotation ",
                 Sayings.NUM + " (?:or|to|and|maybe|perhaps?|possibly) " + Sayings.NUM + " (?:turn|rotation)",
@@ -40,8 +41,8 @@ final class Counts {
         addOfFigure(" turn ", "(?:a )?quarter turn", Sayings.said(Detail.COUNT, 0.25));
         addOfFigure(" turn ", "(?:three-quarter|3 quarter) turn", Sayings.said(Detail.COUNT, 0.75));
         add(
-                "turn|rotation|count|number|qty|quantity|time",
-                "(?<=^ )(?:turn|rotation|count|number|qty|quantity|time) " + Sayings.NUM + "(?= $)",
+                "turn|rotation|count|qty|quantity|time",
+                "(?<=^ )(?:turn|rotation|count|qty|quantity|time) " + Sayings.NUM + "(?= $)",
                 count(1));
         addOfFigure(" pair | couple ", "(?:a )?(?:pair of|couple(?: of)?) (?=¤)", Sayings.said(Detail.COUNT, 2.0));
         addOfFigure("double|twin", "(?:double|twin) (?=¤)", Sayings.said(Detail.COUNT, 2.0));
@@ -49,15 +50,15 @@ final class Counts {
         addOfFigure(
                 "¤",
                 "(?<!last )(?<!next )(?<!first )(?<!\\d and )(?:x )?" + Sayings.NUM
-                        + " (?!ship|aircraft|aeroplane|plane|man |g )(?:x |time |consecutive |successive |more"
+                        + " (?!ship|aircraft|aeroplane|plane|man |g |sided |cornered |diamond |box )(?:x |time |consecutive |successive |more"
                         + " )?(?=(?:[a-z]+ ){0,3}¤)",
-                count(1));
+                (draft, found) -> !(isOfTwo(draft) && Measured.group(found, 1) > 2) && count(1).say(draft, found));
         addOfFigure(" x | time ", "(?:x |time )" + Sayings.NUM, count(1));
         addOfFigure(" x | time | in a row| off | piece ", Sayings.NUM + "(?: x| time| in a row| off| piece)", count(1));
         addOfFigure(
                 "¤",
                 "(?<=¤[·/ ]{0,40} )" + Sayings.NUM + "(?= $| left| right| to | ·)",
-                (draft, found) -> !isOfTwo(draft) && count(1).say(draft, found));
+                (draft, found) -> !isOfTwo(draft) && !isWhichPass(draft) && count(1).say(draft, found));
         addOfFigure(
                 "half|quarter|three-quarter",
                 "(half|quarter|three-quarter)(?= ¤| $)",
@@ -72,7 +73,15 @@ final class Counts {
     private static boolean isOfTwo(Draft draft) {
         Names.Sense sense = draft.sense();
         return sense != null
-                && Set.of("mirror pass", "opposition pass", "synchro split").contains(sense.figure());
+                && Set.of("mirror pass", "opposition pass", "synchro split", "bomb burst").contains(sense.figure());
+    }
+
+    /** "Pass 2": which of several. */
+    private static boolean isWhichPass(Draft draft) {
+        List<Word> name = draft.name();
+        return Measured.isAPass(draft)
+                && !name.isEmpty()
+                && name.get(name.size() - 1).end() - name.get(name.size() - 1).start() == "pass".length();
     }
 
     private static boolean hasRolls(Draft draft) {

@@ -23,7 +23,7 @@ public final class Formations {
                     + "|\\d+ ship(?: formation)?"
                     + "|(?:diamond|box|finger|card|arrow|swan) (?:\\d+|formation)"
                     + "|(?<=(?:in|as) (?:a |the )?(?:big |large |tight |wide )?)(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident|formation|pair)"
-                    + "|(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident)(?= ¤)"
+                    + "|(?:diamond|arrow|swan|card|finger|cathedral|chevron|trident|pair)(?= ¤)"
                     + "|(?<=¤ )together"
                     + "|(?<=(?:in|as) )box"
                     + ")(?: \\d+)?(?: formation)?",
@@ -43,6 +43,9 @@ public final class Formations {
             "swan",
             "in formation");
 
+    private static final Set<String> SHAPES =
+            Set.of("vic", "arrow", "arrowhead", "delta", "echelon", "diamond", "box", "card", "swan");
+
     private Formations() {}
 
     /** Makes a figure that several fly of one that names the shape they fly it in; the shape is noted. */
@@ -60,6 +63,11 @@ public final class Formations {
             return true;
         }
         return found.find() && found.start() == 1 && found.end() >= found.regionEnd() - 1 && fly(figure, found);
+    }
+
+    /** Whether a word is the shape that several fly in. */
+    public static boolean isShape(String word) {
+        return SHAPES.contains(word);
     }
 
     /** Makes the figure that several fly of one that is flown alone; false if there is none. */

@@ -148,8 +148,8 @@ final class Between {
             }
         }
         boolean isOnASlope = next.sense().figure().startsWith("45 degree")
-                && next.from() > after
-                && words.get(after).plain().equals("on");
+                && words.subList(after, next.from()).stream()
+                        .anyMatch(word -> word.plain().equals("on"));
         if (isOnASlope) {
             return true;
         }

@@ -105,8 +105,8 @@ public final class GoingOn {
             return takenIn(previous, heard);
         }
         if (RollsWithin.isCount(previous, before, heard)) {
-            previous.say(
-                    Detail.COUNT, Objects.requireNonNull(heard.drafts().get(0).said(Detail.COUNT)));
+            RollsWithin.count(
+                    previous, Objects.requireNonNull(heard.drafts().get(0).said(Detail.COUNT)));
             return takenIn(previous, heard);
         }
         if (RollsWithin.areFlown(before, heard)) {

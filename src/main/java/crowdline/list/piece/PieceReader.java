@@ -31,6 +31,8 @@ public final class PieceReader {
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
 
+    private static final int LONGEST_NAMED = 4;
+
     private final Names names;
     private final Spelling spelling;
     private final Somebody somebody;
@@ -56,7 +58,9 @@ public final class PieceReader {
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = Naming.sidesAhead(countsAhead(IntStream.range(0, words.size())
-                .mapToObj(i -> somebody.is(text, words, i) || isAddress(words, i) || (i > 0 && isAddress(words, i - 1))
+                .mapToObj(i -> somebody.is(text, words, i)
+                                || isAddress(words, i)
+                                || (i > 0 && (isAddress(words, i - 1) || isPilot(words)))
                         ? words.get(i)
                         : surelySpelt(words.get(i)))
                 .toList()));
@@ -130,6 +134,11 @@ public final class PieceReader {
         return Manner.GREETING.has(words.get(at)) || (at == 0 && Manner.PARTING.has(words.get(at)));
     }
 
+    /** "PILOT NEV CARDLE" flies no circle. */
+    private static boolean isPilot(List<Word> words) {
+        return words.size() <= LONGEST_NAMED && words.get(0).plain().equals("pilot");
+    }
+
     /** "Barrel roll barrel roll to the left", behind a slip: a name of several words said twice in one breath is said once. */
     private static List<Found> saidOnce(List<Word> words, List<Found> found) {
         List<Found> once = new ArrayList<>();
@@ -176,7 +185,7 @@ public final class PieceReader {
         if (words.size() > 8
                 || (!stands && isShort && !isAName)
                 || tellsOfASpeed(words, read)
-                || (!words.isEmpty() && isAddress(words, 0))) {
+                || (!words.isEmpty() && (isAddress(words, 0) || Manner.HEADING.has(words.get(0))))) {
             return null;
         }
         List<Word> spelt = words.stream()
@@ -257,7 +266,11 @@ public final class PieceReader {
                 }
             }
             if (found.size() > 1) {
-                extras = Between.additionsFrom(words, main.to(), found.get(1).from());
+                extras = found.subList(1, found.size()).stream()
+                        .filter(other -> !taken[other.from()])
+                        .findFirst()
+                        .map(other -> Between.additionsFrom(words, main.to(), other.from()))
+                        .orElse(extras);
                 alternatives(draft, words, found, main);
             }
         }

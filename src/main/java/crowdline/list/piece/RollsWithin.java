@@ -32,6 +32,8 @@ final class RollsWithin {
     /** A line up or down a slope, for the rolls on it. */
     private static final String SLOPING = "45 degree";
 
+    private static final String PULL = "pull to vertical";
+
     private RollsWithin() {}
 
     /** Whether a figure has straight lines, up or down, for what is said of a roll on them. */
@@ -40,10 +42,18 @@ final class RollsWithin {
         return sense != null && WITH_LINES.contains(sense.figure());
     }
 
+    /** "Pull up, two rolls": what a count of rolls makes of the pull. */
+    static void count(Draft previous, Object count) {
+        if (previous.means(PULL)) {
+            previous.mean(new Names.Sense("vertical roll up", "vertical roll up", false, List.of()));
+        }
+        previous.say(Detail.COUNT, count);
+    }
+
     /** "Vertical roll", and "two rolls" in the column beside it. */
     static boolean isCount(Draft previous, Names.Sense before, Heard heard) {
         Draft draft = heard.drafts().get(0);
-        return before.figure().startsWith("vertical roll")
+        return (before.figure().startsWith("vertical roll") || before.figure().equals(PULL))
                 && draft.means("aileron roll")
                 && draft.saysOnly(Detail.COUNT)
                 && draft.notes().isEmpty()

@@ -16,7 +16,7 @@ public final class Splitter {
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:[-=~]{1,3}>+|[\\p{So}&&[^°]]{1,2}\\ufe0f?)\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|(?:[a-z]|\\d{1,2})\\s+/\\s+(?=\\p{L})|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|(?:[a-z]|\\d{1,2})\\s+/\\s+(?=\\p{L})|[a-v]/\\s+(?=\\p{L})|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     /** The letter that some programs put in place of a bullet. */
     private static final Pattern RING = Pattern.compile("\\s*o\\s+(?=\\S)");
@@ -35,7 +35,11 @@ public final class Splitter {
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? (?:with|by(?= (?:a|an|the|my|doing|flying)\\b)))\\b)"
             + "|(?<person>(?<=\\bi [a-z][^\\n]{2,200})(?<!\\b(?:as|when|whenever|before|while|once|if|after|where|until|till|that|what|which|because|like|how|so|and|then|but) )\\b(?=i (?:do|fly|land|take off|come in|pull up|dive|loop|roll|start|open)\\b))"
             + "|(?<spoken>\\b(?:comma|full stop(?! land)|new line|semicolon)\\b)"
-            + "|(?<dash>\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
+            + "|(?<dash>\\s<-+|\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
+
+    /** As many end what the commas between them part. */
+    private static final Pattern SEMICOLONS =
+            Pattern.compile("(?=.*,)(?:[^;]*[^;\\s|];\\s){3}.*", Pattern.DOTALL);
 
     private static final Pattern UNPUNCTUATED = Pattern.compile("(?:[^.,;:!?\\n]*?\\bi [a-z]+\\b){3}[^.,;:!?\\n]*");
 
@@ -190,6 +194,10 @@ public final class Splitter {
         running = new Running(text.folded(), line.words(), end);
         isUnpunctuated =
                 UNPUNCTUATED.matcher(text.folded()).region(line.words(), end).matches();
+        boolean areStops = SEMICOLONS
+                .matcher(text.folded())
+                .region(line.words(), end)
+                .matches();
         List<Bracket> brackets = brackets(line.words(), end);
         int next = 0;
         while (found.find()) {
@@ -207,7 +215,7 @@ public final class Splitter {
                     || found.group("person") != null
                     || found.group("numbered") != null
                     || found.group("bare") != null;
-            boolean isStop = found.group("stop") != null;
+            boolean isStop = found.group("stop") != null || (areStops && found.group().equals(";"));
             int pieceEnd = isWord ? found.start() : found.end();
             cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
             pieceStart = pieceEnd;

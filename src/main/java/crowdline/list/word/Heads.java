@@ -220,6 +220,8 @@ final class Heads {
                         "kias",
                         "ias",
                         "velocity",
+                        "v",
+                        "vel",
                         "entry",
                         "mph",
                         "km",
@@ -232,6 +234,9 @@ final class Heads {
         }
         if (has(words, "time", "duration", "dur", "length", "s", "min", "timing")) {
             return new Field(List.of(), List.of(has(words, "min") ? "min" : "s"), Kind.TIME);
+        }
+        if (has(words, "g", "gs")) {
+            return unit("g");
         }
         if (has(words, "where", "place", "position", "location", "end", "side")) {
             return new Field(List.of(), List.of("end"), Kind.VALUE);

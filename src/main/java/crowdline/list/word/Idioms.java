@@ -2,10 +2,10 @@ package crowdline.list.word;
 
 import java.util.regex.Pattern;
 
-/** Set phrases whose words mean something else alone: in "land in turn" nobody turns, and the "tea break" breaks no formation. */
+/** Set phrases whose words mean something else alone: in "land in turn" nobody turns, the "tea break" breaks no formation, and what the tug turns to is its own. */
 final class Idioms {
     private static final Pattern IDIOM = Pattern.compile(
-            "\\b(?:(?<!nose[ -])in turn\\b|by turns\\b|(?:tea|lunch|coffee|comfort|short|half-?time) break\\b|half term\\b|bank holiday\\b|(?<!(?:turn|bank|roll|spin|break|the|to) )right (?=over |above |along |past |across |through |overhead |up to |down to |next to |by the |in the middle))");
+            "(?<=\\btug |\\btug pilot |\\btug plane )(?:then )?(?:breaks?|peels?|dives?|banks?|turns?|rolls?)(?: off| away| down| clear)*(?: (?:to the )?(?:left|right))?\\b|\\b(?:(?<!nose[ -])in turn\\b|by turns\\b|(?:tea|lunch|coffee|comfort|short|half-?time) break\\b|half term\\b|crossed[ -](?:up|controls?)\\b|controls crossed\\b|drum ?rolls?\\b|sausage rolls?\\b|\\brun (?=everything\\b|it all\\b|on time\\b|late\\b|the (?:show|smoke|commentary|music|radio|clock)\\b)|bank holiday\\b|(?<!(?:turn|bank|roll|spin|break|the|to) )right (?=over |above |along |past |across |through |overhead |up to |down to |next to |by the |in the middle))");
 
     private Idioms() {}
 

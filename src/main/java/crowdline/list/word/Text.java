@@ -28,7 +28,7 @@ public record Text(
 
     public static Text of(String written) {
         String folded =
-                Idioms.without(Spoken.without(withoutStruckOut(Arrows.mended(Scanned.mended(Words.folded(written))))));
+                Idioms.without(Spoken.without(withoutStruckOut(Arrows.mended(Commas.mended(Scanned.mended(Pages.without(Words.folded(written))))))));
         return new Text(
                 written,
                 folded,

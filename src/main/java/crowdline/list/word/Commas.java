@@ -1,0 +1,94 @@
+package crowdline.list.word;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A table that a spreadsheet wrote with commas between its cells, and cells with commas of their own in quotes (RFC 4180). */
+final class Commas {
+    /** Fewer rows with as many cells may be a list by chance. */
+    private static final int LEAST_ROWS = 4;
+
+    private static final int LEAST_CELLS = 3;
+
+    private static final Set<String> FLOWN =
+            Set.of("figure", "figures", "manoeuvre", "manoeuvres", "maneuver", "maneuvers", "element", "item", "what", "name");
+
+    private static final Pattern CELL = Pattern.compile("(?:\"(?:[^\"\\n]|\"\")*\"|[^\",\\n]*)(?=(,)|$)");
+
+    private static final Pattern NUMBER = Pattern.compile("\\W*\\d[\\d.]*\\W*");
+
+    private Commas() {}
+
+    /** The text, as long as it was, with bars in place of the commas between cells and no quotes, where it has such a table. */
+    static String mended(String folded) {
+        if (folded.indexOf('"') < 0) {
+            return folded;
+        }
+        StringBuilder mended = new StringBuilder(folded);
+        int start = 0;
+        while (start < folded.length()) {
+            int end = lineEnd(folded, start);
+            List<Integer> commas = isHead(folded.substring(start, end)) ? commas(folded, start, end) : List.of();
+            int last = commas.size() + 1 < LEAST_CELLS ? start : lastRow(folded, start, commas.size());
+            if (last > start) {
+                part(folded, mended, start, last);
+                end = last;
+            }
+            start = end + 1;
+        }
+        return mended.toString();
+    }
+
+    /** Where the rows end that have as many commas as their head; where it begins if they are too few. */
+    private static int lastRow(String folded, int head, int commas) {
+        int rows = 0;
+        int start = head;
+        int end = head;
+        while (start < folded.length() && commas(folded, start, lineEnd(folded, start)).size() == commas) {
+            end = lineEnd(folded, start);
+            rows++;
+            start = end + 1;
+        }
+        return rows > LEAST_ROWS ? end : head;
+    }
+
+    private static void part(String folded, StringBuilder mended, int from, int to) {
+        int start = from;
+        while (start < to) {
+            int end = lineEnd(folded, start);
+            commas(folded, start, end).forEach(comma -> mended.setCharAt(comma, '|'));
+            for (int i = start; i < end; i++) {
+                if (folded.charAt(i) == '"') {
+                    mended.setCharAt(i, ' ');
+                }
+            }
+            start = end + 1;
+        }
+    }
+
+    private static boolean isHead(String line) {
+        List<String> cells = List.of(line.split(",", -1));
+        return cells.stream().map(cell -> cell.replace("\"", "").strip()).anyMatch(FLOWN::contains)
+                && cells.stream().noneMatch(cell -> NUMBER.matcher(cell).matches());
+    }
+
+    /** Where the commas of a line stand that part cells. */
+    private static List<Integer> commas(String folded, int start, int end) {
+        List<Integer> commas = new ArrayList<>();
+        Matcher cell = CELL.matcher(folded).region(start, end);
+        int at = start;
+        while (cell.region(at, end).lookingAt() && cell.group(1) != null) {
+            commas.add(cell.start(1));
+            at = cell.end(1);
+        }
+        return commas;
+    }
+
+    private static int lineEnd(String text, int start) {
+        int end = text.indexOf('\n', start);
+        return end < 0 ? text.length() : end;
+    }
+}
