@@ -2,10 +2,12 @@ package crowdline.list;
 
 import crowdline.list.line.ListLine;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -19,6 +21,9 @@ final class BeginTimes {
 
     /** Figures are begun further apart than this on the whole, seconds. */
     private static final double LEAST_APART_S = 10;
+
+    /** Of fewer times two out of order are no clock. */
+    private static final int LEAST_WITH_A_SWAP = 6;
 
     private static final double MINUTE_S = 60;
     private static final double HOUR_S = 3600;
@@ -47,10 +52,10 @@ final class BeginTimes {
     private static List<ListLine> of(List<ListLine> lines, Pattern pattern) {
         List<OptionalDouble> times =
                 lines.stream().map(line -> seconds(line.text(), pattern)).toList();
-        double[] told = times.stream()
+        double[] told = inPlace(times.stream()
                 .filter(OptionalDouble::isPresent)
                 .mapToDouble(OptionalDouble::getAsDouble)
-                .toArray();
+                .toArray());
         if (told.length < LEAST || !rises(told) || isHours(lines, pattern) || (pattern == BEHIND && mayLast(told))) {
             return lines;
         }
@@ -60,12 +65,13 @@ final class BeginTimes {
             return lines;
         }
         List<ListLine> begun = new ArrayList<>();
+        int next = 0;
         for (int i = 0; i < lines.size(); i++) {
             ListLine line = lines.get(i);
             begun.add(
                     times.get(i).isPresent()
                             ? line.begun(
-                                    times.get(i).getAsDouble() - zeroS,
+                                    told[next++] - zeroS,
                                     isThat(line.seconds(), times.get(i).getAsDouble()) ? null : line.seconds(),
                                     isClock(line.note()) ? null : line.note())
                             : line);
@@ -86,6 +92,16 @@ final class BeginTimes {
 
     private static boolean isClock(@Nullable String note) {
         return note != null && OF_CLOCK.matcher(note).matches();
+    }
+
+    /** The times in the order flown: where two figures changed places, each has the time of its new place. */
+    private static double[] inPlace(double[] told) {
+        double[] sorted = told.clone();
+        Arrays.sort(sorted);
+        long moved = IntStream.range(0, told.length)
+                .filter(i -> told[i] != sorted[i])
+                .count();
+        return moved <= 2 && told.length >= LEAST_WITH_A_SWAP ? sorted : told;
     }
 
     private static boolean rises(double[] told) {

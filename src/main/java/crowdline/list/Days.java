@@ -31,7 +31,7 @@ final class Days {
             + "(?:" + DAY + "|" + SHOW + " (?:no\\.? |nr\\.? |number |# ?)?" + NUMBER + "\\b|" + WHICH
             + "(?:[ -]weather)? " + SHOW + "\\b|"
             + WHICH
-            + "[ -]weather\\b|tomorrow\\b|(?:low|high|thick|no|broken) clouds?\\b|(?:good|fine|bad|poor|wet|windy|full|flat|low|high)(?=\\s*[:(])|(?:full|flat)(?=\\s*$)|plan [ab12]\\b|\\d{1,2}(?:st|nd|rd|th) (?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december)\\b)"
+            + "[ -]weather\\b|tomorrow\\b|(?:low|high|thick|no|broken) clouds?\\b|(?:good|fine|bad|poor|wet|windy|full|flat|low|high|tall|middle|medium|short|rolling)(?=\\s*[:(])|(?:full|flat)(?=\\s*$)|plan [ab12]\\b|\\d{1,2}(?:st|nd|rd|th) (?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december)\\b)"
             + "(?<rest>[^\\n:]{0,48}?)\\s*(?<end>:|\\s[-–—]\\s|\\*{2}|[=\\-_]{2,}|$)");
 
     private static final Pattern DAYS = Pattern.compile(DAY);

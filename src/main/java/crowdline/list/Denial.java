@@ -135,7 +135,7 @@ final class Denial {
 
     /** Ahead of what was flown once, or cannot be. */
     private static final Pattern NEVER = Pattern.compile(
-            "(?:.* )?(?:not yet|used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
+            "(?:.* )?(?:not yet|(?:i|we|he|she)(?:'ve| have|'s| has)? (?:did|flew|done|flown) (?:some |about |over )?\\d{2,}|used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
 
     /** "We have dropped the heart." */
     private static final Pattern DROPPED = Pattern.compile(

@@ -42,8 +42,9 @@ final class Exchanges {
     private static final String BOTH = "(?:the|my|that) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?:the|my|that) ";
 
     private static final List<Pattern> SWAPS = List.of(
-            Pattern.compile("\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around )?"
-                    + BOTH + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about))"),
+            Pattern.compile("\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around |the order of )?"
+                    + BOTH + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about|so)\\b)"),
+            Pattern.compile("\\b(?:has|have|we|i|i've|we've) (?:now |just )?(?:swapped|exchanged|switched) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?<new>[^.,;:\\n!(]{3,30}?)(?=\\s*(?:[.,;:\\n!(]|$))"),
             Pattern.compile(
                     "\\b" + BOTH
                             + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
@@ -63,12 +64,17 @@ final class Exchanges {
     /** Of several figures the last is meant, which is not sure where the sentence names others that are flown. */
     private static final Pattern OUT = Pattern.compile(
             "\\b(?:there's|there is|there will be|with|but|and|except|i do|we do|i have|this time|today|now) no (?<old>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|in it)\\b)"
-                    + "|\\b(?:without|minus|leaving out|leave out|except for|apart from|not doing) (?:the|my|any) (?<gone>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but)\\b)");
+                    + "|\\b(?:without|minus|leaving out|leave out|except for|apart from|not doing|(?:i|we|i've|we've|have|has) (?:now |also |just )?(?:dropped|scrapped|removed|deleted|cut out|left out|taken out|cut)) (?:the|my|any) (?<gone>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|altogether|completely|because)\\b)");
 
     /** "Each 12 seconds, apart from the spin": nothing is left out. */
     private static final Pattern TIMES = Pattern.compile("\\b(?:secs?|seconds?|apart from the \\w+ which)\\b");
 
+    /** A line that goes on in a letter that was answered. */
+    private static final Pattern BROKEN = Pattern.compile("\\n[> ]*>[> ]*");
+
     private final Text text;
+    /** The text, as long as it is, without the ends of such lines. */
+    private final String said;
     private final List<Sentence> sentences;
     private final Map<String, Set<Integer>> flownIn;
     private final Reading reading;
@@ -76,6 +82,7 @@ final class Exchanges {
 
     Exchanges(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
         this.text = text;
+        this.said = BROKEN.matcher(text.folded()).replaceAll(broken -> " ".repeat(broken.group().length()));
         this.sentences = sentences;
         this.flownIn = flownIn(heard);
         this.reading = reading;
@@ -88,8 +95,8 @@ final class Exchanges {
             return false;
         }
         int before = changes.size();
-        Matcher out = OUT.matcher(text.folded()).region(sentence.start(), sentence.end());
-        boolean isOfTimes = TIMES.matcher(text.folded())
+        Matcher out = OUT.matcher(said).region(sentence.start(), sentence.end());
+        boolean isOfTimes = TIMES.matcher(said)
                 .region(sentence.start(), sentence.end())
                 .find();
         while (!isOfTimes && out.find()) {
@@ -101,12 +108,12 @@ final class Exchanges {
         }
         int swapped = changes.size();
         for (Pattern swap : SWAPS) {
-            Matcher found = swap.matcher(text.folded()).region(sentence.start(), sentence.end());
-            while (found.find()) {
+            Matcher found = swap.matcher(said).region(sentence.start(), sentence.end());
+            while (changes.size() == swapped && found.find()) {
                 swap(found, at);
             }
         }
-        Matcher other = OUT_AND_IN.matcher(text.folded()).region(sentence.start(), sentence.end());
+        Matcher other = OUT_AND_IN.matcher(said).region(sentence.start(), sentence.end());
         if (changes.size() == swapped && other.find()) {
             Draft old = only(reading.read(other.start("old"), other.end("old")));
             List<Draft> now = figures(reading.read(other.start("new"), other.end("new")));
@@ -115,9 +122,9 @@ final class Exchanges {
             }
         }
         for (Pattern change : CHANGES) {
-            Matcher found = change.matcher(text.folded()).region(sentence.start(), sentence.end());
+            Matcher found = change.matcher(said).region(sentence.start(), sentence.end());
             if (changes.size() == swapped && found.find() && exchange(found, at)) {
-                Matcher more = AND.matcher(text.folded()).region(found.end(), sentence.end());
+                Matcher more = AND.matcher(said).region(found.end(), sentence.end());
                 while (more.lookingAt() && exchange(more, at)) {
                     more.region(more.end(), sentence.end());
                 }

@@ -38,7 +38,7 @@ final class Foot {
 
     /** "A axis = along the crowd, B axis = across": what letters mean. */
     private static final Pattern LEGEND = Pattern.compile(
-            "\\W*\\p{L}{1,6}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,6}(?: axis)? ?= ?[^,;=\\n]+)+");
+            "\\W*\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+)+");
 
     /** "3. Aircraft: two-seater, red and white": a field of a form. */
     private static final Pattern FIELD = Pattern.compile(

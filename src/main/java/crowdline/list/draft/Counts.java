@@ -23,7 +23,7 @@ final class Counts {
 
     private void counts() {
         String turn =
-                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $| to | left | right )|goe)(?: of| in| to| or so)?";
+                "(?: (?:full|complete|upright|big|whole))? (?:turn|rotation|rev|revolution|time round|round(?= $| to | left | right | · )|goe)(?: of| in| to| or so)?";
         addOfFigure(
                 " turn | rotation ",
                 Sayings.NUM + " (?:or|to|and|maybe|perhaps?|possibly) " + Sayings.NUM + " (?:turn|rotation)",
@@ -58,7 +58,7 @@ final class Counts {
         addOfFigure(
                 "¤",
                 "(?<=¤[·/ ]{0,40} )" + Sayings.NUM + "(?= $| left| right| to | ·)",
-                (draft, found) -> !isOfTwo(draft) && !isWhichPass(draft) && count(1).say(draft, found));
+                (draft, found) -> isWhichPass(draft) || (!isOfTwo(draft) && count(1).say(draft, found)));
         addOfFigure(
                 "half|quarter|three-quarter",
                 "(half|quarter|three-quarter)(?= ¤| $)",

@@ -130,11 +130,19 @@ public final class Canopy {
             return;
         }
         boolean isUnder = UNDER_CANOPY.contains(before.figure());
-        if (down.figure().equals("landing") && (isUnder || before.figure().equals(LANDING))) {
+        boolean isDown = isUnder
+                || before.figure().equals(LANDING)
+                || (isNoun(draft) && lines.stream().anyMatch(line -> line.means(DESCENT)));
+        if (down.figure().equals("landing") && isDown) {
             draft.mean(new Names.Sense(LANDING, LANDING, false, List.of()));
         } else if (isUnder && down.weak() && down.choices().contains("landing")) {
             draft.mean(new Names.Sense(DESCENT, DESCENT, false, List.of()));
         }
+    }
+
+    /** "Landings on the cross", not "plane lands". */
+    private static boolean isNoun(Draft draft) {
+        return draft.name().stream().anyMatch(word -> word.plain().equals("landing"));
     }
 
     /** Of what is only timed nothing is known. */

@@ -33,6 +33,10 @@ public final class PieceReader {
 
     private static final int LONGEST_NAMED = 4;
 
+    private static final Set<String> CALLING = Set.of("it's", "its", "it", "i'm", "is", "im", "here");
+
+    private static final int LAST_CALLER = 3;
+
     private final Names names;
     private final Spelling spelling;
     private final Somebody somebody;
@@ -60,7 +64,7 @@ public final class PieceReader {
         List<Word> spelt = Naming.sidesAhead(countsAhead(IntStream.range(0, words.size())
                 .mapToObj(i -> somebody.is(text, words, i)
                                 || isAddress(words, i)
-                                || (i > 0 && (isAddress(words, i - 1) || isPilot(words)))
+                                || (i > 0 && (isAddress(words, i - 1) || isPilot(words) || isCaller(words, i)))
                         ? words.get(i)
                         : surelySpelt(words.get(i)))
                 .toList()));
@@ -137,6 +141,11 @@ public final class PieceReader {
     /** "PILOT NEV CARDLE" flies no circle. */
     private static boolean isPilot(List<Word> words) {
         return words.size() <= LONGEST_NAMED && words.get(0).plain().equals("pilot");
+    }
+
+    /** "Hi it's Cass": somebody's name is no pass. */
+    private static boolean isCaller(List<Word> words, int at) {
+        return at <= LAST_CALLER && Manner.GREETING.has(words.get(0)) && CALLING.contains(words.get(at - 1).plain());
     }
 
     /** "Barrel roll barrel roll to the left", behind a slip: a name of several words said twice in one breath is said once. */

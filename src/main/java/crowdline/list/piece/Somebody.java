@@ -12,6 +12,8 @@ final class Somebody {
     private static final Set<String> TITLES =
             Set.of("Mr", "Mrs", "Ms", "Miss", "Dr", "Sir", "Dame", "Capt", "Cpt", "Herr", "Frau");
 
+    private static final Set<String> ARTICLES = Set.of("a", "an", "the", "my", "our", "his", "her");
+
     /** A name with as many letters is near to some figure's by chance. */
     private static final int SHORTEST_SPELT = 4;
 
@@ -29,7 +31,10 @@ final class Somebody {
 
     /** Whether a word of a piece is the name of somebody. */
     boolean is(Text text, List<Word> piece, int at) {
-        return isWithinALine(text, piece.get(at)) || isSurname(text, piece, at) || isType(text, piece.get(at));
+        return isWithinALine(text, piece.get(at))
+                || isSurname(text, piece, at)
+                || isType(text, piece.get(at))
+                || isNamed(text, piece, at);
     }
 
     /** The second of two names that are all of a piece: "Bryony Lund" is no landing. */
@@ -43,6 +48,18 @@ final class Somebody {
                 && !spelling.isKnown(first)
                 && !spelling.isEveryday(first)
                 && spelling.nearest(first).isEmpty();
+    }
+
+    /** "A Merrow Kestrine": within a sentence, two capitals behind an article are a name. */
+    private boolean isNamed(Text text, List<Word> piece, int at) {
+        return at > 0
+                && at + 1 < piece.size()
+                && text.hasSmallLetters()
+                && ARTICLES.contains(piece.get(at - 1).plain())
+                && !isCapital(text, piece.get(at - 1))
+                && isCapital(text, piece.get(at))
+                && isCapital(text, piece.get(at + 1))
+                && !spelling.isKnown(piece.get(at + 1));
     }
 
     /** Whether a word is the name of an aircraft, with a number behind it. */

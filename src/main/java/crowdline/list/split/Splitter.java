@@ -139,7 +139,7 @@ public final class Splitter {
                 words = count.end();
                 numbered = true;
             }
-            while (words < end && Character.isWhitespace(folded.charAt(words))) {
+            while (words < end && (Character.isWhitespace(folded.charAt(words)) || folded.charAt(words) == '>')) {
                 words++;
             }
             lines.add(new Line(start, end, words, numbered));

@@ -45,6 +45,9 @@ final class Heads {
 
     static final Field NUMBER = new Field(List.of(), List.of(), Kind.SILENT);
     static final Field WHO = new Field(List.of("who"), List.of(), Kind.SILENT);
+    /** Of a turn which way, of anything else at which end. */
+    private static final Field SIDE = new Field(List.of(), List.of(), Kind.VALUE);
+
     static final Field REMARK = new Field(List.of(), List.of(), Kind.REMARK);
 
     static final Pattern BARE = Pattern.compile("\\d{1,6}(?:\\.\\d+)?");
@@ -238,7 +241,10 @@ final class Heads {
         if (has(words, "g", "gs")) {
             return unit("g");
         }
-        if (has(words, "where", "place", "position", "location", "end", "side")) {
+        if (has(words, "side")) {
+            return SIDE;
+        }
+        if (has(words, "where", "place", "position", "location", "end")) {
             return new Field(List.of(), List.of("end"), Kind.VALUE);
         }
         if (has(words, "who", "crew", "callsign", "ship", "aircraft")) {
