@@ -46,6 +46,11 @@ final class Foot {
                     + "|colou?rs?|colou?r scheme|minimum height|slot|date|venue|club|licence|insurance|sponsor|weight|engine|home base|home airfield)(?:s|\\(s\\))?\\s?[:?].*",
             Pattern.DOTALL);
 
+    /** The same of what nobody flies, whatever it names: "Slot length: 9 min incl. tow". */
+    private static final Pattern NO_FIGURES = Pattern.compile(
+            "\\W*(?:\\d{1,2}[.)]\\s*)(?:slot(?: length| time)?|length of slot|music|min(?:imum)? (?:height|altitude)|contact(?: on the day)?|phone|e-?mail|anything else|other information|insurance|licence)(?:s|\\(s\\))?\\s?[:?].*",
+            Pattern.DOTALL);
+
     /** "8. What should the audience look out for?" */
     private static final Pattern ASKED =
             Pattern.compile("\\W*(?:\\d{1,2}[.)]\\s*)(?:what|which|who|how|where|when|is|are|do|does|any)\\b[^?]*\\?\\W*");
@@ -78,6 +83,7 @@ final class Foot {
                 || MARKED_HEAD.matcher(said).matches()
                 || LEGEND.matcher(said).matches()
                 || (FIELD.matcher(said).matches() && pieces.stream().noneMatch(Heard::isFigure))
+                || NO_FIGURES.matcher(said).matches()
                 || ASKED.matcher(said).matches()
                 || PART.matcher(said).matches()
                 || (!sentence.numbered() && HOUR.matcher(said).matches())

@@ -12,7 +12,8 @@ final class Weather {
 
     private static final Pattern AHEAD = Pattern.compile(
             "(?:[\\W\\d]|no\\. )*(?:(?:if|when|should|in|on|by|for|with|below|under|at)\\b"
-                    + "(?:[ \\w'()<>-]{0,30}?) )?(?:the |a |an |any |of )*" + OTHER + "\\b.*",
+                    + "(?:[ \\w'()<>-]{0,30}?) )?(?:the |a |an |any |of )*" + OTHER + "\\b.*"
+                    + "|(?:the |a |our |my )?(?:rolling|flat|low|limited|reduced|bad[- ]weather) (?:show|display|programme|routine)\\b(?! (?:starts|begins|is as follows)).*",
             Pattern.DOTALL);
 
     private static final Pattern ALLOWS = Pattern.compile(

@@ -28,6 +28,9 @@ final class Naming {
 
     private static final Set<String> NO_ROLLS = Set.of("toilet", "loo", "tissue", "paper", "drum", "bog", "bacon");
 
+    /** "A rolling show" has no loops. */
+    private static final Set<String> SHOWS = Set.of("show", "display", "programme", "routine");
+
     private static final Set<String> FOR = Set.of("for", "about", "around", "roughly", "some", "nearly");
 
     private static final Set<String> PARTS = Set.of("half", "quarter", "three-quarter");
@@ -82,9 +85,10 @@ final class Naming {
 
     /** "Toilet roll", "drum roll". */
     private static boolean isNoRoll(List<Word> words, int at) {
-        return at > 0
-                && words.get(at).plain().equals("roll")
-                && NO_ROLLS.contains(words.get(at - 1).plain());
+        boolean isShow =
+                at + 1 < words.size() && SHOWS.contains(words.get(at + 1).plain());
+        return words.get(at).plain().startsWith("roll")
+                && (isShow || (at > 0 && NO_ROLLS.contains(words.get(at - 1).plain())));
     }
 
     /** "Jump leader": somebody. */

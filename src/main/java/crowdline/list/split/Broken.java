@@ -51,8 +51,9 @@ final class Broken {
         }
         Line line = lines.get(at);
         Line next = lines.get(at + 1);
+        boolean isRemark = written(line).endsWith("]") && !written(next).startsWith("[");
         boolean isMessage = chat.words(next.start(), next.end()) > next.start();
-        if (isMessage || line.isBlank() || next.isBlank() || next.numbered()) {
+        if (isMessage || isRemark || line.isBlank() || next.isBlank() || next.numbered()) {
             return false;
         }
         if (isOfABroken[at]) {

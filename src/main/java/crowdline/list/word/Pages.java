@@ -3,15 +3,21 @@ package crowdline.list.word;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** What stands at the head and the foot of printed pages, in the middle of a sentence that was copied out of them. */
+/** What a text copied out of printed pages has in the middle of its sentences: their heads and feet, and letters that refer to a drawing. */
 final class Pages {
     private static final Pattern EDGE = Pattern.compile(
-            "(?m)^[^\\n]{0,90}(?:\\s{2,}|\\s[-–—|·]\\s|^)page \\d{1,3}(?: ?(?:of|/) ?\\d{1,3})?[ \\t.]*$"
+            "(?m)^[^\\n]{0,90}(?:\\s{2,}|\\s[-–—|·]\\s|^)page \\d{1,3}(?: ?(?:of|/) ?\\d{1,3})?[ \\t.]*(?:\\n[-=_–—]{10,}[ \\t]*)?$"
                     + "|^[ \\t]*[-–—] ?\\d{1,3} ?[-–—][ \\t]*$");
+
+    /** "A pass (b)": where a drawing or a table tells more. */
+    private static final Pattern REFERENCE = Pattern.compile("(?<=[\\p{L}\\d\"'] )\\([a-z]\\)");
+
+    /** Fewer may mean something. */
+    private static final int LEAST_REFERENCES = 5;
 
     private Pages() {}
 
-    /** The text, as long as it was, with spaces in their place where a sentence goes on behind them. */
+    /** The text, as long as it was, with spaces in place of what stands between two parts of a sentence. */
     static String without(String folded) {
         StringBuilder text = new StringBuilder(folded);
         Matcher edge = EDGE.matcher(folded);
@@ -32,6 +38,7 @@ final class Pages {
                 text.setCharAt(i, ' ');
             }
         }
-        return text.toString();
+        Matcher reference = REFERENCE.matcher(text);
+        return reference.results().count() < LEAST_REFERENCES ? text.toString() : reference.replaceAll("   ");
     }
 }
