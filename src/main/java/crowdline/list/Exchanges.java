@@ -42,9 +42,12 @@ final class Exchanges {
     private static final String BOTH = "(?:the|my|that) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?:the|my|that) ";
 
     private static final List<Pattern> SWAPS = List.of(
-            Pattern.compile("\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around |the order of )?"
-                    + BOTH + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about|so)\\b)"),
-            Pattern.compile("\\b(?:has|have|we|i|i've|we've) (?:now |just )?(?:swapped|exchanged|switched) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?<new>[^.,;:\\n!(]{3,30}?)(?=\\s*(?:[.,;:\\n!(]|$))"),
+            Pattern.compile(
+                    "\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around |the order of )?"
+                            + BOTH
+                            + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about|so)\\b)"),
+            Pattern.compile(
+                    "\\b(?:has|have|we|i|i've|we've) (?:now |just )?(?:swapped|exchanged|switched) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?<new>[^.,;:\\n!(]{3,30}?)(?=\\s*(?:[.,;:\\n!(]|$))"),
             Pattern.compile(
                     "\\b" + BOTH
                             + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
@@ -75,6 +78,7 @@ final class Exchanges {
     private final Text text;
     /** The text, as long as it is, without the ends of such lines. */
     private final String said;
+
     private final List<Sentence> sentences;
     private final Map<String, Set<Integer>> flownIn;
     private final Reading reading;
@@ -82,7 +86,8 @@ final class Exchanges {
 
     Exchanges(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
         this.text = text;
-        this.said = BROKEN.matcher(text.folded()).replaceAll(broken -> " ".repeat(broken.group().length()));
+        this.said = BROKEN.matcher(text.folded())
+                .replaceAll(broken -> " ".repeat(broken.group().length()));
         this.sentences = sentences;
         this.flownIn = flownIn(heard);
         this.reading = reading;
@@ -96,9 +101,8 @@ final class Exchanges {
         }
         int before = changes.size();
         Matcher out = OUT.matcher(said).region(sentence.start(), sentence.end());
-        boolean isOfTimes = TIMES.matcher(said)
-                .region(sentence.start(), sentence.end())
-                .find();
+        boolean isOfTimes =
+                TIMES.matcher(said).region(sentence.start(), sentence.end()).find();
         while (!isOfTimes && out.find()) {
             String group = out.group("old") == null ? "gone" : "old";
             Draft old = only(reading.read(out.start(group), out.end(group)));

@@ -37,8 +37,8 @@ final class Foot {
     private static final Pattern MARKED_HEAD = Pattern.compile("#{2,4}\\s.*", Pattern.DOTALL);
 
     /** "A axis = along the crowd, B axis = across": what letters mean. */
-    private static final Pattern LEGEND = Pattern.compile(
-            "\\W*\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+)+");
+    private static final Pattern LEGEND =
+            Pattern.compile("\\W*\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+)+");
 
     /** "3. Aircraft: two-seater, red and white": a field of a form. */
     private static final Pattern FIELD = Pattern.compile(
@@ -52,8 +52,8 @@ final class Foot {
             Pattern.DOTALL);
 
     /** "8. What should the audience look out for?" */
-    private static final Pattern ASKED =
-            Pattern.compile("\\W*(?:\\d{1,2}[.)]\\s*)(?:what|which|who|how|where|when|is|are|do|does|any)\\b[^?]*\\?\\W*");
+    private static final Pattern ASKED = Pattern.compile(
+            "\\W*(?:\\d{1,2}[.)]\\s*)(?:what|which|who|how|where|when|is|are|do|does|any)\\b[^?]*\\?\\W*");
 
     private static final int LONGEST_NAME = 3;
 

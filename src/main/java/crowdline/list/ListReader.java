@@ -33,7 +33,8 @@ public final class ListReader {
                     + " wrote\\s*:.*|-{2,}.*(?:message|mail|forwarded|original).*|sent from .*)");
 
     /** Ahead of a letter that was answered. */
-    private static final Pattern QUOTES = Pattern.compile("\\bwrote\\s*:|-{2,} ?(?:begin |start of )?(?:(?:the |an? )?(?:original|forwarded|weitergeleitete|urspr)|message\\b).*");
+    private static final Pattern QUOTES = Pattern.compile(
+            "\\bwrote\\s*:|-{2,} ?(?:begin |start of )?(?:(?:the |an? )?(?:original|forwarded|weitergeleitete|urspr)|message\\b).*");
 
     private static final Pattern ANOTHER =
             Pattern.compile("\\b(?:last (?:year|time|week|season)|same as|as before)\\b");

@@ -80,8 +80,8 @@ final class Prelude {
             Set.of("display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act");
 
     /** Right behind a word that names a figure elsewhere: "Parachute team, six jumpers". */
-    private static final Pattern TEAM =
-            Pattern.compile("(?:^|.* )(?:parachute|jump|freefall|canopy|formation|hover) team\\b.*|(?:^|.* )formation of (?:\\d|two|three|four|five|six|seven|eight|nine)\\b.*");
+    private static final Pattern TEAM = Pattern.compile(
+            "(?:^|.* )(?:parachute|jump|freefall|canopy|formation|hover) team\\b.*|(?:^|.* )formation of (?:\\d|two|three|four|five|six|seven|eight|nine)\\b.*");
 
     /** Of an act: "Second half:". */
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
@@ -229,7 +229,8 @@ final class Prelude {
                 .toList();
         return left.size() <= LONGEST_WHO
                 && left.stream()
-                        .allMatch(word -> WHO.contains(word.plain()) || NUMBER_OF.contains(word.plain()) || word.number() != null)
+                        .allMatch(word ->
+                                WHO.contains(word.plain()) || NUMBER_OF.contains(word.plain()) || word.number() != null)
                 && (left.isEmpty()
                         ? !piece.isSilent() && !piece.isDetail()
                         : piece.words().stream().anyMatch(word -> WHO.contains(word.plain())));

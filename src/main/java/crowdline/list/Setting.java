@@ -25,7 +25,17 @@ final class Setting {
             "afterburner");
 
     private static final Set<String> DONE = Set.of(
-            "accelerate", "accelerating", "accel", "acceleration", "decelerate", "decelerating", "clean", "dirty", "configure", "stay", "slow");
+            "accelerate",
+            "accelerating",
+            "accel",
+            "acceleration",
+            "decelerate",
+            "decelerating",
+            "clean",
+            "dirty",
+            "configure",
+            "stay",
+            "slow");
 
     /** Beside either of them. */
     private static final Set<String> HOW = Set.of(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.list.about.AboutAct;
 import crowdline.list.line.ListLine;
+import crowdline.list.line.Side;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -177,5 +178,108 @@ class WhatStandsBesideTest {
                                 "Sat 14.30 / Jules Amankwah / biplane / 6 min~~loop~spin~low pass".replace('~', '\n')))
                         .pilot())
                 .isEqualTo("Jules Amankwah");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "A/ pair, from the right, close formation, 400 kt, run-in | run-in",
+                "B/ lead: slow roll R-L | slow-roll",
+                "SOLO from the left, 4pt roll at 200 ft | four-point-roll",
+                "pair loop | formation-loop",
+                "#1 and #4 crossover at centre | opposition-pass",
+                "number 2: Immelmann | half-loop-with-roll-out-on-top"
+            })
+    void whoFliesStandsAheadOfIt(String told, String flown) {
+        assertFlown("loop~" + told + "~low pass", "loop " + flown + " low-pass");
+        assertThat(read("loop~" + told + "~low pass").get(1).count()).isNull();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"pass 2: right to left, 300 ft", "PASS 3 - from the right, 300 ft"})
+    void theNumberOfAPassCountsNone(String told) {
+        ListLine pass = read("loop~" + told + "~stall turn").get(1);
+
+        assertThat(pass.figure()).isEqualTo("low pass");
+        assertThat(pass.count()).isNull();
+        assertThat(pass.note()).isNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "360 orbit to the left, 45 deg bank, over the field | steep-turn",
+                "snap roll x2 on the 45 up | flick-roll",
+                "4pt roll, alternating | four-point-roll",
+                "break, two go left, one right (not yet landing) | break",
+                "release over the centre (tug breaks off to the right) | tow-release",
+                "take-off, AB | take-off",
+                "torque roll <-- we'd like your drum roll | torque-roll",
+                "spin, flat, 5 turns or so | flat-spin",
+                "pull up, 1.5 rolls | vertical-roll-up",
+                "vertical pull with 2 aileron rolls | vertical-roll-up",
+                "eight-sided loop | loop",
+                "tight 270 right | steep-turn"
+            })
+    void whatIsSaidOfAFigureIsNoOther(String told, String flown) {
+        assertFlown("barrel roll~" + told + "~low pass", "barrel-roll " + flown + " low-pass");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Heights are entry heights.",
+                "I did 214 loops once in one go.",
+                "Roll rate 300 degrees a second.",
+                "We dropped the heart.",
+                "A axis = along the crowd, B axis = across.",
+                "PILOT NEV CARDLE"
+            })
+    void whatIsOnlyToldIsNotFlown(String told) {
+        assertFlown(
+                "loop~stall turn~barrel roll~spin~low pass~landing~~" + told,
+                "loop stall-turn barrel-roll spin low-pass landing");
+    }
+
+    @Test
+    void aNameIsNoMisspeltFigure() {
+        assertFlown("hi its Cass from the yellow biplane, loop, spin, low pass", "loop spin low-pass");
+        assertFlown("loop, spin, low pass.~I fly a Merrow Kestrine 330.", "loop spin low-pass");
+    }
+
+    @Test
+    void whatTheSameFigureIsCalledInBracketsHidesNothing() {
+        ListLine turn = read("loop~Turn (= stall turn / hammerhead) to the left, 270 km/h~low pass")
+                .get(1);
+
+        assertThat(turn.side()).isEqualTo(Side.LEFT);
+        assertThat(turn.entryKt()).isEqualTo(146);
+    }
+
+    @Test
+    void aHelicopterTurnsWhereItStands() {
+        assertFlown(
+                "take-off~hover at centre~turn 360 to the left~sideways flight~hover~turn to face the crowd~bow~landing",
+                "take-off hover pedal-turn sideways-flight hover pedal-turn bow landing");
+        assertFlown("hover~pirouette left, 360 deg, on the spot~bow~landing", "hover pedal-turn bow landing");
+    }
+
+    @Test
+    void speedsWithDotsAreSpeeds() {
+        assertThat(read("loop~run-in at 280 m.p.h. from the left~low pass")
+                        .get(1)
+                        .entryKt())
+                .isEqualTo(243);
+    }
+
+    @Test
+    void aFigureThatChangedPlacesTakesTheTimeOfItsPlace() {
+        List<ListLine> lines = read("0:10 loop~0:40 slow roll~1:10 stall turn~1:40 spin~2:10 barrel roll~2:40 low pass"
+                + "~~I have swapped the stall turn and the spin.");
+
+        assertThat(lines.get(2).figure()).isEqualTo("spin");
+        assertThat(lines).extracting(ListLine::beginsS).containsExactly(10.0, 40.0, 70.0, 100.0, 130.0, 160.0);
     }
 }

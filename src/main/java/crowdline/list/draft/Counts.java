@@ -73,7 +73,8 @@ final class Counts {
     private static boolean isOfTwo(Draft draft) {
         Names.Sense sense = draft.sense();
         return sense != null
-                && Set.of("mirror pass", "opposition pass", "synchro split", "bomb burst").contains(sense.figure());
+                && Set.of("mirror pass", "opposition pass", "synchro split", "bomb burst")
+                        .contains(sense.figure());
     }
 
     /** "Pass 2": which of several. */

@@ -130,14 +130,21 @@ public final class Canopy {
             return;
         }
         boolean isUnder = UNDER_CANOPY.contains(before.figure());
-        boolean isDown = isUnder
-                || before.figure().equals(LANDING)
-                || (isNoun(draft) && lines.stream().anyMatch(line -> line.means(DESCENT)));
+        boolean isDown = isUnder || before.figure().equals(LANDING) || (isNoun(draft) && isComingDown(lines));
         if (down.figure().equals("landing") && isDown) {
             draft.mean(new Names.Sense(LANDING, LANDING, false, List.of()));
         } else if (isUnder && down.weak() && down.choices().contains("landing")) {
             draft.mean(new Names.Sense(DESCENT, DESCENT, false, List.of()));
         }
+    }
+
+    /** Whether canopies are open, and no aircraft has come since. */
+    private static boolean isComingDown(List<Draft> lines) {
+        int last = lines.size() - 1;
+        while (last >= 0 && !lines.get(last).means(DESCENT) && !lines.get(last).means("low pass")) {
+            last--;
+        }
+        return last >= 0 && lines.get(last).means(DESCENT);
     }
 
     /** "Landings on the cross", not "plane lands". */

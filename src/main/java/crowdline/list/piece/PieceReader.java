@@ -13,6 +13,7 @@ import crowdline.list.word.Word;
 import crowdline.list.word.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -30,12 +31,6 @@ public final class PieceReader {
 
     /** So many letters are no other word by chance. */
     private static final int LONG_WORD = 6;
-
-    private static final int LONGEST_NAMED = 4;
-
-    private static final Set<String> CALLING = Set.of("it's", "its", "it", "i'm", "is", "im", "here");
-
-    private static final int LAST_CALLER = 3;
 
     private final Names names;
     private final Spelling spelling;
@@ -62,11 +57,7 @@ public final class PieceReader {
     public List<Draft> read(Text text, int from, int to) {
         List<Word> words = text.words(from, to);
         List<Word> spelt = Naming.sidesAhead(countsAhead(IntStream.range(0, words.size())
-                .mapToObj(i -> somebody.is(text, words, i)
-                                || isAddress(words, i)
-                                || (i > 0 && (isAddress(words, i - 1) || isPilot(words) || isCaller(words, i)))
-                        ? words.get(i)
-                        : surelySpelt(words.get(i)))
+                .mapToObj(i -> somebody.is(text, words, i) ? words.get(i) : surelySpelt(words.get(i)))
                 .toList()));
         List<Found> found = saidOnce(spelt, Arrival.isSaid(text, spelt) ? naming.of(spelt, true) : naming.of(spelt));
         found = found.isEmpty() ? Arrival.of(text, spelt) : found;
@@ -133,21 +124,6 @@ public final class PieceReader {
         return drafts;
     }
 
-    /** "Saludos, Nuria": neither word is misspelt. */
-    private static boolean isAddress(List<Word> words, int at) {
-        return Manner.GREETING.has(words.get(at)) || (at == 0 && Manner.PARTING.has(words.get(at)));
-    }
-
-    /** "PILOT NEV CARDLE" flies no circle. */
-    private static boolean isPilot(List<Word> words) {
-        return words.size() <= LONGEST_NAMED && words.get(0).plain().equals("pilot");
-    }
-
-    /** "Hi it's Cass": somebody's name is no pass. */
-    private static boolean isCaller(List<Word> words, int at) {
-        return at <= LAST_CALLER && Manner.GREETING.has(words.get(0)) && CALLING.contains(words.get(at - 1).plain());
-    }
-
     /** "Barrel roll barrel roll to the left", behind a slip: a name of several words said twice in one breath is said once. */
     private static List<Found> saidOnce(List<Word> words, List<Found> found) {
         List<Found> once = new ArrayList<>();
@@ -194,7 +170,7 @@ public final class PieceReader {
         if (words.size() > 8
                 || (!stands && isShort && !isAName)
                 || tellsOfASpeed(words, read)
-                || (!words.isEmpty() && (isAddress(words, 0) || Manner.HEADING.has(words.get(0))))) {
+                || (!words.isEmpty() && (Somebody.isAddress(words, 0) || Manner.HEADING.has(words.get(0))))) {
             return null;
         }
         List<Word> spelt = words.stream()
@@ -272,6 +248,7 @@ public final class PieceReader {
                 if (again.sense().figure().equals(main.sense().figure())
                         && (isStroke || Between.isInBrackets(text, words.get(main.from()), words.get(again.from())))) {
                     Arrays.fill(taken, again.from(), again.to(), true);
+                    Collections.fill(plain.subList(again.from(), again.to()), "·");
                 }
             }
             if (found.size() > 1) {

@@ -1,6 +1,7 @@
 package crowdline.list.piece;
 
 import crowdline.list.name.Spelling;
+import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import java.util.List;
@@ -23,6 +24,13 @@ final class Somebody {
     private static final Pattern BEHIND_TYPE = Pattern.compile(
             "(?si)[ -]\\d{1,4}\\b(?! ?(?:kts?|knots|ft|feet|m|km|s|secs?|g|turns?|points?|pt|x|times|deg|°)\\b).*");
 
+    /** "Pilot", and the longest name behind it. */
+    private static final int LONGEST_NAMED = 4;
+
+    private static final Set<String> CALLING = Set.of("it's", "its", "it", "i'm", "is", "im", "here");
+
+    private static final int LAST_CALLER = 3;
+
     private final Spelling spelling;
 
     Somebody(Spelling spelling) {
@@ -34,7 +42,26 @@ final class Somebody {
         return isWithinALine(text, piece.get(at))
                 || isSurname(text, piece, at)
                 || isType(text, piece.get(at))
-                || isNamed(text, piece, at);
+                || isNamed(text, piece, at)
+                || isAddress(piece, at)
+                || (at > 0 && (isAddress(piece, at - 1) || isPilot(piece) || isCaller(piece, at)));
+    }
+
+    /** "Saludos, Nuria": neither word is misspelt. */
+    static boolean isAddress(List<Word> words, int at) {
+        return Manner.GREETING.has(words.get(at)) || (at == 0 && Manner.PARTING.has(words.get(at)));
+    }
+
+    /** "PILOT NEV CARDLE" flies no circle. */
+    private static boolean isPilot(List<Word> words) {
+        return words.size() <= LONGEST_NAMED && words.get(0).plain().equals("pilot");
+    }
+
+    /** "Hi it's Cass": somebody's name is no pass. */
+    private static boolean isCaller(List<Word> words, int at) {
+        return at <= LAST_CALLER
+                && Manner.GREETING.has(words.get(0))
+                && CALLING.contains(words.get(at - 1).plain());
     }
 
     /** The second of two names that are all of a piece: "Bryony Lund" is no landing. */

@@ -31,7 +31,8 @@ public record Sentence(int start, int end, int line, boolean numbered, List<Piec
         int breaks = 0;
         for (int i = start;
                 i < pieces.get(0).from()
-                        && Character.isWhitespace(text.written().charAt(i));
+                        && (Character.isWhitespace(text.written().charAt(i))
+                                || text.written().charAt(i) == '>');
                 i++) {
             breaks += text.written().charAt(i) == '\n' ? 1 : 0;
         }

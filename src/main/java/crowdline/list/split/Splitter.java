@@ -38,8 +38,7 @@ public final class Splitter {
             + "|(?<dash>\\s<-+|\\t+|\\|+| {3,}(?=\\S)|\\s[-–—]+\\s|:(?=\\s|$))");
 
     /** As many end what the commas between them part. */
-    private static final Pattern SEMICOLONS =
-            Pattern.compile("(?=.*,)(?:[^;]*[^;\\s|];\\s){3}.*", Pattern.DOTALL);
+    private static final Pattern SEMICOLONS = Pattern.compile("(?=.*,)(?:[^;]*[^;\\s|];\\s){3}.*", Pattern.DOTALL);
 
     private static final Pattern UNPUNCTUATED = Pattern.compile("(?:[^.,;:!?\\n]*?\\bi [a-z]+\\b){3}[^.,;:!?\\n]*");
 
@@ -194,10 +193,8 @@ public final class Splitter {
         running = new Running(text.folded(), line.words(), end);
         isUnpunctuated =
                 UNPUNCTUATED.matcher(text.folded()).region(line.words(), end).matches();
-        boolean areStops = SEMICOLONS
-                .matcher(text.folded())
-                .region(line.words(), end)
-                .matches();
+        boolean areStops =
+                SEMICOLONS.matcher(text.folded()).region(line.words(), end).matches();
         List<Bracket> brackets = brackets(line.words(), end);
         int next = 0;
         while (found.find()) {
@@ -215,7 +212,8 @@ public final class Splitter {
                     || found.group("person") != null
                     || found.group("numbered") != null
                     || found.group("bare") != null;
-            boolean isStop = found.group("stop") != null || (areStops && found.group().equals(";"));
+            boolean isStop =
+                    found.group("stop") != null || (areStops && found.group().equals(";"));
             int pieceEnd = isWord ? found.start() : found.end();
             cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
             pieceStart = pieceEnd;

@@ -13,8 +13,8 @@ final class Commas {
 
     private static final int LEAST_CELLS = 3;
 
-    private static final Set<String> FLOWN =
-            Set.of("figure", "figures", "manoeuvre", "manoeuvres", "maneuver", "maneuvers", "element", "item", "what", "name");
+    private static final Set<String> FLOWN = Set.of(
+            "figure", "figures", "manoeuvre", "manoeuvres", "maneuver", "maneuvers", "element", "item", "what", "name");
 
     private static final Pattern CELL = Pattern.compile("(?:\"(?:[^\"\\n]|\"\")*\"|[^\",\\n]*)(?=(,)|$)");
 
@@ -47,7 +47,8 @@ final class Commas {
         int rows = 0;
         int start = head;
         int end = head;
-        while (start < folded.length() && commas(folded, start, lineEnd(folded, start)).size() == commas) {
+        while (start < folded.length()
+                && commas(folded, start, lineEnd(folded, start)).size() == commas) {
             end = lineEnd(folded, start);
             rows++;
             start = end + 1;

@@ -24,11 +24,12 @@ public record Text(
         SpeedUnit speeds,
         List<Called> names,
         boolean hasSmallLetters) {
-    private static final Pattern STRUCK_OUT = Pattern.compile("~~[^~\\n]{1,80}~~");
+    /** Struck out, or an empty line of a letter that was answered. */
+    private static final Pattern NOT_READ = Pattern.compile("~~[^~\\n]{1,80}~~|(?m)^[> \\t]*>[> \\t]*$");
 
     public static Text of(String written) {
-        String folded =
-                Idioms.without(Spoken.without(withoutStruckOut(Arrows.mended(Commas.mended(Scanned.mended(Pages.without(Words.folded(written))))))));
+        String folded = Idioms.without(Spoken.without(withoutWhatIsNotRead(
+                Arrows.mended(Commas.mended(Scanned.mended(Pages.without(Words.folded(written))))))));
         return new Text(
                 written,
                 folded,
@@ -39,10 +40,9 @@ public record Text(
                 written.chars().anyMatch(Character::isLowerCase));
     }
 
-    /** "~~Stall turn~~" is struck out: nobody reads it, and everything else stays where it is. */
-    private static String withoutStruckOut(String folded) {
-        return STRUCK_OUT
-                .matcher(folded)
+    /** "~~Stall turn~~" is struck out: nobody reads it, nor a line of ">" alone, and everything else stays where it is. */
+    private static String withoutWhatIsNotRead(String folded) {
+        return NOT_READ.matcher(folded)
                 .replaceAll(found -> " ".repeat(found.group().length()));
     }
 
