@@ -100,7 +100,8 @@ public final class Breaths {
         if (after.equals("–") || after.equals("—") || after.equals("-")) {
             return TORN;
         }
-        boolean title = before.endsWith(".") && HELD.contains(before.toLowerCase(Locale.UK));
+        boolean title =
+                isBeforeName(words, end - 1) || (before.endsWith(".") && HELD.contains(before.toLowerCase(Locale.UK)));
         boolean number = Character.isDigit(before.charAt(0)) || Character.isDigit(last);
         if (number || title) {
             return BEFORE_ITS_NAME;
@@ -118,11 +119,17 @@ public final class Breaths {
         while (last > 0 && "\"'”’)".indexOf(word.charAt(last)) >= 0) {
             last--;
         }
-        if (".!?…".indexOf(word.charAt(last)) < 0 || HELD.contains(word.toLowerCase(Locale.UK))) {
+        if (".!?…".indexOf(word.charAt(last)) < 0
+                || HELD.contains(word.toLowerCase(Locale.UK))
+                || isBeforeName(words, at)) {
             return false;
         }
         return at + 1 == words.size()
                 || !Character.isLowerCase(words.get(at + 1).codePointAt(0));
+    }
+
+    private static boolean isBeforeName(List<String> words, int at) {
+        return Sentences.isBeforeName(words.get(at), at == 0 ? "" : words.get(at - 1));
     }
 
     private static List<String> words(String text, int maxChars) {

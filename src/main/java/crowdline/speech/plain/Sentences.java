@@ -48,6 +48,9 @@ public final class Sentences {
             + "(?![,:;\\p{Pd}" + ".!?\\u2024\\u2026\\u203C\\u203D\\u2047-\\u2049])" + PARAGRAPH + "?"
             + "|" + PARAGRAPH);
 
+    /** "Capt.", "W.": a name follows. */
+    private static final Pattern BEFORE_NAME = Pattern.compile("(?:" + TITLES + "|[\\p{Lu}&&[^I]])\\.");
+
     private static final String LETTER = "\\p{IsAlphabetic}";
     private static final String IN_WORD = "[" + LETTER + "\\p{Nd}\\p{Pc}]";
 
@@ -82,6 +85,18 @@ public final class Sentences {
                 .filter(word -> hasWord(text, word.start(), word.end()))
                 .map(word -> new TextSpan(word.start(), word.end()))
                 .toList();
+    }
+
+    /**
+     * Whether a word is a title or an initial, whose full stop ends no sentence: "Capt.", "W.".
+     *
+     * @param before the word before it; after a number, "G." is a unit and may end one
+     */
+    static boolean isBeforeName(String word, String before) {
+        boolean isUnit = word.length() == 2
+                && !before.isEmpty()
+                && Character.isDigit(before.codePointBefore(before.length()));
+        return BEFORE_NAME.matcher(word).matches() && !isUnit;
     }
 
     private static boolean startsInLowerCase(String text, int from) {

@@ -8,6 +8,7 @@ import crowdline.live.event.FlightEvent;
 import crowdline.live.event.SlotTime;
 import crowdline.live.state.LiveState;
 import crowdline.patter.Plan;
+import crowdline.show.Show;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.util.List;
@@ -22,6 +23,10 @@ class SlotWordsTest {
     }
 
     private NowView at(LocalDateTime clock, LocalDateTime slot) {
+        return at(presenter, clock, slot);
+    }
+
+    private static NowView at(LivePresenter presenter, LocalDateTime clock, LocalDateTime slot) {
         LiveState state = SmallShow.after(new FlightEvent.ActChosen(
                 1,
                 "a1",
@@ -31,6 +36,16 @@ class SlotWordsTest {
                 null,
                 new SlotTime.OnClock(slot, ZoneId.of("UTC"))));
         return presenter.view(SmallShow.moment(5, Plan.EMPTY, state, clock)).now();
+    }
+
+    @Test
+    void anActThatIsCalledWithASmallLetterBeginsItsSentenceWithACapital() {
+        Show show = SmallShow.show();
+        LivePresenter team = new LivePresenter(
+                SmallShow.words(show.withAct(show.acts().get(0).withTitle("the Marram Four"))));
+        LocalDateTime slot = LocalDateTime.of(2026, 6, 6, 14, 30);
+        assertThat(at(team, slot.minusMinutes(5), slot).look()).contains(" begins. The Marram Four");
+        assertThat(at(team, slot.minusDays(1), slot).look()).startsWith("The Marram Four");
     }
 
     @Test

@@ -111,6 +111,19 @@ class BreathsTest {
     }
 
     @Test
+    void anInitialOrATitleEndsNoLine() {
+        assertThat(Breaths.lines("Please welcome W. Ffolliott, in a helicopter. First, a hover.", 60))
+                .containsExactly("Please welcome W. Ffolliott, in a helicopter.", "First, a hover.");
+        for (int width = 20; width < 70; width++) {
+            assertThat(Breaths.lines("Here comes Capt. J. R. Quillan, of the St. Wilfrid's team, in a big old trainer.", width))
+                    .as("%d characters", width)
+                    .noneMatch(line -> line.matches(".*\\b(Capt|J|R|St)\\."));
+        }
+        assertThat(Breaths.lines("In the pull he feels about 6 G. Look at the wing.", 40))
+                .containsExactly("In the pull he feels about 6 G.", "Look at the wing.");
+    }
+
+    @Test
     void wordLongerThanALineIsCut() {
         assertThat(Breaths.lines("x".repeat(20), 8)).containsExactly("xxxxxxxx", "xxxxxxxx", "xxxx");
     }

@@ -18,6 +18,7 @@ import crowdline.live.state.Course;
 import crowdline.live.state.Phase;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
+import crowdline.show.bounds.Written;
 import crowdline.sight.ActSheet;
 import crowdline.sight.SideView;
 import java.time.Duration;
@@ -140,9 +141,9 @@ public final class NowPresenter {
                 : new Mark(Form.DIAMOND, Tone.CAUTION, "Not today");
         // What to press comes first where it is about to be: where letters are large, what stands last is cut.
         String look = day.isToday()
-                ? howItBegins(moment) + " " + act.title()
+                ? howItBegins(moment) + " " + Written.begun(act.title())
                         + (words.whoElse(act).isEmpty() ? "" : ": " + words.whoElse(act)) + "."
-                : act.title() + ". " + day.told() + " " + howItBegins(moment);
+                : Written.begun(act.title()) + ". " + day.told() + " " + howItBegins(moment);
         SideView side = sheet.at(-1, 0, moment.tracking().craft());
         String caption = caption("Before the act", moment, act);
         Upcoming first = moment.now().upcoming().stream().findFirst().orElse(null);
