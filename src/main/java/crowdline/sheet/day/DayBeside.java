@@ -63,7 +63,7 @@ public final class DayBeside {
         for (ActRun act : day.acts()) {
             String[] here = cells(day, act, hour);
             String[] there = cells(then, act(then, act.actId()), other.hour());
-            words.add(act.title() + ": " + sentence(here, there) + ".");
+            words.add(Written.begun(act.title()) + ": " + sentence(here, there) + ".");
         }
         for (DutyRun duty : day.duties()) {
             DutyRun told = duty(then, duty.remarkId());

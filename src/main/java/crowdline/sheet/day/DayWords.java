@@ -8,6 +8,7 @@ import crowdline.live.debrief.Debrief.FigureRun;
 import crowdline.live.debrief.Debrief.Run;
 import crowdline.live.debrief.DutyRun;
 import crowdline.measure.Hour;
+import crowdline.show.bounds.Written;
 import crowdline.sheet.DebriefSheet;
 import crowdline.sheet.DutySheet;
 import crowdline.sheet.RunningSheet;
@@ -73,7 +74,7 @@ public final class DayWords {
     }
 
     private List<String> act(ActRun act) {
-        String planned = act.title() + ": planned for " + Hour.toTheMinute(act.slot());
+        String planned = Written.begun(act.title()) + ": planned for " + Hour.toTheMinute(act.slot());
         if (act.flights().isEmpty()) {
             return List.of(planned + (act.cancelled() ? ", cancelled." : ", not flown."));
         }

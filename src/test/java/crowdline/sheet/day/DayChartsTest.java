@@ -57,7 +57,7 @@ class DayChartsTest {
                 new DayRun(
                         List.of(new ActRun(
                                 "a",
-                                "Solo",
+                                "solo",
                                 LocalTime.of(12, 55),
                                 5,
                                 0,
