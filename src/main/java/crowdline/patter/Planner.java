@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  *   <li>a call ends from {@link PatterRules#callEndsAtMostBeforeS()} to {@link PatterRules#callEndsAtLeastBeforeS()}
  *       before its figure and starts at most {@link PatterRules#callStartsAtMostBeforeS()} before it;
  *   <li>any other remark of a figure starts at its earliest time or the figure's start, and ends by its latest time and
- *       at most {@link PatterRules#runPastS()} past the figure's end; its own times only ever narrow its window;
+ *       at most {@link PatterRules#runPastS()} past the figure's end; its own times only ever narrow its window; one
+ *       without an end of its own runs no further past the figure than half of its length, unless it begins with its window;
  *   <li>remarks of figures come in the order of figures; within a figure as written, the call before what is said of the
  *       figure once it flies;
  *   <li>a remark tied to a moment of its figure has its times against that, begins at most

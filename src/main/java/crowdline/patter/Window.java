@@ -45,6 +45,10 @@ record Window(int first, int last, int spare, int wished, boolean insist) {
         }
         boolean ownEnd = latest != null && latest <= lastEnd;
         lastEnd = latest == null ? lastEnd : Math.min(latest, lastEnd);
+        if (latest == null && startBy == null && remark.kind() != RemarkKind.CALL) {
+            // Begun in the last moment of a figure it would tell of what is over; where it must, it may begin at once.
+            lastEnd = Math.min(lastEnd, Math.max(Tick.at(slot.endS()) + length / 2, first + length + 2 * spare));
+        }
         int last = startBy == null ? lastEnd - length : Math.min(lastEnd - length, startBy);
         boolean insist =
                 ownEnd || startBy != null || remark.kind() == RemarkKind.CALL || remark.kind() == RemarkKind.DUTY;

@@ -272,6 +272,9 @@ final class Exhaustion {
         }
         if (own.untilS() != null) {
             untilS = Math.min(untilS, slot.startS() + own.untilS());
+        } else if (own.beginS() == null && remark.kind() != RemarkKind.CALL) {
+            double half = Math.floor(length / 2.0) / 10;
+            untilS = Math.min(untilS, Math.max(slot.endS() + half, fromS + length / 10.0 + 2 * rules.spareS()));
         }
         if (own.beginS() != null) {
             untilS = Math.min(untilS, slot.startS() + own.beginS() + length / 10.0);

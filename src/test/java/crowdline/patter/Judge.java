@@ -81,6 +81,14 @@ final class Judge {
             }
             assertThat(p.startS()).as(what).isGreaterThanOrEqualTo(startS + earliestS - ROUNDING_S);
             assertThat(p.endS()).as(what).isLessThanOrEqualTo(slot.endS() + rules.runPastS() + ROUNDING_S);
+            if (own.untilS() == null && own.beginS() == null) {
+                double lengthS = p.endS() - p.startS();
+                assertThat(p.endS())
+                        .as(what + " is half said of what is still flown, or begins with its window")
+                        .isLessThanOrEqualTo(Math.max(
+                                        slot.endS() + lengthS / 2, startS + earliestS + lengthS + 2 * rules.spareS())
+                                + ROUNDING_S);
+            }
         }
         if (!remark.isTied() && remark.earliestS() != null) {
             assertThat(p.startS()).as(what).isGreaterThanOrEqualTo(startS + remark.earliestS() - ROUNDING_S);

@@ -81,6 +81,16 @@ class PlannerTest {
         assertThat(placed(plan, "what").endS()).isGreaterThan(32).isLessThanOrEqualTo(35);
     }
 
+    /** Begun as its figure ends, it would tell of what is over; what has times of its own is said where they put it. */
+    @Test
+    void halfOfARemarkAtLeastIsSaidOfWhatIsStillFlown() {
+        Candidate told = candidate("told", RemarkKind.EXPLANATION, "loop", 4);
+        assertThat(placed(after(29, loop, List.of(told)), "told").startS()).isEqualTo(29);
+        unplaced(after(30.5, loop, List.of(told)), "told");
+        Candidate timed = timed("timed", RemarkKind.EXPLANATION, "loop", 4, 10.5, 15);
+        assertThat(placed(after(30.5, loop, List.of(timed)), "timed").startS()).isEqualTo(31);
+    }
+
     @Test
     void explanationNeverRunsIntoTheNextCall() {
         List<Slot> slots = List.of(slot("loop", 20, 32), slot("roll", 32, 40));

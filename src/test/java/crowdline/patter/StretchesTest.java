@@ -173,11 +173,11 @@ class StretchesTest {
         assertThat(Window.of(remark, 30, slot("loop", 20, 32), narrow)).isEqualTo(new Window(156, 160, 2, 158, true));
     }
 
-    /** From the start of the figure until three seconds past its end, half a second inside if it can. */
+    /** From the start of the figure until half of it, or three seconds, are past the end, half a second inside if it can. */
     @Test
     void windowOfAnotherRemarkIsItsFigure() {
-        assertThat(window(RemarkKind.FACT, 50, null, null)).isEqualTo(new Window(200, 300, 5, 205, false));
-        assertThat(window(RemarkKind.DUTY, 50, null, null)).isEqualTo(new Window(200, 300, 5, 205, true));
+        assertThat(window(RemarkKind.FACT, 50, null, null)).isEqualTo(new Window(200, 295, 5, 205, false));
+        assertThat(window(RemarkKind.DUTY, 50, null, null)).isEqualTo(new Window(200, 295, 5, 205, true));
         assertThat(window(RemarkKind.FACT, 50, -3.0, 10.0)).isEqualTo(new Window(170, 250, 5, 175, true));
         assertThat(window(RemarkKind.FACT, 50, null, 15.0)).isEqualTo(new Window(200, 300, 5, 205, true));
         assertThat(window(RemarkKind.FACT, 50, null, 40.0)).isEqualTo(new Window(200, 300, 5, 205, false));
@@ -194,7 +194,7 @@ class StretchesTest {
         assertThat(window(RemarkKind.FACT, 50, null, null)
                         .forNewcomer(50, horizon, horizon.quiets())
                         .last())
-                .isEqualTo(295);
+                .isEqualTo(290);
         assertThat(window(RemarkKind.FACT, 150, null, null)
                         .forNewcomer(150, horizon, horizon.quiets())
                         .isEmpty())
