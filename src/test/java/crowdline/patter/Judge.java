@@ -85,9 +85,9 @@ final class Judge {
                 double lengthS = p.endS() - p.startS();
                 assertThat(p.endS())
                         .as(what + " is half said of what is still flown, or begins with its window")
-                        .isLessThanOrEqualTo(Math.max(
-                                        slot.endS() + lengthS / 2, startS + earliestS + lengthS + 2 * rules.spareS())
-                                + ROUNDING_S);
+                        .isLessThanOrEqualTo(
+                                Math.max(slot.endS() + lengthS / 2, startS + earliestS + lengthS + 2 * rules.spareS())
+                                        + ROUNDING_S);
             }
         }
         if (!remark.isTied() && remark.earliestS() != null) {

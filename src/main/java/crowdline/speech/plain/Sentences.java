@@ -93,9 +93,8 @@ public final class Sentences {
      * @param before the word before it; after a number, "G." is a unit and may end one
      */
     static boolean isBeforeName(String word, String before) {
-        boolean isUnit = word.length() == 2
-                && !before.isEmpty()
-                && Character.isDigit(before.codePointBefore(before.length()));
+        boolean isUnit =
+                word.length() == 2 && !before.isEmpty() && Character.isDigit(before.codePointBefore(before.length()));
         return BEFORE_NAME.matcher(word).matches() && !isUnit;
     }
 

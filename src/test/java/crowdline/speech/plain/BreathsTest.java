@@ -115,7 +115,8 @@ class BreathsTest {
         assertThat(Breaths.lines("Please welcome W. Ffolliott, in a helicopter. First, a hover.", 60))
                 .containsExactly("Please welcome W. Ffolliott, in a helicopter.", "First, a hover.");
         for (int width = 20; width < 70; width++) {
-            assertThat(Breaths.lines("Here comes Capt. J. R. Quillan, of the St. Wilfrid's team, in a big old trainer.", width))
+            assertThat(Breaths.lines(
+                            "Here comes Capt. J. R. Quillan, of the St. Wilfrid's team, in a big old trainer.", width))
                     .as("%d characters", width)
                     .noneMatch(line -> line.matches(".*\\b(Capt|J|R|St)\\."));
         }
