@@ -21,6 +21,7 @@ import crowdline.flight.shape.Shaped;
 import crowdline.flight.shape.Shaper;
 import crowdline.measure.Units;
 import crowdline.show.aircraft.Airframe;
+import crowdline.show.aircraft.Usual;
 import crowdline.show.figure.Element;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,6 +32,7 @@ public final class FigureTrial {
     private static final double PATH_S = 0.1;
 
     private final Airframe airframe;
+    private final Usual usual;
     private final Wind wind;
     private final Forces forces;
     private final Shaper shaper;
@@ -95,6 +97,7 @@ public final class FigureTrial {
 
     public FigureTrial(Airframe airframe, Air air) {
         this.airframe = airframe;
+        usual = airframe.usual();
         wind = air.wind();
         forces = new Forces(Body.of(airframe, Variation.NONE), new DensityTable(air.atmosphere()), air.wind());
         shaper = new Shaper(forces, airframe, steps);
@@ -102,6 +105,11 @@ public final class FigureTrial {
 
     public Airframe airframe() {
         return airframe;
+    }
+
+    /** How its displays are usually flown. */
+    public Usual usual() {
+        return usual;
     }
 
     /** How many steps were integrated so far: how much was flown. */

@@ -17,7 +17,7 @@ record Climbing(double bestMps, double rateMps, double mostLevelMps, boolean sin
     static Climbing of(FigureTrial trial, double heightM) {
         double stall = trial.stallMps(heightM);
         double most = 0.95 * Units.mpsFromKt(trial.airframe().neverExceedKt());
-        double quick = Units.mpsFromKt(trial.airframe().usual().rollKt());
+        double quick = Units.mpsFromKt(trial.usual().rollKt());
         double best = 1.3 * stall;
         double bestRate = Double.NEGATIVE_INFINITY;
         double level = 0;

@@ -176,7 +176,7 @@ final class Ground {
 
     /** Coming in from the end of the line. */
     FlightState comingIn(boolean toRight, double raisedM) {
-        double pass = Units.mpsFromKt(trial.airframe().usual().passKt());
+        double pass = Units.mpsFromKt(trial.usual().passKt());
         double end = (toRight ? -1 : 1) * area.spreadM();
         return FlightState.along(new Vec(end, 0, area.baseM() + MARGIN_M + raisedM), pass, toRight);
     }

@@ -183,8 +183,7 @@ record Measured(
         double[] shares = dives
                 ? new double[] {0.55, 0.6, 0.65, 0.75, 0.85}
                 : wish.enters() == EntrySpeed.VERTICAL ? new double[] {0.7, 0.8, 0.9} : new double[] {0.85, 0.92};
-        double comesOut =
-                dives ? 0.83 * Units.mpsFromKt(trial.airframe().usual().loopKt()) : 0;
+        double comesOut = dives ? 0.83 * Units.mpsFromKt(trial.usual().loopKt()) : 0;
         for (double share : shares) {
             Measured slow = at(share * usual, wish, trial, toRight, heightM);
             if (slow.isWell() && slow.end().speedMps() >= comesOut) {
@@ -236,9 +235,8 @@ record Measured(
             return Units.mpsFromKt(pinned);
         }
         double stallKt = Units.ktFromMps(trial.stallMps(heightM));
-        Double kt =
-                wish.enters() == null ? null : wish.enters().kt(trial.airframe().usual(), stallKt);
-        return Units.mpsFromKt(kt == null ? trial.airframe().usual().passKt() : kt);
+        Double kt = wish.enters() == null ? null : wish.enters().kt(trial.usual(), stallKt);
+        return Units.mpsFromKt(kt == null ? trial.usual().passKt() : kt);
     }
 
     private static Measured at(double mps, Wish wish, FigureTrial trial, boolean toRight, double heightM) {

@@ -143,7 +143,7 @@ final class Straight {
     /** How steeply it banks to turn back: as usual, and more steeply where that leads out of the area. */
     double bankDeg(FlightState at, Entry to) {
         double mps = turnsMps(at, to);
-        double usual = Math.min(trial.airframe().usual().turnBankDeg(mps), STEEPEST_BANK_DEG);
+        double usual = Math.min(trial.usual().turnBankDeg(mps), STEEPEST_BANK_DEG);
         boolean isOut = Math.abs(at.place().x()) + radiusM(at, to, usual) > reachM;
         return Math.rint(isOut ? Math.min(usual + STEEPER_DEG, STEEPEST_BANK_DEG) : usual);
     }

@@ -88,13 +88,13 @@ final class ArcLeg implements Leg {
         double tz = c * d.z() + s * u.z();
         double uz = c * u.z() - s * d.z();
         double v = y[3];
-        double over = pathMps(y[2], v, tx, ty);
-        double felt = felt(y[2], v, over, uz);
+        double over = v;
         if (radiusM > 0) {
-            forces.hold(y, v, over, tx, ty, tz, dy);
+            over = forces.hold(y, v, tx, ty, tz, dy);
         } else {
             forces.move(y, v, tx, ty, tz, dy);
         }
+        double felt = felt(y[2], v, over, uz);
         double across = acrossMps2(felt);
         double climb = tz * Forces.share(over, v);
         dy[3] = forces.alongMps2(y[2], v, tx, ty, climb, across, power, 0);

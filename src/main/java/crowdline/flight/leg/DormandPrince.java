@@ -19,6 +19,13 @@ final class DormandPrince {
     private final double[] k6 = new double[MOST];
     private double[] k7 = new double[MOST];
     private final double[] at = new double[MOST];
+    /** What the points within the last step follow from, for each coordinate. */
+    private final double[] gone = new double[MOST];
+
+    private final double[] bend = new double[MOST];
+    private final double[] twist = new double[MOST];
+    private final double[] fourth = new double[MOST];
+    private boolean followed;
 
     /** Begins at a point: finds the slopes there. */
     void begin(Leg leg, double t, double[] y) {
@@ -46,6 +53,7 @@ final class DormandPrince {
      */
     double advance(Leg leg, double t, double[] y, double h, double[] next) {
         int n = y.length;
+        followed = false;
         for (int i = 0; i < n; i++) {
             at[i] = y[i] + h * (1.0 / 5 * k1[i]);
         }
@@ -111,18 +119,28 @@ final class DormandPrince {
      * @param between where the point is written
      */
     void between(double[] y, double h, double[] next, double share, double[] between) {
+        if (!followed) {
+            follow(y, h, next);
+        }
         double left = 1 - share;
         for (int i = 0; i < y.length; i++) {
-            double gone = next[i] - y[i];
-            double bend = h * k1[i] - gone;
-            double fourth = h
+            between[i] = y[i] + share * (gone[i] + left * (bend[i] + share * (twist[i] + left * fourth[i])));
+        }
+    }
+
+    private void follow(double[] y, double h, double[] next) {
+        followed = true;
+        for (int i = 0; i < y.length; i++) {
+            gone[i] = next[i] - y[i];
+            bend[i] = h * k1[i] - gone[i];
+            twist[i] = gone[i] - h * k7[i] - bend[i];
+            fourth[i] = h
                     * (-12715105075.0 / 11282082432.0 * k1[i]
                             + 87487479700.0 / 32700410799.0 * k3[i]
                             - 10690763975.0 / 1880347072.0 * k4[i]
                             + 701980252875.0 / 199316789632.0 * k5[i]
                             - 1453857185.0 / 822651844.0 * k6[i]
                             + 69997945.0 / 29380423.0 * k7[i]);
-            between[i] = y[i] + share * (gone + left * (bend + share * (gone - h * k7[i] - bend + left * fourth)));
         }
     }
 }

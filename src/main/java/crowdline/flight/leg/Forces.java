@@ -39,10 +39,15 @@ public final class Forces {
         if (calm) {
             return speedMps;
         }
-        double along = wind.alongMps(zM) * tx + wind.awayMps(zM) * ty;
-        double across2 = across2(zM, along);
-        double held = held(speedMps, across2);
-        return along + Math.sqrt(Math.max(speedMps * speedMps - held * held * across2, 0));
+        double alongAxis = wind.alongMps(zM);
+        double away = wind.awayMps(zM);
+        double along = alongAxis * tx + away * ty;
+        double across2 = across2(alongAxis, away, along);
+        return groundMps(speedMps, along, across2, held(speedMps, across2));
+    }
+
+    private static double groundMps(double speedMps, double alongMps, double across2, double held) {
+        return alongMps + Math.sqrt(Math.max(speedMps * speedMps - held * held * across2, 0));
     }
 
     /** How much faster the ground goes by than the air; 1 where the aircraft hardly moves. */
@@ -50,27 +55,28 @@ public final class Forces {
         return airMps < 0.5 ? 1 : groundMps / airMps;
     }
 
-    /** Writes the rates of the place for a track that is held over the ground as far as the airspeed allows. */
-    void hold(double[] y, double airMps, double groundMps, double tx, double ty, double tz, double[] dy) {
-        dy[0] = groundMps * tx;
-        dy[1] = groundMps * ty;
-        dy[2] = groundMps * tz;
-        if (!calm) {
-            double alongAxis = wind.alongMps(y[2]);
-            double away = wind.awayMps(y[2]);
-            double along = alongAxis * tx + away * ty;
-            double lost = 1 - held(airMps, across2(y[2], along));
-            dy[0] += lost * (alongAxis - along * tx);
-            dy[1] += lost * (away - along * ty);
-            dy[2] -= lost * along * tz;
-        }
+    /**
+     * Writes the rates of the place for a track that is held over the ground as far as the airspeed allows.
+     *
+     * @return {@link #overGroundMps(double, double, double, double) speed over the ground} along it, m/s
+     */
+    double hold(double[] y, double airMps, double tx, double ty, double tz, double[] dy) {
+        double alongAxis = calm ? 0 : wind.alongMps(y[2]);
+        double away = calm ? 0 : wind.awayMps(y[2]);
+        double along = alongAxis * tx + away * ty;
+        double across2 = across2(alongAxis, away, along);
+        double held = held(airMps, across2);
+        double ground = calm ? airMps : groundMps(airMps, along, across2, held);
+        double lost = 1 - held;
+        dy[0] = ground * tx + lost * (alongAxis - along * tx);
+        dy[1] = ground * ty + lost * (away - along * ty);
+        dy[2] = ground * tz - lost * along * tz;
+        return ground;
     }
 
     /** Square of the wind across a track, m²/s². */
-    private double across2(double zM, double alongMps) {
-        double x = wind.alongMps(zM);
-        double y = wind.awayMps(zM);
-        return Math.max(x * x + y * y - alongMps * alongMps, 0);
+    private static double across2(double alongAxisMps, double awayMps, double alongMps) {
+        return Math.max(alongAxisMps * alongAxisMps + awayMps * awayMps - alongMps * alongMps, 0);
     }
 
     /** The share of the wind across the track that is flown against, 0 to 1. */
@@ -103,8 +109,13 @@ public final class Forces {
             double power,
             double extraCd) {
         double rho = rho(zM);
-        double net = body.drive().thrustN(speedMps, rho, power)
-                - drag(rho, speedMps, acrossMps2, extraCd) * Math.signum(speedMps);
+        double thrustN = body.drive().thrustN(speedMps, rho, power);
+        return alongMps2(zM, speedMps, tx, ty, tz, thrustN, drag(rho, speedMps, acrossMps2, extraCd));
+    }
+
+    /** The same where thrust and drag are known, newtons. */
+    double alongMps2(double zM, double speedMps, double tx, double ty, double tz, double thrustN, double dragN) {
+        double net = thrustN - dragN * Math.signum(speedMps);
         double rate = net / body.massKg() - Units.G_MPS2 * tz;
         if (!calm) {
             // The air itself changes speed along the path when the wind grows with height.
@@ -125,12 +136,14 @@ public final class Forces {
         return Math.min(Math.max(askedG, body.leastG(q)), body.mostG(q));
     }
 
-    /** Writes thrust, drag and speed of an instant; direction must be there already. */
+    /** Writes the speed of an instant, and thrust and drag where they are looked for; direction must be there already. */
     void see(double zM, double speedMps, double acrossMps2, double power, double extraCd, Look look) {
         look.speedMps = speedMps;
         look.rhoKgM3 = rho(zM);
-        look.thrustN = body.drive().thrustN(speedMps, look.rhoKgM3, power);
-        look.dragN = drag(look.rhoKgM3, speedMps, acrossMps2, extraCd);
+        if (look.forForces) {
+            look.thrustN = body.drive().thrustN(speedMps, look.rhoKgM3, power);
+            look.dragN = drag(look.rhoKgM3, speedMps, acrossMps2, extraCd);
+        }
         look.stalledOnPurpose = false;
         look.keptAnyway = false;
     }

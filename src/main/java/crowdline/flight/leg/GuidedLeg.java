@@ -68,6 +68,22 @@ final class GuidedLeg implements Leg {
     private final boolean levelAtEnd;
     private final double steepestTan;
 
+    // The instant that is looked at, written over and over.
+    private double cosPath;
+    private double sinPath;
+    private double cosHeading;
+    private double sinHeading;
+    private double v;
+    private double rho;
+    /** Thrust with all the power there may be, N. */
+    private double fullN;
+
+    private double mostG;
+    /** Of the bank: the one wanted, as far as the wing carries it with something in hand. */
+    private double tan;
+    /** What a level turn at that bank takes across the path, m/s². */
+    private double levelMps2;
+
     GuidedLeg(Forces forces, FlightState from, Aim aim, StraightLeg.EndLaw end, boolean levelAtEnd) {
         this.forces = forces;
         this.from = from;
@@ -90,49 +106,55 @@ final class GuidedLeg implements Leg {
         };
     }
 
+    /** Finds everything about an instant that is asked for more than once. */
+    private void at(double[] y) {
+        cosPath = Math.cos(y[5]);
+        sinPath = Math.sin(y[5]);
+        cosHeading = Math.cos(y[4]);
+        sinHeading = Math.sin(y[4]);
+        v = Math.max(y[3], 1);
+        rho = forces.rho(y[2]);
+        fullN = forces.body.drive().thrustN(v, rho, aim.mostPower());
+        mostG = mostG(forces, rho, v);
+        double wanted = aim.alongLine() ? towardsLine(y) : steepestTan;
+        tan = carriedTan(mostG, wanted);
+        levelMps2 = Units.G_MPS2 * Math.hypot(1, tan);
+    }
+
     @Override
     public void rates(double t, double[] y, double[] dy) {
-        double cg = Math.cos(y[5]);
-        double tz = Math.sin(y[5]);
-        double tx = cg * Math.cos(y[4]);
-        double ty = cg * Math.sin(y[4]);
-        double v = Math.max(y[3], 1);
-        double over = forces.overGroundMps(y[2], v, tx, ty);
-        forces.hold(y, v, over, tx, ty, tz, dy);
-        double tan = tanBank(y, v);
-        double rate = pathRate(y, v, tan);
-        dy[3] = alongMps2(y, v, tx, ty, tz * Forces.share(over, v), acrossMps2(y, v, tan, rate));
+        at(y);
+        double over = forces.hold(y, v, cosPath * cosHeading, cosPath * sinHeading, sinPath, dy);
+        double rate = pathRate(y);
+        dy[3] = alongMps2(y, sinPath * Forces.share(over, v), acrossMps2(rate));
         dy[4] = Units.G_MPS2 * tan * over / (v * v);
         dy[5] = rate;
     }
 
-    /** @param tan of the bank, as below */
-    private double pathRate(double[] y, double v, double tan) {
+    private double pathRate(double[] y) {
         double wanted = (aim.heightM() - y[2]) / (HEIGHT_S * v);
-        double path = Math.asin(Math.min(Math.max(wanted, steepestDown(y, v, tan)), steepestUp(y, v, tan)));
-        double most = mostG(forces, y[2], v);
-        double room = Math.sqrt(Math.max(most * most - tan * tan, LEAST_G * LEAST_G)) - 1;
+        double path = Math.asin(Math.min(Math.max(wanted, steepestDown(y)), steepestUp(y)));
+        double room = Math.sqrt(Math.max(mostG * mostG - tan * tan, LEAST_G * LEAST_G)) - 1;
         double fastest = Units.G_MPS2 * room / v;
         double push = Math.max(HARDEST_PUSH_G, SHARE_OF_LIMIT * forces.body.limitNegativeG());
-        double soonestDown = Units.G_MPS2 * (push - Math.cos(y[5])) / v;
+        double soonestDown = Units.G_MPS2 * (push - cosPath) / v;
         return Math.max(Math.min((path - y[5]) / PATH_S, fastest), soonestDown);
     }
 
     /** Sine of the steepest path down, less steep where the speed would come near the one that is never exceeded. */
-    private double steepestDown(double[] y, double v, double tan) {
-        double steepest = -Math.max(Math.sin(STEEPEST_RAD), diving(y, v));
+    private double steepestDown(double[] y) {
+        double steepest = -Math.max(Math.sin(STEEPEST_RAD), diving(y));
         double most = SHARE_OF_NEVER_EXCEED * forces.body.neverExceedMps();
         double toGo = HEIGHT_FOR_SPEED * (most - v) / most;
         if (toGo > -steepest) {
             return steepest;
         }
-        double across = Units.G_MPS2 * Math.hypot(1, tan);
-        double idle = forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, 0, 0) / Units.G_MPS2;
+        double idle = gainsMps2(y, forces.body.drive().thrustN(v, rho, 0)) / Units.G_MPS2;
         return Math.min(Math.max(idle - toGo, steepest), 0);
     }
 
     /** Sine of a dive from far above; less of it the nearer its speed is to the one wanted, and none from there on. */
-    private double diving(double[] y, double v) {
+    private double diving(double[] y) {
         double down = Math.min((y[2] - aim.heightM()) / (DIVES_S * v), Math.sin(STEEPEST_DOWN_RAD));
         double toGo = DIVE_FOR_SPEED * (aim.speedMps() - v) / aim.speedMps();
         return Math.min(down, Math.sin(STEEPEST_RAD) + toGo);
@@ -142,11 +164,9 @@ final class GuidedLeg implements Leg {
      * Sine of the steepest climb that keeps the speed, with more of it while there is speed to spare; a glider sinks, and
      * dives for speed it does not have.
      */
-    private double steepestUp(double[] y, double v, double tan) {
+    private double steepestUp(double[] y) {
         double steepest = Math.sin(STEEPEST_RAD);
-        double across = Units.G_MPS2 * Math.hypot(1, tan);
-        double excess =
-                forces.alongMps2(y[2], v, Math.cos(y[4]), Math.sin(y[4]), 0, across, aim.mostPower(), 0) / Units.G_MPS2;
+        double excess = gainsMps2(y, fullN) / Units.G_MPS2;
         boolean gliding = aim.mostPower() == 0 || forces.body.drive() instanceof NoDrive;
         double forSpeed = gliding ? SPEED_FOR_HEIGHT_GLIDING : SPEED_FOR_HEIGHT;
         double spare = forSpeed * (v - aim.speedMps()) / aim.speedMps();
@@ -154,40 +174,39 @@ final class GuidedLeg implements Leg {
         return Math.min(Math.max(excess + spare, least), steepest);
     }
 
+    /** How soon it would gain speed in a level turn at its bank, m/s². */
+    private double gainsMps2(double[] y, double thrustN) {
+        return forces.alongMps2(y[2], v, cosHeading, sinHeading, 0, thrustN, forces.drag(rho, v, levelMps2, 0));
+    }
+
     /** What holds the weight and bends the path upward, g; negative where it is pushed over. */
-    private static double liftingG(double[] y, double v, double pathRate) {
-        return Math.cos(y[5]) + v * pathRate / Units.G_MPS2;
+    private double liftingG(double pathRate) {
+        return cosPath + v * pathRate / Units.G_MPS2;
     }
 
     /** What turns the heading, g, towards the inside of the bank. */
-    private static double turningG(double[] y, double tan) {
-        return Math.cos(y[5]) * tan;
-    }
-
-    /** Tangent of the bank: the one wanted, as far as the wing carries it with something in hand. */
-    private double tanBank(double[] y, double v) {
-        double wanted = aim.alongLine() ? towardsLine(y, v) : steepestTan;
-        if (wanted == 0) {
-            return 0;
-        }
-        return carriedTan(forces, y[2], v, wanted);
+    private double turningG() {
+        return cosPath * tan;
     }
 
     /** Tangent of a bank as far as the wing carries it with something in hand, at a height and speed. */
     static double carriedTan(Forces forces, double zM, double v, double wanted) {
-        double most = mostG(forces, zM, v);
-        double carried = Math.sqrt(most * most - 1);
+        return carriedTan(mostG(forces, forces.rho(zM), v), wanted);
+    }
+
+    private static double carriedTan(double mostG, double wanted) {
+        double carried = Math.sqrt(mostG * mostG - 1);
         return Math.abs(wanted) <= carried ? wanted : Math.copySign(carried, wanted);
     }
 
     /** The most load that is used, g. */
-    private static double mostG(Forces forces, double zM, double v) {
-        double carried = SHARE_OF_WING * forces.capG(forces.rho(zM), v, 99);
+    private static double mostG(Forces forces, double rho, double v) {
+        double carried = SHARE_OF_WING * forces.capG(rho, v, 99);
         return Math.max(Math.min(carried, SHARE_OF_LIMIT * forces.body.limitPositiveG()), LEAST_G);
     }
 
-    /** A gentle bank that leads back on to the display line, and along it. */
-    private double towardsLine(double[] y, double v) {
+    /** Tangent of a gentle bank that leads back on to the display line, and along it. */
+    private double towardsLine(double[] y) {
         double way = from.direction().x() >= 0 ? 1 : -1;
         double line = way > 0 ? 0 : Math.PI;
         double off = Math.atan2(Math.sin(y[4] - line), Math.cos(y[4] - line));
@@ -199,17 +218,22 @@ final class GuidedLeg implements Leg {
         double wantedOff = -way * Math.copySign(Math.min(turnsOff, settles), asideM);
         double capped = Math.min(Math.max(wantedOff, -MOST_OFF_RAD), MOST_OFF_RAD);
         double rate = (capped - off) / HEADING_S;
-        double tan = rate * v / Units.G_MPS2;
-        return Math.min(Math.max(tan, -GENTLE_TAN), GENTLE_TAN);
+        double needed = rate * v / Units.G_MPS2;
+        return Math.min(Math.max(needed, -GENTLE_TAN), GENTLE_TAN);
     }
 
-    private static double acrossMps2(double[] y, double v, double tan, double pathRate) {
-        return Units.G_MPS2 * Math.hypot(liftingG(y, v, pathRate), turningG(y, tan));
+    private double acrossMps2(double pathRate) {
+        return Units.G_MPS2 * Math.hypot(liftingG(pathRate), turningG());
     }
 
-    private double alongMps2(double[] y, double v, double tx, double ty, double tz, double across) {
-        double idle = forces.alongMps2(y[2], v, tx, ty, tz, across, 0, 0);
-        double full = forces.alongMps2(y[2], v, tx, ty, tz, across, aim.mostPower(), 0);
+    /** @param climb sine of the path that the speed is flown along */
+    private double alongMps2(double[] y, double climb, double across) {
+        double dragN = forces.drag(rho, v, across, 0);
+        double tx = cosPath * cosHeading;
+        double ty = cosPath * sinHeading;
+        double idleN = forces.body.drive().thrustN(v, rho, 0);
+        double idle = forces.alongMps2(y[2], v, tx, ty, climb, idleN, dragN);
+        double full = forces.alongMps2(y[2], v, tx, ty, climb, fullN, dragN);
         double wanted = (aim.speedMps() - v) / SPEED_S;
         return Math.min(Math.max(wanted, idle), full);
     }
@@ -226,22 +250,22 @@ final class GuidedLeg implements Leg {
 
     @Override
     public void look(double t, double[] y, Look look) {
-        double cg = Math.cos(y[5]);
-        double v = Math.max(y[3], 1);
-        Vec d = new Vec(cg * Math.cos(y[4]), cg * Math.sin(y[4]), Math.sin(y[5]));
+        at(y);
+        Vec d = new Vec(cosPath * cosHeading, cosPath * sinHeading, sinPath);
         Vec level = Vec.UP.across(d).unit();
         // Banked towards the inside of the turn: left is counter-clockwise, and the left wing is −S.
-        double tan = tanBank(y, v);
-        double rate = pathRate(y, v, tan);
-        double across = acrossMps2(y, v, tan, rate);
+        double rate = pathRate(y);
+        double across = acrossMps2(rate);
         double bank = Math.atan(tan);
         Vec up = level.turnedAbout(d, -bank);
         look.direction(d.x(), d.y(), d.z());
         look.up(up.x(), up.y(), up.z());
         forces.see(y[2], v, across, 0, 0, look);
-        double along = alongMps2(y, v, d.x(), d.y(), d.z(), across);
-        look.thrustN = Math.max(look.thrustN, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
-        double asked = liftingG(y, v, rate) * Math.cos(bank) + turningG(y, tan) * Math.sin(bank);
+        if (look.forForces) {
+            double along = alongMps2(y, sinPath, across);
+            look.thrustN = Math.max(look.thrustN, forces.body.massKg() * (along + Units.G_MPS2 * d.z()) + look.dragN);
+        }
+        double asked = liftingG(rate) * Math.cos(bank) + turningG() * Math.sin(bank);
         look.load(forces.capG(look.rhoKgM3, v, asked), asked);
         look.keptAnyway = true;
     }

@@ -4,6 +4,9 @@ import crowdline.flight.body.Vec;
 
 /** One instant of a leg, written over and over; it never leaves the integration. */
 public final class Look {
+    /** Whether thrust and drag are looked for, which take longest to find. */
+    final boolean forForces;
+
     double tx;
     double ty;
     double tz;
@@ -24,6 +27,15 @@ public final class Look {
 
     /** True where the path is kept even if the wing does not give what it asks for. */
     boolean keptAnyway;
+
+    /** For whoever does not look for thrust and drag. */
+    public Look() {
+        this(false);
+    }
+
+    Look(boolean forForces) {
+        this.forForces = forForces;
+    }
 
     void direction(double x, double y, double z) {
         tx = x;

@@ -108,9 +108,8 @@ final class SteeredLeg implements Leg {
     public void rates(double t, double[] y, double[] dy) {
         curve.at(y[4], bend);
         double v = Math.max(y[3], 1);
-        double over = forces.overGroundMps(y[2], y[3], bend.tx, bend.ty);
+        double over = forces.hold(y, y[3], bend.tx, bend.ty, bend.tz, dy);
         double rate = curve.rateRadPerS(v) * over / v;
-        forces.hold(y, y[3], over, bend.tx, bend.ty, bend.tz, dy);
         double climb = bend.tz * Forces.share(over, v);
         dy[3] = forces.alongMps2(y[2], y[3], bend.tx, bend.ty, climb, acrossMps2(over * rate), power, 0);
         dy[4] = rate;

@@ -111,8 +111,7 @@ final class StraightLeg implements Leg {
     @Override
     public void rates(double t, double[] y, double[] dy) {
         Vec d = from.direction();
-        double over = forces.overGroundMps(y[2], y[3], d.x(), d.y());
-        forces.hold(y, y[3], over, d.x(), d.y(), d.z(), dy);
+        double over = forces.hold(y, y[3], d.x(), d.y(), d.z(), dy);
         double climb = d.z() * Forces.share(over, y[3]);
         dy[3] = forces.alongMps2(y[2], y[3], d.x(), d.y(), climb, acrossMps2, power, extraCd);
         dy[4] = roll.rateRadPerS(y[3]);
