@@ -179,7 +179,7 @@ public final class FigureTrial {
         }
         try {
             Extremes extremes = new Extremes();
-            Look look = new Look();
+            Look look = Look.atPathAndLoad();
             ElementFlyer flyer = new ElementFlyer(
                     forces,
                     new Integrator(

@@ -25,15 +25,38 @@ enum Blades {
     final double atRest;
     /** Drag coefficient on the disc at idle. */
     final double idleDrag;
-    /** The share to round the corner towards so that the rounding leaves the pull at rest itself alone. */
-    final double corner;
+
+    @SuppressWarnings("ImmutableEnumChecker") // never written once it is made
+    private final PullCurve pull;
 
     Blades(double atRest, double idleDrag) {
         this.atRest = atRest;
         this.idleDrag = idleDrag;
         // What in-flight efficiency alone would give at rest, of the ideal.
         double unbound = Math.cbrt(Propeller.IN_FLIGHT * Propeller.IN_FLIGHT);
-        corner = Math.pow(Math.pow(atRest, -8) - Math.pow(unbound, -8), -1.0 / 8);
+        // Rounding the corner towards this leaves the pull at rest itself alone.
+        double corner = Math.pow(Math.pow(atRest, -8) - Math.pow(unbound, -8), -1.0 / 8);
+        pull = new PullCurve(x -> {
+            double inFlight = unbound / through(x);
+            return inFlight / Math.pow(1 + Math.pow(inFlight / corner, 8), 1.0 / 8);
+        });
+    }
+
+    /**
+     * Pull at full power as a share of what an ideal disc gives at rest.
+     *
+     * @param speeds airspeed, in those at which the disc draws the air in at rest, 0 or above
+     */
+    double pull(double speeds) {
+        return pull.at(speeds);
+    }
+
+    /** How fast the air goes through the disc: w³ − x w² = 1 has one root above 0, by Cardano, with w = u + x/3 + … */
+    private static double through(double x) {
+        double third = x / 3;
+        double cube = third * third * third;
+        double u = Math.cbrt(cube + 0.5 + Math.sqrt(0.25 + cube));
+        return third + u + third * third / u;
     }
 
     static Blades of(PropellerType type) {

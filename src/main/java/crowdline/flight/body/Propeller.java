@@ -20,9 +20,17 @@ import crowdline.show.aircraft.Engine;
  * @param rotationRadPerS speed of rotation at full throttle, rad/s
  * @param clockwise true if it turns clockwise seen from the cockpit
  * @param blades how they are made
- * @param mostN what it gives at rest at full throttle and sea level before the corner is rounded, N; follows from the others
+ * @param idealN what an ideal disc gives at rest at full throttle and sea level, N; follows from the others
+ * @param inflowMps how fast it draws the air in there, m/s; follows from the others
  */
-record Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise, Blades blades, double mostN)
+record Propeller(
+        double powerW,
+        double discM2,
+        double rotationRadPerS,
+        boolean clockwise,
+        Blades blades,
+        double idealN,
+        double inflowMps)
         implements Drive {
     /** Useful share of shaft power in flight. */
     static final double IN_FLIGHT = 0.83;
@@ -30,7 +38,14 @@ record Propeller(double powerW, double discM2, double rotationRadPerS, boolean c
     private static final double RHO0 = 1.225;
 
     Propeller(double powerW, double discM2, double rotationRadPerS, boolean clockwise, Blades blades) {
-        this(powerW, discM2, rotationRadPerS, clockwise, blades, mostN(powerW, discM2, blades));
+        this(
+                powerW,
+                discM2,
+                rotationRadPerS,
+                clockwise,
+                blades,
+                Math.cbrt(2 * RHO0 * discM2 * powerW * powerW),
+                Math.cbrt(IN_FLIGHT * powerW / (2 * RHO0 * discM2)));
     }
 
     static Propeller of(Engine.Propeller propeller, double ofPower) {
@@ -50,27 +65,13 @@ record Propeller(double powerW, double discM2, double rotationRadPerS, boolean c
         return (share > 0 ? pullN(Math.max(speedMps, 0), share) * (rhoKgM3 / RHO0) : 0) - drag;
     }
 
-    /** The smaller of what it gives in flight and at rest, with the corner between them rounded; at sea level. */
+    /**
+     * The smaller of what it gives in flight and at rest, with the corner between them rounded; at sea level. With a share of
+     * the power all speeds go with its cube root, and all forces with the square of that.
+     */
     private double pullN(double v, double share) {
-        double power = powerW * share;
-        // With w = V + v the two equations are w³ − V w² = c, which has one root above 0: Cardano, with w = u + V/3 + …
-        double c = IN_FLIGHT * power / (2 * RHO0 * discM2);
-        double third = v / 3;
-        double cube = third * third * third;
-        double u = Math.cbrt(cube + c / 2 + Math.sqrt(c * (c / 4 + cube)));
-        double inFlight = IN_FLIGHT * power / (third + u + third * third / u);
-        // A cube root in the innermost loop is dear, and most of what is flown is flown at full power.
-        double most = share == 1 ? mostN : mostN(power, discM2, blades);
-        return inFlight / Math.sqrt(Math.sqrt(Math.sqrt(1 + eighth(inFlight / most))));
-    }
-
-    private static double mostN(double powerW, double discM2, Blades blades) {
-        return blades.corner * Math.cbrt(2 * RHO0 * discM2 * powerW * powerW);
-    }
-
-    private static double eighth(double x) {
-        double fourth = x * x * x * x;
-        return fourth * fourth;
+        double speeds = share == 1 ? 1 : Math.cbrt(share);
+        return idealN * speeds * speeds * blades.pull(v / (inflowMps * speeds));
     }
 
     /** The reaction to a propeller turning clockwise as the pilot sees it rolls the aircraft to the left. */

@@ -290,7 +290,7 @@ public final class ElementFlyer {
     }
 
     private FlightState reposition(Element.Reposition r, FlightState from) throws CannotFly {
-        ElementFlyer planning = new ElementFlyer(forces, integrator.unwatched(Integrator.FINE), variation);
+        ElementFlyer planning = new ElementFlyer(forces, integrator.unwatched(), variation);
         return new Repositioning(forces, r).fly(from, this::run, planning::run);
     }
 

@@ -118,7 +118,7 @@ final class GuidedLeg implements Leg {
         mostG = mostG(forces, rho, v);
         double wanted = aim.alongLine() ? towardsLine(y) : steepestTan;
         tan = carriedTan(mostG, wanted);
-        levelMps2 = Units.G_MPS2 * Math.hypot(1, tan);
+        levelMps2 = Units.G_MPS2 * Math.sqrt(1 + tan * tan);
     }
 
     @Override
@@ -223,7 +223,9 @@ final class GuidedLeg implements Leg {
     }
 
     private double acrossMps2(double pathRate) {
-        return Units.G_MPS2 * Math.hypot(liftingG(pathRate), turningG());
+        double lifting = liftingG(pathRate);
+        double turning = turningG();
+        return Units.G_MPS2 * Math.sqrt(lifting * lifting + turning * turning);
     }
 
     /** @param climb sine of the path that the speed is flown along */

@@ -71,9 +71,9 @@ public final class Integrator {
         this.watcher = watcher;
     }
 
-    /** Another that nobody watches, whose steps are counted with those of this one. */
-    Integrator unwatched(double otherTolerance) {
-        return new Integrator(NO_GRID, otherTolerance, (leg, tS, legS, y) -> {}, steps);
+    /** Another as exact that nobody watches, whose steps are counted with those of this one. */
+    Integrator unwatched() {
+        return new Integrator(NO_GRID, tolerance, (leg, tS, legS, y) -> {}, steps);
     }
 
     /** Flies a leg to its end. */

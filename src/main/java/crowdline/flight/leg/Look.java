@@ -28,13 +28,17 @@ public final class Look {
     /** True where the path is kept even if the wing does not give what it asks for. */
     boolean keptAnyway;
 
-    /** For whoever does not look for thrust and drag. */
-    public Look() {
-        this(false);
+    Look() {
+        this(true);
     }
 
-    Look(boolean forForces) {
+    private Look(boolean forForces) {
         this.forForces = forForces;
+    }
+
+    /** For whoever does not look for thrust and drag. */
+    public static Look atPathAndLoad() {
+        return new Look(false);
     }
 
     void direction(double x, double y, double z) {

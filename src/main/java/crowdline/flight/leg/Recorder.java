@@ -9,7 +9,7 @@ import java.util.List;
 public final class Recorder implements Integrator.Watcher {
     private final double gridS;
     private final List<Sample> samples = new ArrayList<>();
-    private final Look look = new Look(true);
+    private final Look look = new Look();
     private Extremes extremes = new Extremes();
 
     public Recorder(double gridS) {

@@ -10,7 +10,6 @@ import crowdline.show.aircraft.Usual;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -46,7 +45,7 @@ final class Drawing {
         final int flown;
 
         Failed(Fault fault, int flown) {
-            super(fault.why(), null, false, false);
+            super(null, null, false, false);
             this.fault = fault;
             this.flown = flown;
         }
@@ -121,10 +120,8 @@ final class Drawing {
         if (arc.size() == Element.Size.OVER) {
             return failed(
                     Fault.Kind.OVER,
-                    String.format(
-                            Locale.UK,
-                            "is down to %.0f kt where it goes over, and the wing cannot bend it there",
-                            Math.max(Math.rint(Units.ktFromMps(at.speedMps())), 0)));
+                    "is down to %.0f kt where it goes over, and the wing cannot bend it there",
+                    Math.max(Math.rint(Units.ktFromMps(at.speedMps())), 0));
         }
         boolean pull = arc.way() == Element.Way.PULL;
         if (!pull && Double.isNaN(attempt.pushG())) {
@@ -132,11 +129,9 @@ final class Drawing {
         }
         return failed(
                 Fault.Kind.LOAD,
-                String.format(
-                        Locale.UK,
-                        "needs a harder %s than the %.1f g such an aircraft is flown with",
-                        pull ? "pull" : "push",
-                        pull ? attempt.pullG() : attempt.pushG()));
+                "needs a harder %s than the %.1f g such an aircraft is flown with",
+                pull ? "pull" : "push",
+                pull ? attempt.pullG() : attempt.pushG());
     }
 
     /** Gently while it is slow and steep, and then as usual. */
@@ -153,11 +148,9 @@ final class Drawing {
         if (g < 1.3) {
             throw failed(
                     Fault.Kind.ENERGY,
-                    String.format(
-                            Locale.UK,
-                            "comes down too slowly to be pulled out: at %.0f kt the wing gives %.1f g",
-                            Units.ktFromMps(at.speedMps()),
-                            g));
+                    "comes down too slowly to be pulled out: at %.0f kt the wing gives %.1f g",
+                    Units.ktFromMps(at.speedMps()),
+                    g);
         }
         return new Element.Arc(
                 arc.way(), arc.degrees(), toPathDeg, Element.Size.LOAD_G, g, arc.power() * powerHere(arc));
@@ -218,7 +211,7 @@ final class Drawing {
                 end = parts.thought(turned, end);
             }
         } catch (CannotFly e) {
-            throw failed(Fault.Kind.ENERGY, e.why());
+            throw failed(Fault.Kind.ENERGY, "%s", e.why());
         }
         return end.place().minus(at.place()).length();
     }
@@ -272,7 +265,7 @@ final class Drawing {
         try {
             return sane(turns.backToTheLineM(turn, at, entryAwayM, power, powerHere()), 0);
         } catch (CannotFly e) {
-            throw failed(Fault.Kind.ENERGY, e.why());
+            throw failed(Fault.Kind.ENERGY, "%s", e.why());
         }
     }
 
@@ -280,7 +273,7 @@ final class Drawing {
         try {
             fly(Hovers.drawn(forces, hover, at, parts.steps()), null);
         } catch (CannotFly e) {
-            throw failed(Fault.Kind.ENERGY, e.why());
+            throw failed(Fault.Kind.ENERGY, "%s", e.why());
         }
     }
 
@@ -288,7 +281,7 @@ final class Drawing {
         try {
             fly(turns.drawn(turn, at, powerHere()), null);
         } catch (CannotFly e) {
-            throw failed(Fault.Kind.ENERGY, e.why());
+            throw failed(Fault.Kind.ENERGY, "%s", e.why());
         }
     }
 
@@ -302,7 +295,7 @@ final class Drawing {
         } catch (Parts.Stop e) {
             throw new Failed(e.fault, drawn.size());
         } catch (CannotFly e) {
-            throw failed(flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY, e.why());
+            throw failed(flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY, "%s", e.why());
         }
         drawn.add(element);
         if (open == null) {
@@ -321,15 +314,13 @@ final class Drawing {
         if (!pressed) {
             throw failed(
                     flyingOver ? Fault.Kind.OVER : Fault.Kind.ENERGY,
-                    String.format(
-                            Locale.UK,
-                            "is down to %.0f kt over its top, too slow to bend on",
-                            Units.ktFromMps(part.leastMps())));
+                    "is down to %.0f kt over its top, too slow to bend on",
+                    Units.ktFromMps(part.leastMps()));
         }
     }
 
-    private Failed failed(Fault.Kind kind, String why) {
-        return new Failed(new Fault(kind, why), drawn.size());
+    private Failed failed(Fault.Kind kind, String words, Object... values) {
+        return new Failed(Fault.of(kind, words, values), drawn.size());
     }
 
     /** To a tenth; an aircraft whose numbers are out of all proportion has no line there. */

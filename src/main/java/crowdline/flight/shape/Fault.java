@@ -1,12 +1,25 @@
 package crowdline.flight.shape;
 
+import java.util.Locale;
+import java.util.function.Supplier;
+
 /**
- * What is wrong with one way of drawing a figure.
+ * What is wrong with one way of drawing a figure. Of many that are found few are said, and putting one into words takes as
+ * long as flying on.
  *
  * @param kind what would help
- * @param why the rest of a sentence that begins with the name of the figure
+ * @param words the rest of a sentence that begins with the name of the figure
  */
-record Fault(Kind kind, String why) {
+record Fault(Kind kind, Supplier<String> words) {
+    /** @param values what is put into the words, as {@link String#format} does */
+    static Fault of(Kind kind, String words, Object... values) {
+        return new Fault(kind, () -> String.format(Locale.UK, words, values));
+    }
+
+    String why() {
+        return words.get();
+    }
+
     enum Kind {
         /** Too little speed or lift on the way round. */
         ENERGY,

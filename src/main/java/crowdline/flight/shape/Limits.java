@@ -3,7 +3,6 @@ package crowdline.flight.shape;
 import crowdline.flight.body.Body;
 import crowdline.flight.leg.Extremes;
 import crowdline.measure.Units;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** What no figure is drawn beyond: a little inside what the airframe is given, and what the wing gives. */
@@ -34,34 +33,30 @@ public final class Limits {
     Fault broken(Extremes seen, boolean over) {
         Fault.Kind energy = over ? Fault.Kind.OVER : Fault.Kind.ENERGY;
         if (seen.shortG() > SHORT_G) {
-            return fault(
+            return Fault.of(
                     energy,
                     "is down to %.0f kt on its way, too slow for the %.1f g it needs there",
                     Units.ktFromMps(seen.shortMps()),
                     seen.shortAskedG());
         }
         if (seen.slowByMps() > SLOW_MPS) {
-            return fault(
+            return Fault.of(
                     energy,
                     "is down to %.0f kt on its way, too slow to hold its line",
                     Units.ktFromMps(seen.slowMps()));
         }
         if (seen.greatestG() > mostG) {
-            return fault(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", mostG);
+            return Fault.of(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", mostG);
         }
         if (seen.leastG() < leastG) {
-            return fault(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", leastG);
+            return Fault.of(Fault.Kind.LOAD, "takes more than the %.1f g this aircraft is flown with at most", leastG);
         }
         if (seen.greatestMps() > mostMps) {
-            return fault(
+            return Fault.of(
                     Fault.Kind.NEVER_EXCEED,
                     "goes beyond %.0f kt, as near its never-exceed speed as this aircraft is flown",
                     Units.ktFromMps(mostMps));
         }
         return null;
-    }
-
-    private static Fault fault(Fault.Kind kind, String why, Object... values) {
-        return new Fault(kind, String.format(Locale.UK, why, values));
     }
 }

@@ -13,7 +13,6 @@ import crowdline.flight.leg.Steps;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -37,7 +36,7 @@ final class Parts {
     private final ElementFlyer watched;
     private final ElementFlyer quiet;
     private final Map<Place, Came> flown = new HashMap<>();
-    private final Look look = new Look();
+    private final Look look = Look.atPathAndLoad();
     private Extremes seen = new Extremes();
     private boolean over;
     private double beganS;
@@ -61,7 +60,7 @@ final class Parts {
         final Fault fault;
 
         Stop(Fault fault) {
-            super(fault.why(), null, false, false);
+            super(null, null, false, false);
             this.fault = fault;
         }
     }
@@ -72,7 +71,7 @@ final class Parts {
         final Fault fault;
 
         Broken(Fault fault) {
-            super(fault.why(), null, false, false);
+            super(null, null, false, false);
             this.fault = fault;
         }
     }
@@ -154,16 +153,14 @@ final class Parts {
         seen.see(tS, y, look);
         Fault fault = limits.broken(seen, over);
         if (fault == null && look.keptAnyway() && look.speedMps() < STOPPED_MPS) {
-            fault = new Fault(Fault.Kind.ENERGY, "has no speed left on its way up");
+            fault = Fault.of(Fault.Kind.ENERGY, "has no speed left on its way up");
         }
         if (fault == null && tS - beganS > LONGEST_S) {
-            fault = new Fault(
+            fault = Fault.of(
                     Fault.Kind.NEVER_SLOWS,
-                    String.format(
-                            Locale.UK,
-                            "takes too long: after %.0f s in one piece it still has %.0f kt",
-                            LONGEST_S,
-                            Units.ktFromMps(look.speedMps())));
+                    "takes too long: after %.0f s in one piece it still has %.0f kt",
+                    LONGEST_S,
+                    Units.ktFromMps(look.speedMps()));
         }
         if (fault != null) {
             throw new Broken(fault);

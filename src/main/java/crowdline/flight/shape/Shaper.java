@@ -59,7 +59,7 @@ public final class Shaper {
     private static final double LONGEST_HANGING_S = 6;
 
     private static final Fault HANGS =
-            new Fault(Fault.Kind.NEVER, "hangs upside down for longer than such an aircraft is flown");
+            Fault.of(Fault.Kind.NEVER, "hangs upside down for longer than such an aircraft is flown");
 
     /** More thrust than this for its weight no figure is flown with: it would not slow down on the way up. */
     private static final double MOST_THRUST = 0.55;

@@ -123,6 +123,33 @@ class PropellerTest {
         }
     }
 
+    /** The two equations solved by halving, with the corner rounded: what is read off a curve is what they give. */
+    @ParameterizedTest
+    @EnumSource(PropellerType.class)
+    void thrustIsWhatMomentumTheoryGivesAtAnySpeed(PropellerType type) {
+        double area = Math.PI * 1.93 * 1.93 / 4;
+        double watts = 134_000 * Propeller.IN_FLIGHT;
+        double atRest = Blades.of(type).atRest * idealAtRestN(134, 1.93);
+        double free = Math.cbrt(2 * 1.225 * area * watts * watts);
+        double bound = Math.pow(Math.pow(atRest, -8) - Math.pow(free, -8), -1.0 / 8);
+        for (double speed = 0; speed < 700; speed += 1.7) {
+            double low = 0;
+            double high = 100;
+            for (int i = 0; i < 60; i++) {
+                double drawn = (low + high) / 2;
+                boolean isEnough = 2 * 1.225 * area * (speed + drawn) * (speed + drawn) * drawn > watts;
+                low = isEnough ? low : drawn;
+                high = isEnough ? drawn : high;
+            }
+            double inFlight = watts / (speed + low);
+            double rounded = inFlight / Math.pow(1 + Math.pow(inFlight / bound, 8), 1.0 / 8);
+
+            assertThat(propeller(134, 1.93, type).thrustN(speed, 1.225, 1))
+                    .as("%s at %s", type, speed)
+                    .isCloseTo(rounded, within(1e-8 * rounded));
+        }
+    }
+
     /** Rankine–Froude with power and density both halved: T = 2ρA(V+v)v at the same v is half as much. */
     @ParameterizedTest
     @ValueSource(doubles = {0, 20, 60, 110})
