@@ -159,7 +159,7 @@ public final class ConsoleFrame extends JFrame {
                         () -> windows.pasteMetar(pane.editing(), this::keepAir),
                         mark -> pane.foot().say(host.nowS(), mark),
                         this::read);
-        pane.words().serve(host.edit());
+        pane.words().serve(host.edit(), mark -> pane.foot().say(host.nowS(), mark));
         edit.serve(host.edit(), host::useAir);
         pane.walk().serve(host::nowS, host::askForWalk);
         pane.debrief().serve(host::debrief);

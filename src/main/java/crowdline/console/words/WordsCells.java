@@ -87,7 +87,7 @@ final class WordsCells {
         Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * (large ? 0.05 : 0.09));
         // Large words need a line each for the kind and for the verdict.
         Box top = inner.top(inner.h() * (large ? 0.19 : 0.34));
-        Box kind = large ? top : top.left(inner.w() * 0.25);
+        Box kind = top.left(inner.w() * (large ? remark.draft() == null ? 1 : 0.48 : 0.25));
         pen.midway(
                 pen.line(remark.kind(), TextRole.LABEL, false, kind),
                 kind,
@@ -101,13 +101,14 @@ final class WordsCells {
         Box words = inner.belowTop(inner.h() * (large ? 0.55 : 0.38));
         Mark draft = remark.draft();
         if (draft != null) {
-            Box at = words.left(words.w() * DRAFT_SHARE).top(words.h() * 0.5);
+            // Where words are large the kind leaves it half a line, and the text needs all of its own.
+            Box at = large ? top.right(top.w() * 0.5) : words.left(words.w() * DRAFT_SHARE).top(words.h() * 0.5);
             if (chosen) {
                 pen.markOnChosen(draft, TextRole.LABEL, at, 1);
             } else {
                 pen.mark(draft, TextRole.LABEL, at, 1);
             }
-            words = words.rightOf(words.w() * (DRAFT_SHARE + 0.02));
+            words = large ? words : words.rightOf(words.w() * (DRAFT_SHARE + 0.02));
         }
         pen.atTop(pen.lines(remark.text(), TextRole.BODY, false, words, 2), words, text);
     }

@@ -58,7 +58,7 @@ public final class WordsModel {
                 chosen == null ? -1 : at,
                 page,
                 (int) show().everyRemarkOf(place.actId()).filter(Remark::draft).count(),
-                facts.view(show(), place, remark -> presenter.verdict(remark, place, plan)));
+                facts.view(show(), place, remark -> presenter.brief(remark, place, plan)));
     }
 
     private List<String> problems(RemarkDraft typed, Remark chosen) {
@@ -162,17 +162,24 @@ public final class WordsModel {
         return remark.draft() || remark.isOlderInTranslation();
     }
 
-    /** Takes every first draft of the act for the person's own words; of the whole show where that is chosen. One step. */
-    public void acceptAll() {
+    /**
+     * Takes every first draft of the act for the person's own words; of the whole show where that is chosen. One step.
+     *
+     * @return how many there were
+     */
+    public int acceptAll() {
         Show accepted = show();
+        int drafts = 0;
         for (RemarkPlace each : RemarkPlace.all(show())) {
             if (place.actId() == null || place.actId().equals(each.actId())) {
+                List<Remark> were = each.in(accepted);
+                drafts += (int) were.stream().filter(Remark::draft).count();
                 accepted = each.with(
-                        accepted,
-                        each.in(accepted).stream().map(r -> r.withDraft(false)).toList());
+                        accepted, were.stream().map(r -> r.withDraft(false)).toList());
             }
         }
         make(new Change("Accept every draft", accepted, ""));
+        return drafts;
     }
 
     public void delete() {

@@ -4,12 +4,15 @@ import crowdline.console.edit.EditHost;
 import crowdline.console.edit.Editing;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.LazyCard;
 import crowdline.console.place.PlaceOrEmpty;
 import crowdline.console.place.PlaceScreen;
 import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Tone;
 import crowdline.show.RemarkPlace;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -29,6 +32,7 @@ public final class WordsPlace implements PlaceScreen {
     private RemarkPlace came = RemarkPlace.SHOW;
 
     private Consumer<String> explained = word -> {};
+    private Consumer<Mark> says = mark -> {};
 
     /**
      * With no words yet.
@@ -57,15 +61,16 @@ public final class WordsPlace implements PlaceScreen {
                 .on(Command.PLAIN_WORDS, panel::hasRemark, () -> change(panel::insertPlainWords))
                 .on(Command.EXPLAIN_WORD, panel::hasRemark, () -> explained.accept(panel.chosenWord()))
                 .on(Command.ACCEPT, panel::hasToAccept, () -> change(WordsModel::accept))
-                .on(Command.ACCEPT_ALL, panel::hasDrafts, () -> change(WordsModel::acceptAll))
+                .on(Command.ACCEPT_ALL, panel::hasDrafts, () -> change(this::acceptAll))
                 .on(Command.FACT_REMARK, panel::hasFact, () -> change(WordsModel::addFact));
         commands = table.filled();
         editing.onChange(this::follow);
     }
 
-    /** Who serves it. */
-    public void serve(EditHost next) {
+    /** Who serves it, and who says in the foot line what was done. */
+    public void serve(EditHost next, Consumer<Mark> foot) {
         host = next;
+        says = foot;
     }
 
     /** Told of a word that is to be explained in the glossary; empty for none in particular. */
@@ -124,6 +129,15 @@ public final class WordsPlace implements PlaceScreen {
             hasShow();
         }
         panel.show(words);
+    }
+
+    /** Where every draft is accepted most of them are out of sight, so that how many there were is said. */
+    private void acceptAll(WordsModel model) {
+        int drafts = model.acceptAll();
+        says.accept(new Mark(
+                Form.DISC,
+                Tone.GOOD,
+                (drafts == 1 ? "1 draft is accepted" : drafts + " drafts are accepted") + "; Ctrl+Z takes that back"));
     }
 
     private void change(Consumer<WordsModel> step) {

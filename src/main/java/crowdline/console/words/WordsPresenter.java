@@ -66,15 +66,24 @@ final class WordsPresenter {
                 .map(r -> new RemarkRow(
                         ShowLookup.word(r.kind()),
                         basis.voices().other(r).map(name -> name + ": ").orElse("") + r.text(),
-                        verdict(r, place, plan),
+                        brief(r, place, plan),
                         r.draft() ? DRAFT : r.isOlderInTranslation() ? OLDER : null))
                 .toList();
     }
 
-    /** How long a remark takes against the time there is for it, and what the plan makes of it. */
-    Mark verdict(Remark remark, RemarkPlace place, WordsPlan plan) {
+    /** How long a remark takes against the time there is for it, and what the plan makes of it, as a list has room for it. */
+    Mark brief(Remark remark, RemarkPlace place, WordsPlan plan) {
+        SpokenTime time = basis.voices().time(remark, false);
+        String takes = String.format(Locale.UK, "%.1f s", time.seconds());
         return verdict(
-                remark, false, room(remark, place), plan.remark(remark.id()).standing());
+                time, takes, room(remark, place), plan.remark(remark.id()).standing());
+    }
+
+    /** The same with how much quicker or slower it may be read. */
+    private Mark verdict(Remark remark, boolean shortForm, Optional<Room> room, Standing standing) {
+        SpokenTime time = basis.voices().time(remark, shortForm);
+        String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
+        return verdict(time, takes, room, standing);
     }
 
     RemarkPage page(
@@ -84,7 +93,7 @@ final class WordsPresenter {
                 draft,
                 remark.draft() ? UNREAD : null,
                 draft.text().isBlank() ? "" : basis.said().apply(draft.text()).spoken(),
-                verdict(remark, place, plan),
+                verdict(remark, false, room, plan.remark(remark.id()).standing()),
                 remark.shortText() == null ? null : verdict(remark, true, room, Standing.UNKNOWN),
                 aboutRoom(remark, place),
                 plan.remark(remark.id()).words(),
@@ -159,9 +168,7 @@ final class WordsPresenter {
     }
 
     /** What fits its figure alone is called fitting only if it fits beside everything else that is planned, too. */
-    private Mark verdict(Remark remark, boolean shortForm, Optional<Room> room, Standing standing) {
-        SpokenTime time = basis.voices().time(remark, shortForm);
-        String takes = String.format(Locale.UK, "%.1f s (%.1f to %.1f)", time.seconds(), time.lowS(), time.highS());
+    private static Mark verdict(SpokenTime time, String takes, Optional<Room> room, Standing standing) {
         String of = room.map(there -> String.format(Locale.UK, "%s of %.1f s", takes, there.likelyS()))
                 .orElse(takes);
         Optional<Fit> alone = room.map(there -> Fit.of(time, there));

@@ -14,6 +14,7 @@ import java.awt.Component;
 import java.awt.image.BufferedImage;
 import java.util.Arrays;
 import javax.swing.JList;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -29,12 +30,26 @@ class WordsCellsTest {
                 .isFalse();
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {100, 120, 150, 200})
+    void thatItIsADraftIsNotCutOffAtAnyZoom(int zoom) {
+        LookAndFeel.loadType();
+        assertThat(Arrays.equals(
+                        painted(zoom, "9 s", new Mark(Form.RING, Tone.CALM, "Draft")),
+                        painted(zoom, "9 s", new Mark(Form.RING, Tone.CALM, "Drafx"))))
+                .isFalse();
+    }
+
     private static int[] painted(int zoom, String room) {
-        Mark verdict = new Mark(Form.DISC, Tone.GOOD, "Just fits: 13.8 s (11.2 to 16.6) of " + room);
+        return painted(zoom, room, null);
+    }
+
+    private static int[] painted(int zoom, String room, @Nullable Mark draft) {
+        Mark verdict = new Mark(Form.DISC, Tone.GOOD, "On a good day: 13.8 s of " + room);
         Component cell = WordsCells.remarks(new Appearance(Themes.DAY, new Zoom(zoom)))
                 .getListCellRendererComponent(
                         new JList<>(),
-                        new RemarkRow("Explanation", "Watch the wheels.", verdict, null),
+                        new RemarkRow("Explanation", "Watch the wheels.", verdict, draft),
                         0,
                         false,
                         false);

@@ -70,14 +70,15 @@ class WordsDraftTest {
         Editing editing = allDrafts();
         WordsModel model = SampleWords.model(editing);
         model.choosePlace("a1", null);
-        model.acceptAll();
+        long all = model.show().everyRemark().count();
+        assertThat(model.acceptAll()).isEqualTo((int) all - model.show().remarks().size());
         assertThat(model.show().acts().get(0).figures().stream().flatMap(f -> f.remarks().stream()))
                 .noneMatch(Remark::draft);
         assertThat(model.show().remarks()).allMatch(Remark::draft);
         editing.undo();
         assertThat(model.show().everyRemark()).allMatch(Remark::draft);
         model.choosePlace(null, null);
-        model.acceptAll();
+        assertThat(model.acceptAll()).isEqualTo((int) all);
         assertThat(model.show().everyRemark()).noneMatch(Remark::draft);
     }
 

@@ -305,7 +305,10 @@ public class WordsModelTest {
         begins.forEach((standing, word) -> {
             model.planned(new WordsPlan(Map.of("r-say-1", new PlannedRemark(standing, "Why.")), Map.of()));
             assertThat(page().verdict().word()).startsWith(word);
-            assertThat(model.view().remarks().get(1).verdict()).isEqualTo(page().verdict());
+            // The list has no room for how much quicker or slower it may be read.
+            assertThat(model.view().remarks().get(1).verdict().word())
+                    .startsWith(word)
+                    .isEqualTo(page().verdict().word().replaceFirst(" \\(.*\\)", ""));
         });
     }
 

@@ -2,7 +2,10 @@ package crowdline.console.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.console.edit.EditHost;
 import crowdline.console.edit.Editing;
+import crowdline.console.keys.Command;
+import crowdline.console.live.SmallShow;
 import crowdline.console.place.EmptyShow;
 import crowdline.console.place.Ways;
 import crowdline.console.theme.Appearance;
@@ -10,6 +13,8 @@ import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.console.window.NamedAction;
+import crowdline.show.RemarkPlace;
+import crowdline.show.Show;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.ArrayList;
@@ -23,16 +28,37 @@ class WordsPlaceTest {
     @Test
     void withoutAShowItSaysHowToOpenOneAndHasNoEmptyFields() {
         LookAndFeel.loadType();
-        WordsPlace words = new WordsPlace(
-                new Appearance(Themes.DAY, new Zoom(100)),
-                new Ways(nothing, nothing, nothing),
-                new Editing(),
-                command -> nothing);
+        WordsPlace words = place(new Editing());
         assertThat(shown(words.component())).hasAtLeastOneElementOfType(EmptyShow.class);
         assertThat(shown(words.component())).doesNotHaveAnyElementsOfTypes(WordsPanel.class);
         words.hasShow();
         assertThat(shown(words.component())).hasAtLeastOneElementOfType(WordsPanel.class);
         assertThat(shown(words.component())).doesNotHaveAnyElementsOfTypes(EmptyShow.class);
+    }
+
+    private WordsPlace place(Editing editing) {
+        return new WordsPlace(
+                new Appearance(Themes.DAY, new Zoom(100)),
+                new Ways(nothing, nothing, nothing),
+                editing,
+                command -> nothing);
+    }
+
+    /** Most of what is accepted at once is out of sight. */
+    @Test
+    void itIsSaidHowManyDraftsWereAccepted() {
+        Show show = SmallShow.show();
+        RemarkPlace loop = new RemarkPlace("a1", "f1");
+        Editing editing = SampleWords.editing(loop.with(
+                show,
+                loop.in(show).stream().map(r -> r.withDraft(true)).toList()));
+        WordsPlace words = place(editing);
+        List<String> said = new ArrayList<>();
+        words.serve(EditHost.NONE, mark -> said.add(mark.word()));
+        words.show(SampleWords.model(editing));
+        words.commands().carryOut(Command.ACCEPT_ALL);
+        assertThat(said).containsExactly(loop.in(show).size() + " drafts are accepted; Ctrl+Z takes that back");
+        assertThat(words.commands().possible()).doesNotContain(Command.ACCEPT_ALL);
     }
 
     /** All components that are not hidden, nor within one that is. */
