@@ -77,7 +77,7 @@ public final class ConsoleFrame extends JFrame {
     public ConsoleFrame(Host host, Appearance appearance) {
         super(NAME);
         this.host = host;
-        Action demo = new NamedAction("Open the demo show", () -> openDemo());
+        Action demo = new NamedAction("Open the demo show", () -> openDemo(() -> {}));
         menus = new ConsoleMenus(
                 actions,
                 demo,
@@ -385,8 +385,8 @@ public final class ConsoleFrame extends JFrame {
         window.wear(look().with(measures));
     }
 
-    private void openDemo() {
-        window.openDemo();
+    private void openDemo(Runnable then) {
+        window.openDemo(then);
     }
 
     private void readMessages() {

@@ -18,16 +18,16 @@ final class TourGuide {
     private final ConsolePane pane;
     private final TourRow row;
     private final Ring ring;
-    private final Runnable demo;
+    private final Consumer<Runnable> demo;
     private final Consumer<Place> go;
     private final Timer follower = new Timer(FOLLOW_MS, e -> follow());
     private @Nullable Tour tour;
 
     /**
-     * @param demo opens the demo show
+     * @param demo opens the demo show and then runs what it is given; not at all if the show that is open is not left
      * @param go goes to a place
      */
-    TourGuide(JFrame frame, ConsolePane pane, CommandActions actions, Runnable demo, Consumer<Place> go) {
+    TourGuide(JFrame frame, ConsolePane pane, CommandActions actions, Consumer<Runnable> demo, Consumer<Place> go) {
         this.pane = pane;
         this.demo = demo;
         this.go = go;
@@ -45,8 +45,7 @@ final class TourGuide {
     void next() {
         Tour now = tour;
         if (now == null) {
-            demo.run();
-            show(Tour.begin());
+            demo.accept(() -> show(Tour.begin()));
         } else if (now.isLast()) {
             leave();
         } else {

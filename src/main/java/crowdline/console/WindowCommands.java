@@ -145,10 +145,17 @@ final class WindowCommands {
         }
     }
 
-    /** The same with the demo show. */
-    void openDemo() {
+    /**
+     * The same with the demo show.
+     *
+     * @param then done once it is being opened
+     */
+    void openDemo(Runnable then) {
         if (host.mayOpenDemo()) {
-            edit.leaving(host::openDemo);
+            edit.leaving(() -> {
+                host.openDemo();
+                then.run();
+            });
         }
     }
 

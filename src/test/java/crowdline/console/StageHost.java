@@ -46,6 +46,8 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
     final List<Show> edited = new ArrayList<>();
     final Walk walk = new SmallTour().walk();
     /** Whether a show is open. */
+    boolean mayOpenDemo = true;
+
     private boolean open;
 
     Runnable printing = () -> {};
@@ -187,6 +189,11 @@ final class StageHost implements Host, EditHost, PedalHost, PaceHost, DebriefHos
 
     @Override
     public void open(Path file) {}
+
+    @Override
+    public boolean mayOpenDemo() {
+        return mayOpenDemo;
+    }
 
     @Override
     public void openDemo() {}

@@ -100,6 +100,17 @@ class TourOnScreenTest {
         assertThat(only(Ring.class).isVisible()).isFalse();
     }
 
+    /** Over another show it would call that the demo show. */
+    @Test
+    void withoutTheDemoShowItDoesNotBegin() {
+        TourRow row = only(TourRow.class);
+        window().host.mayOpenDemo = false;
+        window().press(KeyEvent.VK_F9);
+        window().press(KeyEvent.VK_F7);
+        window().await("in the glossary", () -> place() == Place.GLOSSARY);
+        assertThat(row.isShowing()).isFalse();
+    }
+
     @Test
     void incidentPageEndsIt() {
         TourRow row = only(TourRow.class);

@@ -15,6 +15,9 @@ import net.miginfocom.swing.MigLayout;
 
 /** The row under the screen that says the step; nothing of it takes a key. */
 public final class TourRow extends JPanel {
+    /** The largest zoom, per cent, at which the buttons stand beside the words. */
+    private static final int BESIDE_TO = 130;
+
     private final JLabel where = new JLabel();
     private final JTextArea words = PlainText.wrapped("Tour", "");
     private final JButton back;
@@ -48,11 +51,13 @@ public final class TourRow extends JPanel {
 
     public void wear(Appearance appearance) {
         removeAll();
+        // Large buttons would leave the words a column that takes most of the window's height.
+        boolean beside = appearance.zoom().percent() <= BESIDE_TO;
         setLayout(new MigLayout(
                 "insets " + appearance.room(10) + " " + appearance.room(16) + " " + appearance.room(10) + " "
                         + appearance.room(16) + ", gap " + appearance.room(12) + " 0px",
-                "[][0:0:,grow,fill][][][]",
-                "[center]"));
+                beside ? "[][0:0:,grow,fill][][][]" : "[][0:0:,grow,fill]",
+                beside ? "[center]" : "[]" + appearance.room(10) + "[]"));
         setBackground(appearance.palette().sunk());
         setBorder(BorderFactory.createMatteBorder(
                 appearance.px(3), 0, 0, 0, appearance.palette().accent()));
@@ -61,8 +66,8 @@ public final class TourRow extends JPanel {
         words.setFont(appearance.plain(TextRole.SMALL));
         words.setForeground(appearance.palette().text());
         add(where, "top");
-        add(words, "wmin 0");
-        add(back);
+        add(words, beside ? "wmin 0" : "wmin 0, wrap");
+        add(back, beside ? "" : "span, split 3, align right");
         add(next);
         add(leave);
         revalidate();

@@ -102,7 +102,9 @@ final class WordsCells {
         Mark draft = remark.draft();
         if (draft != null) {
             // Where words are large the kind leaves it half a line, and the text needs all of its own.
-            Box at = large ? top.right(top.w() * 0.5) : words.left(words.w() * DRAFT_SHARE).top(words.h() * 0.5);
+            Box at = large
+                    ? top.right(top.w() * 0.5)
+                    : words.left(words.w() * DRAFT_SHARE).top(words.h() * 0.5);
             if (chosen) {
                 pen.markOnChosen(draft, TextRole.LABEL, at, 1);
             } else {

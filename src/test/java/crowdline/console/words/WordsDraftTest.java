@@ -71,7 +71,8 @@ class WordsDraftTest {
         WordsModel model = SampleWords.model(editing);
         model.choosePlace("a1", null);
         long all = model.show().everyRemark().count();
-        assertThat(model.acceptAll()).isEqualTo((int) all - model.show().remarks().size());
+        assertThat(model.acceptAll())
+                .isEqualTo((int) all - model.show().remarks().size());
         assertThat(model.show().acts().get(0).figures().stream().flatMap(f -> f.remarks().stream()))
                 .noneMatch(Remark::draft);
         assertThat(model.show().remarks()).allMatch(Remark::draft);

@@ -50,8 +50,7 @@ class WordsPlaceTest {
         Show show = SmallShow.show();
         RemarkPlace loop = new RemarkPlace("a1", "f1");
         Editing editing = SampleWords.editing(loop.with(
-                show,
-                loop.in(show).stream().map(r -> r.withDraft(true)).toList()));
+                show, loop.in(show).stream().map(r -> r.withDraft(true)).toList()));
         WordsPlace words = place(editing);
         List<String> said = new ArrayList<>();
         words.serve(EditHost.NONE, mark -> said.add(mark.word()));
