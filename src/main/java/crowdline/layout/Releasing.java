@@ -55,8 +55,13 @@ final class Releasing {
         if (spare >= 0) {
             return flown.laid();
         }
+        double asMuchAgainM = Units.mFromFt(toldFt) - ground.floorM();
+        if (Math.min(-spare, mostM - raise) > asMuchAgainM) {
+            // Seen already: how much exactly it would take makes no difference.
+            return lasting();
+        }
         Raised lasts = lasting(flown, raise, ground.floorM());
-        if (lasts.raiseM() - raise > Units.mFromFt(toldFt) - ground.floorM()) {
+        if (lasts.raiseM() - raise > asMuchAgainM) {
             return lasting();
         }
         Flying kept = flights.best(raise, Flying.TooLow.GIVEN_UP_TOGETHER);
