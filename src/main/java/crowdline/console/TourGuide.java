@@ -41,6 +41,10 @@ final class TourGuide {
         return tour != null;
     }
 
+    boolean isFollowing() {
+        return follower.isRunning();
+    }
+
     /** Begins, goes on, or ends after the last step. */
     void next() {
         Tour now = tour;
@@ -69,7 +73,10 @@ final class TourGuide {
 
     /** What it points at may have moved, or come. */
     private void follow() {
-        if (pane.inIncident()) {
+        if (!row.isDisplayable()) {
+            // A timer that runs on after its window is closed would keep the program from ending.
+            follower.stop();
+        } else if (pane.inIncident()) {
             leave();
         } else {
             ring.follow();

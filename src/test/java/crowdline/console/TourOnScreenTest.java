@@ -4,15 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import crowdline.console.live.SampleLiveViews;
+import crowdline.console.keys.CommandActions;
 import crowdline.console.place.Place;
+import crowdline.console.theme.Appearance;
+import crowdline.console.theme.Themes;
+import crowdline.console.theme.Zoom;
 import crowdline.console.tour.Ring;
 import crowdline.console.tour.Tour;
 import crowdline.console.tour.TourRow;
+import crowdline.console.window.NamedAction;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.KeyEvent;
 import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Set;
+import javax.swing.JFrame;
 import javax.swing.JTextArea;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
@@ -109,6 +115,24 @@ class TourOnScreenTest {
         window().press(KeyEvent.VK_F7);
         window().await("in the glossary", () -> place() == Place.GLOSSARY);
         assertThat(row.isShowing()).isFalse();
+    }
+
+    @Test
+    void itEndsWithItsWindow() {
+        TourGuide guide = RealWindow.onEventThread(() -> {
+            CommandActions actions = new CommandActions(command -> {});
+            ConsolePane pane = new ConsolePane(
+                    new Appearance(Themes.DAY, Zoom.NONE), actions, new NamedAction("Demo", () -> {}));
+            JFrame frame = new JFrame();
+            TourGuide made = new TourGuide(frame, pane, actions, Runnable::run, place -> {});
+            frame.setContentPane(pane);
+            frame.pack();
+            made.next();
+            assertThat(made.isFollowing()).isTrue();
+            frame.dispose();
+            return made;
+        });
+        window().await("nothing keeps the program from ending", () -> !guide.isFollowing());
     }
 
     @Test
