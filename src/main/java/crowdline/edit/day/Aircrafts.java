@@ -1,5 +1,6 @@
 package crowdline.edit.day;
 
+import crowdline.draft.RenamedWords;
 import crowdline.edit.Change;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
@@ -27,7 +28,7 @@ public final class Aircrafts {
         acts = new LaidOutActs(shipped);
     }
 
-    /** Calls it otherwise to the crowd. */
+    /** Calls it otherwise to the crowd, in first drafts too. */
     public static Edit rename(String id, String name) {
         return ((Edit) show -> {
                     Aircraft before = find(show, id);
@@ -38,7 +39,10 @@ public final class Aircrafts {
                                     name.strip(),
                                     ((TimedAircraft) before).kind(),
                                     ((TimedAircraft) before).number());
-                    return new Change("Rename the aircraft", with(show, after), "name of aircraft " + id);
+                    return new Change(
+                            "Rename the aircraft",
+                            RenamedWords.of(show, with(show, after)),
+                            "name of aircraft " + id);
                 })
                 .refusing();
     }

@@ -1,6 +1,7 @@
 package crowdline.edit.day;
 
 import crowdline.arrange.FreshId;
+import crowdline.draft.RenamedWords;
 import crowdline.edit.Change;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.act.Edit;
@@ -54,9 +55,15 @@ public final class People {
         };
     }
 
-    /** Calls somebody otherwise. */
+    /** Calls somebody otherwise, in first drafts too. */
     public static Edit rename(String id, String name) {
-        return person(id, "Rename ", "name of " + id, p -> new Performer(p.id(), name.strip(), p.sayAs(), p.facts()));
+        String about = "name of " + id;
+        Edit typed = person(id, "Rename ", about, p -> new Performer(p.id(), name.strip(), p.sayAs(), p.facts()));
+        return ((Edit) show -> {
+                    Change change = typed.of(show);
+                    return new Change(change.name(), RenamedWords.of(show, change.show()), about);
+                })
+                .refusing();
     }
 
     /** Tells how a name is said; as it is written if that is blank. */
