@@ -62,7 +62,8 @@ final class Opening {
                 + (!names.team().isEmpty() ? names.team() : names.known() ? within(names) : names.aircraft()) + ".";
     }
 
-    private static String who(Names names, @Nullable Aircraft craft) {
+    /** Who flies what, as an act is opened: "Ada Quillan, in the Wren 300", "the Tern Team, with Ada Quillan". */
+    static String who(Names names, @Nullable Aircraft craft) {
         if (!names.team().isEmpty()) {
             return names.team() + (names.known() ? ", with " + within(names) : "");
         }

@@ -35,7 +35,7 @@ public final class RenamedWords {
         for (Act act : after.acts()) {
             Optional<Act> was = before.act(act.id());
             if (was.isPresent()) {
-                Map<String, String> names = changed(Names.of(before, was.get()), Names.of(after, act));
+                Map<String, String> names = changed(before, was.get(), after, act);
                 String title = title(before, was.get()).equals(act.title()) ? title(after, act) : act.title();
                 now = now.withAct(new RenamedWords(names).in(act).withTitle(title));
             }
@@ -50,8 +50,19 @@ public final class RenamedWords {
     }
 
     /** What is said otherwise now, the longest first where one holds another. */
-    private static Map<String, String> changed(Names before, Names after) {
+    private static Map<String, String> changed(Show earlier, Act was, Show later, Act is) {
+        Names before = Names.of(earlier, was);
+        Names after = Names.of(later, is);
         Map<String, String> names = new LinkedHashMap<>();
+        if (before.known()) {
+            put(
+                    names,
+                    Opening.who(before, earlier.aircraft(was.airframe()).orElse(null)),
+                    Opening.who(after, later.aircraft(is.airframe()).orElse(null)));
+        }
+        if (!before.team().isEmpty() && !after.team().isEmpty()) {
+            put(names, before.team(), after.team());
+        }
         put(names, before.introduced(), after.introduced());
         put(names, before.aircraft(), after.aircraft());
         if (before.known() && after.known()) {

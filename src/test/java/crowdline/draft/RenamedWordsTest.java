@@ -2,6 +2,7 @@ package crowdline.draft;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import crowdline.edit.act.Acts;
 import crowdline.edit.act.CannotBe;
 import crowdline.edit.day.Aircrafts;
 import crowdline.edit.day.People;
@@ -69,6 +70,23 @@ class RenamedWordsTest {
 
         assertThat(act(called).title()).isEqualTo("The red one");
         assertThat(texts(called)).contains("Ready for take-off: Ada, in an aerobatic monoplane.", "Ada built it.");
+    }
+
+    @Test
+    void anActGivenToSomebodyElseWelcomesThem() throws CannotBe {
+        Show called = Acts.performer(DRAFTED.act().id(), "Wilma Brook").of(DRAFTED.show()).show();
+
+        assertThat(texts(called).get(0)).isEqualTo("Ready for take-off: Wilma Brook, in an aerobatic monoplane.");
+    }
+
+    @Test
+    void aTeamThatIsAnnouncedByANameIsWelcomedByIt() throws CannotBe {
+        Drafted drafted = Drafted.of(Drafted.empty(), "formation of 5", "Ada Quillan", "low pass, bomb burst, low pass", 1);
+        Show called = Acts.rename(drafted.act().id(), "the Tern Team").of(drafted.show()).show();
+
+        assertThat(texts(called).get(0)).startsWith("Please welcome the Tern Team, with Ada Quillan.");
+        Show again = Acts.rename(drafted.act().id(), "the Wren Five").of(called).show();
+        assertThat(texts(again).get(0)).startsWith("Please welcome the Wren Five, with Ada Quillan.");
     }
 
     @Test

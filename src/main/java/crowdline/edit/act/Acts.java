@@ -1,6 +1,7 @@
 package crowdline.edit.act;
 
 import crowdline.arrange.FreshId;
+import crowdline.draft.RenamedWords;
 import crowdline.edit.Change;
 import crowdline.show.Act;
 import crowdline.show.Performer;
@@ -64,13 +65,13 @@ public final class Acts {
         return remarks.stream().map(r -> r.withId(FreshId.of(r.id(), taken))).toList();
     }
 
-    /** Announces an act otherwise. */
+    /** Announces an act otherwise, in first drafts too where a team is welcomed by it. */
     public static Edit rename(String actId, String title) {
         return refusing(show -> {
             Act act = Found.act(show, actId);
             return new Change(
                     "Rename act " + Found.quoted(act.title()),
-                    show.withAct(act.withTitle(title.strip())),
+                    RenamedWords.of(show, show.withAct(act.withTitle(title.strip()))),
                     "title of " + actId);
         });
     }
@@ -113,14 +114,15 @@ public final class Acts {
         });
     }
 
-    /** Gives an act to somebody of this name, who is added to the show if nobody is called so. */
+    /** Gives an act to somebody of this name, in first drafts too, who is added to the show if nobody is called so. */
     public static Edit performer(String actId, String name) {
         return refusing(show -> {
             Act act = Found.act(show, actId);
             Show with = Performers.with(show, name);
             Performer flies = Performers.named(with, name);
             return Change.of(
-                    "Performer of " + Found.quoted(act.title()), with.withAct(act.flownBy(flies.id(), act.airframe())));
+                    "Performer of " + Found.quoted(act.title()),
+                    RenamedWords.of(show, with.withAct(act.flownBy(flies.id(), act.airframe()))));
         });
     }
 
