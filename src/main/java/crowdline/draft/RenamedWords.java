@@ -99,7 +99,8 @@ public final class RenamedWords {
 
     /** Every name in one go, or one that was put in would be changed again. */
     private String said(String text) {
-        String any = String.join("|", names.keySet().stream().map(Pattern::quote).toList());
+        String any =
+                String.join("|", names.keySet().stream().map(Pattern::quote).toList());
         Matcher found = Pattern.compile("(?<![\\p{L}\\p{N}])(" + any + ")(?![\\p{L}\\p{N}])")
                 .matcher(text);
         return found.replaceAll(m -> Matcher.quoteReplacement(name(m.group(1))));

@@ -3,8 +3,8 @@ package crowdline.console;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
-import crowdline.console.live.SampleLiveViews;
 import crowdline.console.keys.CommandActions;
+import crowdline.console.live.SampleLiveViews;
 import crowdline.console.place.Place;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Themes;
@@ -121,8 +121,8 @@ class TourOnScreenTest {
     void itEndsWithItsWindow() {
         TourGuide guide = RealWindow.onEventThread(() -> {
             CommandActions actions = new CommandActions(command -> {});
-            ConsolePane pane = new ConsolePane(
-                    new Appearance(Themes.DAY, Zoom.NONE), actions, new NamedAction("Demo", () -> {}));
+            ConsolePane pane =
+                    new ConsolePane(new Appearance(Themes.DAY, Zoom.NONE), actions, new NamedAction("Demo", () -> {}));
             JFrame frame = new JFrame();
             TourGuide made = new TourGuide(frame, pane, actions, Runnable::run, place -> {});
             frame.setContentPane(pane);

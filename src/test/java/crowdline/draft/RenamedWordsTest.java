@@ -29,7 +29,8 @@ class RenamedWordsTest {
     }
 
     private static Show renamed(Show show) throws CannotBe {
-        Show called = People.rename(act(show).performer(), "Wilma Brook").of(show).show();
+        Show called =
+                People.rename(act(show).performer(), "Wilma Brook").of(show).show();
         return Aircrafts.rename(act(show).airframe(), "Wasp 300").of(called).show();
     }
 
@@ -74,15 +75,20 @@ class RenamedWordsTest {
 
     @Test
     void anActGivenToSomebodyElseWelcomesThem() throws CannotBe {
-        Show called = Acts.performer(DRAFTED.act().id(), "Wilma Brook").of(DRAFTED.show()).show();
+        Show called = Acts.performer(DRAFTED.act().id(), "Wilma Brook")
+                .of(DRAFTED.show())
+                .show();
 
         assertThat(texts(called).get(0)).isEqualTo("Ready for take-off: Wilma Brook, in an aerobatic monoplane.");
     }
 
     @Test
     void aTeamThatIsAnnouncedByANameIsWelcomedByIt() throws CannotBe {
-        Drafted drafted = Drafted.of(Drafted.empty(), "formation of 5", "Ada Quillan", "low pass, bomb burst, low pass", 1);
-        Show called = Acts.rename(drafted.act().id(), "the Tern Team").of(drafted.show()).show();
+        Drafted drafted =
+                Drafted.of(Drafted.empty(), "formation of 5", "Ada Quillan", "low pass, bomb burst, low pass", 1);
+        Show called = Acts.rename(drafted.act().id(), "the Tern Team")
+                .of(drafted.show())
+                .show();
 
         assertThat(texts(called).get(0)).startsWith("Please welcome the Tern Team, with Ada Quillan.");
         Show again = Acts.rename(drafted.act().id(), "the Wren Five").of(called).show();
@@ -93,11 +99,13 @@ class RenamedWordsTest {
     void aNameWithinAnotherWordIsNotThatName() throws CannotBe {
         Show show = named("The red one");
         Figure first = act(show).figures().get(0);
-        Remark spoken = Remark.of("drafted", RemarkKind.FACT, "Adaptable as ever, Ada waves.").withDraft(true);
+        Remark spoken = Remark.of("drafted", RemarkKind.FACT, "Adaptable as ever, Ada waves.")
+                .withDraft(true);
         List<Figure> figures = new ArrayList<>(act(show).figures());
         figures.set(0, first.withRemarks(List.of(spoken)));
 
-        assertThat(texts(renamed(show.withAct(act(show).withFigures(figures, List.of())))).get(0))
+        assertThat(texts(renamed(show.withAct(act(show).withFigures(figures, List.of()))))
+                        .get(0))
                 .isEqualTo("Adaptable as ever, Wilma Brook waves.");
     }
 }

@@ -40,9 +40,7 @@ public final class Aircrafts {
                                     ((TimedAircraft) before).kind(),
                                     ((TimedAircraft) before).number());
                     return new Change(
-                            "Rename the aircraft",
-                            RenamedWords.of(show, with(show, after)),
-                            "name of aircraft " + id);
+                            "Rename the aircraft", RenamedWords.of(show, with(show, after)), "name of aircraft " + id);
                 })
                 .refusing();
     }
