@@ -35,9 +35,9 @@ final class Answer {
     /**
      * @param silent whether a receiver that was heard is heard no more
      * @param silentS seconds since a reading that could be believed
-     * @param moves whether what should stand before the act is moving, so that it may have begun
+     * @param mayHaveBegun whether the aircraft is not where it stands before the act, so that it may have begun unseen
      */
-    FollowNow at(double tS, boolean silent, double silentS, boolean moves) {
+    FollowNow at(double tS, boolean silent, double silentS, boolean mayHaveBegun) {
         int best = 0;
         for (int f = 1; f < chances.length; f++) {
             best = chances[f] > chances[best] ? f : best;
@@ -47,7 +47,7 @@ final class Answer {
         int index = best;
         if (belief.before > Math.max(confidence, Math.max(belief.unplanned(), belief.after))) {
             state = FollowNow.State.BEFORE;
-            confidence = moves ? Math.min(belief.before, FollowNow.SURE) : belief.before;
+            confidence = mayHaveBegun ? Math.min(belief.before, FollowNow.SURE) : belief.before;
             index = -1;
         } else if (belief.after > Math.max(confidence, belief.unplanned())) {
             state = FollowNow.State.AFTER;

@@ -211,30 +211,30 @@ final class Belief {
         int to = high[block] + 1;
         int half = Math.max(from, Math.min(bins.half(f), to));
         int end = Math.max(from, Math.min(bins.leadFrom[f], to));
-        double inFirst = sum(base + from, base + half);
-        double inSecond = sum(base + half, base + to);
-        sum[block] = inFirst + inSecond;
-        late[block] = inSecond;
-        most[block] = most(base + from, base + end);
-        mostAtEnd[block] = most(base + end, base + to);
-    }
-
-    private double sum(int from, int to) {
-        double sum = 0;
+        double inFirst = 0;
+        double inSecond = 0;
+        double mostBefore = 0;
+        double mostAfter = 0;
         for (int i = from; i < to; i++) {
-            sum += chance[i];
-        }
-        return sum;
-    }
-
-    private double most(int from, int to) {
-        double most = 0;
-        for (int i = from; i < to; i++) {
-            if (chance[i] > most) {
-                most = chance[i];
+            double c = chance[base + i];
+            if (c == 0) {
+                continue;
+            }
+            if (i < half) {
+                inFirst += c;
+            } else {
+                inSecond += c;
+            }
+            if (i < end) {
+                mostBefore = Math.max(mostBefore, c);
+            } else {
+                mostAfter = Math.max(mostAfter, c);
             }
         }
-        return most;
+        sum[block] = inFirst + inSecond;
+        late[block] = inSecond;
+        most[block] = mostBefore;
+        mostAtEnd[block] = mostAfter;
     }
 
     /**
@@ -251,10 +251,11 @@ final class Belief {
         int newHigh = low[block];
         for (int i = low[block]; i <= high[block]; i++) {
             double c = chance[base + i];
+            if (c == 0) {
+                continue;
+            }
             if (c < (i < end ? leastBefore : leastAtEnd)) {
-                if (c != 0) {
-                    scale(base + i, timed, 0);
-                }
+                scale(base + i, timed, 0);
                 continue;
             }
             if (scale != 1) {

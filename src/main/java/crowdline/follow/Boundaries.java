@@ -2,6 +2,7 @@ package crowdline.follow;
 
 import crowdline.telemetry.Reading;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -46,6 +47,8 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
     private static final double SURE_ENOUGH = 0.6;
     /** Share of the figures with a predicted path: with fewer of them found, it is another flight. */
     private static final double SHOWN_FROM = 0.5;
+    /** The same of a log that may begin late. Tuned: 0.5 takes twice as many flights of other acts. */
+    private static final double SHOWN_LATE_FROM = 0.65;
 
     public Boundaries {
         figures = List.copyOf(figures);
@@ -63,13 +66,23 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
                 .toList();
     }
 
-    /** How many figures with a predicted path are surely among these; what is only timed is found in nearly any flight. */
+    /**
+     * How many figures with a predicted path are surely among these in the order planned; what is only timed is found in nearly any
+     * flight, and figures of another act come in any order.
+     */
     public int recognised(FollowPlan plan) {
-        return (int) sure().stream()
-                .mapToInt(Span::figureIndex)
+        List<Integer> found = sure().stream()
+                .map(Span::figureIndex)
                 .filter(f -> !plan.isTimedOnly(f))
-                .distinct()
-                .count();
+                .toList();
+        int[] upTo = new int[found.size()];
+        for (int i = 0; i < upTo.length; i++) {
+            upTo[i] = 1;
+            for (int j = 0; j < i; j++) {
+                upTo[i] = found.get(j) < found.get(i) ? Math.max(upTo[i], upTo[j] + 1) : upTo[i];
+            }
+        }
+        return Arrays.stream(upTo).max().orElse(0);
     }
 
     /** True if a flight in which these were found is of this plan, wholly or for the most part. */
@@ -78,9 +91,20 @@ public record Boundaries(List<Span> figures, List<Integer> dropped, List<Integer
         return recognised > 0 && recognised >= SHOWN_FROM * plan.recognisable();
     }
 
-    /** Follows a log from its beginning; nothing else need be known of the flight. */
+    /**
+     * Follows a log; nothing else need be known of the flight. Where it does not show the act from its beginning it may begin late;
+     * then more of the act is asked, for what begins anywhere fits more flights.
+     */
     public static Boundaries of(FollowPlan plan, List<Reading> log) {
-        Follower follower = new Follower(plan);
+        Boundaries whole = by(new Follower(plan), plan, log);
+        if (whole.show(plan)) {
+            return whole;
+        }
+        Boundaries late = by(Follower.heardLate(plan), plan, log);
+        return late.recognised(plan) >= SHOWN_LATE_FROM * plan.recognisable() ? late : whole;
+    }
+
+    private static Boundaries by(Follower follower, FollowPlan plan, List<Reading> log) {
         return said(plan, log.stream().map(follower::reading).toList(), log);
     }
 

@@ -27,6 +27,14 @@ final class Evidence {
     private static final double CLIMB_OUT_SHARE = 0.2;
     /** Share of the speed at its start at which a landing may sink. */
     private static final double SINK_SHARE = 0.1;
+    /** How hard who waits for the act turns, in g: 65° of bank. Judgement. */
+    private static final double WAITING_G = 2.2;
+    /** Share of the mean speed of the act's figures at which he climbs or sinks. Judgement. */
+    private static final double WAITING_CLIMB = 0.3;
+
+    private static final double WAITING_CLIMB_MORE = 0.03;
+    /** Factor on that he waits in harder flight than this. */
+    private static final double WAITING_FLOOR = 0.01;
     /** Factor on that ratio in flight that is not gentle at all. Tuned: 0.001 to 0.01 works. */
     private static final double WILD = 0.003;
 
@@ -97,6 +105,7 @@ final class Evidence {
 
     private final double lowestM;
     private final boolean startsOnGround;
+    private boolean heardLate;
     /** Of each figure, how much more of its chance the last reading gave it for its path than for flying at all. */
     private final double[] byPath;
 
@@ -120,6 +129,11 @@ final class Evidence {
     /** True if the act begins with a take-off. */
     static boolean startsOnGround(Bins bins) {
         return bins.zM[0] < lowestM(bins) + GROUND_HEIGHT_M && bins.timed[0];
+    }
+
+    /** The act may have begun before it was heard of, so that figures in the air speak against waiting for it. */
+    void isHeardLate() {
+        heardLate = true;
     }
 
     /** How near a reading is to where the act begins: 1 there, towards 0 far away; 1 anywhere if it begins on the ground. */
@@ -161,6 +175,7 @@ final class Evidence {
             high = Math.max(high, belief.high[block]);
         }
         double sign = direction == 0 ? 1 : -1;
+        double gentle = low <= high && bins.timed[bins.first[f]] ? timedClimb(f, seen) : 1;
         for (int bin = low; bin <= high; bin++) {
             boolean looked = false;
             double fits = 0;
@@ -170,7 +185,7 @@ final class Evidence {
                     continue;
                 }
                 if (bins.timed[bin]) {
-                    fits = looked ? fits : Math.pow(timedClimb(f, seen) * timed(bin, sign, seen), power);
+                    fits = looked ? fits : Math.pow(gentle * timed(bin, sign, seen), power);
                     looked = true;
                     belief.scale(state, true, fits);
                     if (bin >= bins.leadFrom[f] - 1 || isGentleLanding(f)) {
@@ -272,6 +287,18 @@ final class Evidence {
         return Math.pow(TIMED_FIT * (WILD + (1 - WILD) / (u * u)), power);
     }
 
+    /** How well it fits an aircraft that waits for its act, 1 at best: it may dive to its entry, and flies no figures. */
+    private double waits(Seen seen) {
+        Effort effort = seen.effort();
+        if (!heardLate || effort == null) {
+            return 1;
+        }
+        double over = Math.max(
+                (effort.bentG() - WAITING_G) / STEEPER_G,
+                (effort.climbMps() / fit.usualMps() - WAITING_CLIMB) / WAITING_CLIMB_MORE);
+        return WAITING_FLOOR + (1 - WAITING_FLOOR) / (1 + Math.exp(over));
+    }
+
     private void weighSpecials(Belief belief, Seen seen, double power) {
         belief.off *= Math.pow(OFF_FIT, power);
         // An act without a landing may be broken off to one all the same, and then that is in no plan; who waits for it
@@ -288,6 +315,6 @@ final class Evidence {
                 && seen.heightM() < lowestM + GROUND_HEIGHT_M;
         double grounded = Math.pow(ground ? 5 * TIMED_FIT : 0.1 * OFF_FIT, power);
         belief.after *= grounded;
-        belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT * home, power);
+        belief.before *= startsOnGround ? grounded : Math.pow(TIMED_FIT * home * waits(seen), power);
     }
 }

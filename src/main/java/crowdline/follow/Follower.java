@@ -43,6 +43,9 @@ public final class Follower {
     /** Share by which an aircraft may be faster or slower than predicted and the figure still be sure. */
     private static final double UNLIKELY_SHARE = 0.25;
 
+    /** Chance, 0 to 1, that the act has begun before anything is heard of it. */
+    private static final double BEGUN_UNHEARD = 0.02;
+
     private static final int NONE = -1;
 
     private final FollowPlan plan;
@@ -51,17 +54,28 @@ public final class Follower {
     private final Order order;
     private final Motion motion;
     private final Doubt doubt;
+    private final boolean heardLate;
     private Belief belief;
     private Belief spare;
     private double firstS = Double.NaN;
     private long steps;
     private int held = NONE;
-    /** Whether an aircraft that begins its act on the ground has been seen to move. */
-    private boolean moves;
+    /** Whether the aircraft is not where it stands before the act: in the air it may have begun unheard, and on the ground it moves. */
+    private boolean mayHaveBegun;
 
-    /** A follower that does not know yet whether the act has begun. */
+    /** A follower of an act that begins while it is watched; it does not know yet whether it has. */
     public Follower(FollowPlan plan) {
+        this(plan, false);
+    }
+
+    /** A follower of an act that may have begun before anything is heard of the aircraft, as in a log that begins late. */
+    public static Follower heardLate(FollowPlan plan) {
+        return new Follower(plan, true);
+    }
+
+    private Follower(FollowPlan plan, boolean heardLate) {
         this.plan = plan;
+        this.heardLate = heardLate;
         readings = new ReadingCheck(plan.fastestMps);
         evidence = new Evidence(plan.bins);
         order = new Order(plan.bins);
@@ -69,7 +83,13 @@ public final class Follower {
         motion = new Motion(plan.bins, plan.rate, plan.variance, order);
         belief = new Belief(plan.bins);
         spare = new Belief(plan.bins);
-        belief.before = 1;
+        belief.before = heardLate ? 1 - BEGUN_UNHEARD : 1;
+        OutsidePlan.goOff(belief, 1 - belief.before);
+        if (heardLate) {
+            evidence.isHeardLate();
+            motion.isHeardLate();
+            order.isHeardLate();
+        }
     }
 
     /** The first figure begins now, says somebody who knows. */
@@ -88,7 +108,8 @@ public final class Follower {
         advance(r.tS());
         Seen seen = readings.take(r);
         if (seen != null) {
-            moves = plan.startsOnGround() && seen.hasSpeeds() && seen.groundMps() > STANDS_MPS;
+            boolean moves = seen.hasSpeeds() && seen.groundMps() > STANDS_MPS;
+            mayHaveBegun = plan.startsOnGround() ? moves : heardLate;
             evidence.weigh(belief, seen);
             motion.isAtStart(evidence.atStart(seen));
             settle(r.tS());
@@ -188,6 +209,6 @@ public final class Follower {
     private FollowNow now(double tS) {
         double silentS = tS - readings.lastGoodS();
         boolean silent = readings.lastAnyS() > Double.NEGATIVE_INFINITY && silentS > Answer.SILENT_S;
-        return new Answer(plan, belief, doubt).at(tS, silent, silentS, moves);
+        return new Answer(plan, belief, doubt).at(tS, silent, silentS, mayHaveBegun);
     }
 }

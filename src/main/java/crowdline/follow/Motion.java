@@ -123,6 +123,11 @@ final class Motion {
         outside.isAtStart(near);
     }
 
+    /** See {@link OutsidePlan#isHeardLate}. */
+    void isHeardLate() {
+        outside.isHeardLate();
+    }
+
     private void push(Belief from, Belief to, int lane, int f, boolean held, boolean watched) {
         int block = lane * bins.figures + f;
         int low = from.low[block];

@@ -51,6 +51,8 @@ final class Order {
     /** Weight of the landing after a stretch off the plan, against 1 for a figure that is due. */
     private static final double OFF_TO_LAND = 0.1;
 
+    private static final int ANY = -1;
+
     private final Bins bins;
     private final int figures;
     /** Chance, 0 to 1, that each figure has been flown. */
@@ -68,6 +70,7 @@ final class Order {
     /** Whether it is where a way begins. */
     private final boolean[] beginsWay;
 
+    /** The last figure seen to be flown; {@link #ANY} where it may be any. */
     private int reached;
 
     Order(Bins bins) {
@@ -113,6 +116,11 @@ final class Order {
             int at = order.indexOf(f);
             beginsWay[f] = at >= 0 && isWay(f) && (at == 0 || !isWay(order.get(at - 1)));
         }
+    }
+
+    /** The act may have begun before it was heard of, so that any figure may come. */
+    void isHeardLate() {
+        reached = ANY;
     }
 
     /** A figure was seen in its second half with this chance. */
@@ -231,7 +239,7 @@ final class Order {
         Arrays.fill(row, 0);
         double sum = 0;
         for (int g = 0; g < figures; g++) {
-            double w = (FAR + Math.exp(-Math.abs(place[g] - place[reached] - 1) / 1.5)) * (1 - FLOWN_BEFORE * flown[g]);
+            double w = near(g) * (1 - FLOWN_BEFORE * flown[g]);
             if (bins.timed[bins.first[g]]) {
                 w = g == figures - 1 ? OFF_TO_LAND : w * TIMED;
             }
@@ -242,5 +250,10 @@ final class Order {
             row[g] /= sum;
         }
         return Math.min(1, sum);
+    }
+
+    /** How likely a figure is to come for where it is in the order. */
+    private double near(int g) {
+        return reached == ANY ? 1 : FAR + Math.exp(-Math.abs(place[g] - place[reached] - 1) / 1.5);
     }
 }

@@ -8,6 +8,8 @@ final class OutsidePlan {
     private static final double TO_END_PER_S = 1 / 120.0;
     /** Chance a second that the act begins. */
     private static final double BEGINS_PER_S = 1 / 60.0;
+    /** Chance a second that the act begins unheard, if it may. */
+    private static final double UNHEARD_PER_S = 0.0005;
     /** Share of what comes back that does so within a figure and not at its start. */
     private static final double WITHIN = 0.15;
 
@@ -21,11 +23,17 @@ final class OutsidePlan {
     private final double[] row;
     private long steps;
     private double atStart = 1;
+    private double unheardPerS;
 
     OutsidePlan(Bins bins, Order order) {
         this.bins = bins;
         this.order = order;
         row = new double[bins.figures + 2];
+    }
+
+    /** The act may have begun before it was heard of, or may begin unheard. */
+    void isHeardLate() {
+        unheardPerS = UNHEARD_PER_S;
     }
 
     /** Puts a chance off the plan, half of it in gentle flight. */
@@ -42,7 +50,9 @@ final class OutsidePlan {
     /** One step; what is in the figures of {@code to} is added to. */
     void step(Belief from, Belief to) {
         double begins = from.before * BEGINS_PER_S * atStart * Motion.STEP_S;
-        to.before += from.before - begins;
+        double unheard = from.before * unheardPerS * Motion.STEP_S;
+        to.before += from.before - begins - unheard;
+        goOff(to, unheard);
         to.addInAnyLane(bins.first[0], OffsetDrift.start(begins), 1);
         boolean returns = ++steps % RETURN_EVERY == 0;
         double back = returns ? BACK_PER_S * Motion.STEP_S * RETURN_EVERY * order.afterUnknown(row) : 0;

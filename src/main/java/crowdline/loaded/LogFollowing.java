@@ -18,7 +18,7 @@ public final class LogFollowing {
      * @param startS when the first figure begins, on the scale of the readings, if somebody knows
      */
     public static List<FollowNow> follow(FollowPlan plan, List<Reading> readings, @Nullable Double startS) {
-        Follower follower = new Follower(plan);
+        Follower follower = startS == null ? Follower.heardLate(plan) : new Follower(plan);
         double beginsS = startS == null ? Double.POSITIVE_INFINITY : startS;
         boolean started = false;
         List<FollowNow> said = new ArrayList<>();

@@ -71,7 +71,7 @@ public final class LogPasses {
                 complaints.accept(log + " was not added: no figure of the act was found in it. " + distance(readings));
             } else if (!anyway && !found.show(plan)) {
                 complaints.accept(log + " was not added: " + found.recognised(plan) + " of the " + plan.recognisable()
-                        + " figures whose path is known were found in it, so it shows another flight or only a part of the"
+                        + " figures whose path is known were found in it in the order planned, so it shows another flight or only a part of the"
                         + " act; --anyway adds it all the same. " + distance(readings));
                 return Optional.empty();
             }

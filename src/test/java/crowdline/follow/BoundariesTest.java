@@ -38,6 +38,26 @@ class BoundariesTest {
         assertThat(found().dropped()).containsExactly(1);
     }
 
+    /** Of similar acts half the figures and more are found in each other's flights, in whatever order they come there. */
+    @Test
+    void figuresInAnotherOrderAreOfAnotherAct() {
+        FollowPlan four = Small.plan(50, 50, 50, 50);
+        for (int f : List.of(3, 2, 1, 0)) {
+            says(f, 10);
+        }
+        Boundaries back = Boundaries.said(four, said, List.of());
+        assertThat(back.figures()).hasSize(4);
+        assertThat(back.recognised(four)).isEqualTo(1);
+        assertThat(back.show(four)).isFalse();
+        said.clear();
+        for (int f : List.of(0, 2, 1, 3)) {
+            says(f, 10);
+        }
+        Boundaries swapped = Boundaries.said(four, said, List.of());
+        assertThat(swapped.recognised(four)).isEqualTo(3);
+        assertThat(swapped.show(four)).as("two were swapped").isTrue();
+    }
+
     /** In a log with few readings what is low and level is soon taken for the landing, and then goes on. */
     @Test
     void landingThatIsSoonFollowedByAFigureIsNone() {

@@ -110,6 +110,7 @@ final class Display {
      *
      * @param strange the elements of what is not in the plan
      * @param beforeS seconds on the ground, or holding, before the act
+     * @param fork from where on it is flown otherwise
      */
     Truth fly(
             List<Integer> order,
@@ -118,6 +119,7 @@ final class Display {
             double untoldWindMps,
             double beforeS,
             Scenario.World world,
+            Fork fork,
             long seed) {
         SplittableRandom random = new SplittableRandom(seed);
         Sky sky = switch (world) {
@@ -137,6 +139,9 @@ final class Display {
         WayBack wayBack = new WayBack(a, wind, sky, random);
         for (int i = 0; i < order.size(); i++) {
             int f = order.get(i);
+            if (fork.passes(i, random)) {
+                pilot = new Pilot(a, share, sky, manner, random);
+            }
             pilot.nextFigure();
             if (i > 0 && order.get(i - 1) == Truth.UNKNOWN && sky.real() && isShown(f) && wayBack.isNeeded(begin(f))) {
                 double from = a.tS;

@@ -237,6 +237,22 @@ class EvidenceTest {
         assertThat(factor(10, unknown, b -> b.before)).isCloseTo(3000, within(1e-9));
     }
 
+    /** 3 g and a climb of half its speed are no way to wait; in an act that is watched from before it, it says nothing. */
+    @Test
+    void whoFliesFiguresHardlyWaitsForAnActThatMayHaveBegun() {
+        Seen flying = seen(0, 300, 60, 0, 2);
+        Seen pulled = after(flying, new Effort(60, 3.5, 5, 0));
+        Seen climbed = after(flying, new Effort(60, 1, 45, 0));
+        assertThat(factor(10, pulled, b -> b.before)).isCloseTo(3000, within(1e-3));
+        evidence.isHeardLate();
+        assertThat(factor(10, flying, b -> b.before)).isCloseTo(3000, within(1e-3));
+        assertThat(factor(10, pulled, b -> b.before)).isBetween(30.0, 100.0);
+        assertThat(factor(10, climbed, b -> b.before)).isBetween(30.0, 100.0);
+        assertThat(factor(10, after(flying, new Effort(60, 1.7, 10, 0)), b -> b.before))
+                .as("a holding turn at 60°")
+                .isGreaterThan(2000);
+    }
+
     @Test
     void groundIsWhereAnAircraftIsSlowLowAndLevel() {
         assertThat(grounded(17.9, 39.9, 10)).isTrue();

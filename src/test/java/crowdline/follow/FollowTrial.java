@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FollowTrial {
     private static final String USAGE = """
-            trial [--hard|--others|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--loss] [--more] [--said] [SEEDS...]
+            trial [--hard|--others|--elsewhere] [--act ID] [--only WORDS] [--save FILE] [--against FILE] [--causes] [--bound] [--ideal] [--loss] [--more] [--said] [SEEDS...]
               SEEDS           numbers or ranges such as 5000-5019, which is what is flown unless told
               --hard          acts of several kinds of aircraft, flown as those fly and received as receivers receive
               --others        the same acts by a pilot further off, in other circles, and received late
@@ -41,6 +41,7 @@ public final class FollowTrial {
               --against FILE  prints what has changed since a run that was saved
               --causes        also why it was wrong, by act and by scenario
               --bound         also how well anybody could have followed
+              --ideal         instead how soon somebody could tell a change who knows how the trial is flown
               --loss          also what is lost until a change is noticed, and how soon its track shows it
               --more          also the clock alone, a simulated hand, and figures that were often missed
               --said          what the follower says alone, without what Live shows: two thirds of the time""";
@@ -80,6 +81,7 @@ public final class FollowTrial {
     private boolean bound;
     private boolean saidAlone;
     private boolean loss;
+    private boolean ideal;
     private final Map<String, Loss> losses = new LinkedHashMap<>();
     private final List<Truth> otherPilots = new ArrayList<>();
     private final List<Long> seeds = new ArrayList<>();
@@ -113,6 +115,7 @@ public final class FollowTrial {
                 case "--said" -> saidAlone = true;
                 case "--causes" -> causes = true;
                 case "--bound" -> bound = true;
+                case "--ideal" -> ideal = true;
                 case "--loss" -> loss = true;
                 default -> addSeeds(word);
             }
@@ -136,6 +139,10 @@ public final class FollowTrial {
         }
         List<String> acts =
                 act != null ? List.of(act) : hard || others || elsewhere ? HARD_ACTS : List.of("jackanapes-solo");
+        if (ideal) {
+            tell(acts);
+            return;
+        }
         Map<String, Score> together = new LinkedHashMap<>();
         Map<String, Score> byAct = new LinkedHashMap<>();
         Map<String, Causes> why = new LinkedHashMap<>();
@@ -180,6 +187,24 @@ public final class FollowTrial {
         if (against != null) {
             System.out.print("\n" + new TrialDifference(before, flights).table());
         }
+    }
+
+    /** How soon somebody could tell a change who knows how the trial is flown. */
+    private void tell(List<String> acts) throws ShowFileException {
+        Map<String, Ideal> told = new LinkedHashMap<>();
+        for (String each : acts) {
+            Display display = display(each);
+            for (Scenario scenario : scenarios()) {
+                for (long seed : scenario.name().contains(only) ? seeds : List.<Long>of()) {
+                    Ideal one = new Ideal();
+                    one.count(display, scenario, seed);
+                    for (String group : List.of(each, scenario.name(), "all")) {
+                        told.computeIfAbsent(group, n -> new Ideal()).add(one);
+                    }
+                }
+            }
+        }
+        told.forEach((name, all) -> System.out.println(all.line(name)));
     }
 
     private Bound atBest(Display display, Scenario scenario) {

@@ -97,4 +97,29 @@ class HardTrialTest {
         assertThat(glider.plan.name(7)).isEqualTo("barrel roll");
         assertThat(roll.endS() - roll.startS()).isBetween(15.0, 30.0);
     }
+
+    /** A receiver is often switched on, or finds its satellites, in the midst of an act; the log said "before the act" to its end. */
+    @Test
+    void logThatBeginsInTheMidstOfTheActIsFollowed() {
+        Scenario scenario = scenario("10 %, 5 Hz");
+        double fromS = flight.flown.get(0).startS() + 0.3 * flight.endS();
+        List<Reading> log = scenario.receive(flight, SEED).stream()
+                .filter(r -> r.tS() > fromS)
+                .toList();
+        Follower follower = Follower.heardLate(jet.plan);
+        assertThat(follower.reading(log.get(0)).confidence())
+                .as("nobody can know that it has not begun")
+                .isLessThanOrEqualTo(FollowNow.SURE);
+        int half = log.size() / 2;
+        int right = 0;
+        for (Reading r : log.subList(1, log.size())) {
+            boolean is = follower.reading(r).figureIndex() == flight.figureAt(r.tS());
+            right += is && r.tS() > log.get(half).tS() ? 1 : 0;
+        }
+        assertThat(right).isGreaterThan((int) (0.85 * half));
+        Follower watched = new Follower(jet.plan);
+        assertThat(log.stream().map(watched::reading).filter(n -> n.state() == FollowNow.State.BEFORE))
+                .as("one that has watched since before the act")
+                .hasSizeGreaterThan(half);
+    }
 }

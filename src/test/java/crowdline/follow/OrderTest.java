@@ -92,6 +92,17 @@ class OrderTest {
         assertThat(afterUnknown()[LANDING]).isBetween(0.02, 0.3);
     }
 
+    @Test
+    void whereTheActMayHaveBegunUnheardAnyFigureMayCome() {
+        double[] heard = afterUnknown();
+        assertThat(heard[7]).as("it begins with the first").isLessThan(heard[1] / 10);
+        order.isHeardLate();
+        double[] late = afterUnknown();
+        assertThat(late[7]).isEqualTo(late[1]);
+        flown(7);
+        assertThat(afterUnknown()[1]).as("once one has been seen").isLessThan(afterUnknown()[8] / 10);
+    }
+
     /** A take-off fits nearly any gentle flight. */
     @Test
     void whatIsOnlyTimedIsNotJumpedTo() {

@@ -90,6 +90,22 @@ class OutsidePlanTest {
         assertThat(begun()).isLessThan(there / 100);
     }
 
+    /** Once in 2,000 s. */
+    @Test
+    void actBeginsUnheardOnlyIfItMay() {
+        Belief before = new Belief(bins);
+        before.before = 1;
+        Belief then = new Belief(bins);
+        outside.step(before, then);
+        assertThat(then.unplanned()).isZero();
+        outside.isHeardLate();
+        then.clear();
+        outside.step(before, then);
+        assertThat(then.unplanned()).isCloseTo(0.1 / 2000, within(1e-12));
+        then.settle(0, 0, 0);
+        assertThat(then.before + then.unplanned() + then.in(0)).isCloseTo(1, within(1e-12));
+    }
+
     @Test
     void whatIsOffThePlanComesBackWithinAFigureToo() {
         Belief off = new Belief(bins);

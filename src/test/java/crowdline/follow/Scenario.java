@@ -209,6 +209,23 @@ record Scenario(
     }
 
     Truth fly(Display display, long seed) {
+        Truth truth = world == World.ELSEWHERE
+                ? display.flyElsewhere(order(display, seed), strange(), seed)
+                : fly(display, order(display, seed), Fork.NONE, seed);
+        return tempo == 1 ? truth : truth.stretched(tempo);
+    }
+
+    /** The same flight in another order, or otherwise from some figure on. */
+    Truth fly(Display display, List<Integer> order, Fork fork, long seed) {
+        return display.fly(order, strange(), share, untoldWindMps, waitS, world, fork, seed);
+    }
+
+    private List<Element> strange() {
+        return change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
+    }
+
+    /** What is flown, {@link Truth#UNKNOWN} for what is in no plan. */
+    List<Integer> order(Display display, long seed) {
         SplittableRandom random = new SplittableRandom(seed * 7919 + 13);
         List<Integer> order = new ArrayList<>(display.asPlanned());
         int last = order.size() - 1;
@@ -227,11 +244,7 @@ record Scenario(
                 order.set(at, Truth.UNKNOWN);
             }
         }
-        List<Element> strange = change == Change.REPOSITION ? ROUND : STRANGE_FIGURE;
-        Truth truth = world == World.ELSEWHERE
-                ? display.flyElsewhere(order, strange, seed)
-                : display.fly(order, strange, share, untoldWindMps, waitS, world, seed);
-        return tempo == 1 ? truth : truth.stretched(tempo);
+        return order;
     }
 
     /**

@@ -108,15 +108,16 @@ public final class FollowCommand implements Callable<Integer> {
         List<FollowNow> said = LogFollowing.follow(plan, log.readings(), start);
         said.forEach(teller::see);
         Boundaries found = Boundaries.said(plan, said, log.readings());
+        boolean shown = (start == null ? Boundaries.of(plan, log.readings()) : found).show(plan);
         if (json) {
-            terminal.json(JsonOut.line(Map.of("summary", summary(plan, log, found))));
+            terminal.json(JsonOut.line(Map.of("summary", summary(plan, log, found, shown))));
         } else {
-            table(plan, found);
-            if (!found.show(plan)) {
+            table(plan, found, shown);
+            if (!shown) {
                 terminal.line(LogDistance.of(plan, log.readings()).words());
             }
         }
-        return found.show(plan) ? ExitCode.FINE : ExitCode.BLOCKED;
+        return shown ? ExitCode.FINE : ExitCode.BLOCKED;
     }
 
     private void jsonLine(FollowPlan plan, FollowNow now) {
@@ -142,10 +143,10 @@ public final class FollowCommand implements Callable<Integer> {
                 name));
     }
 
-    private static Map<String, Object> summary(FollowPlan plan, LogReadings log, Boundaries found) {
+    private static Map<String, Object> summary(FollowPlan plan, LogReadings log, Boundaries found, boolean shown) {
         Map<String, Object> row = new LinkedHashMap<>();
         row.put("readings", log.readings().size());
-        row.put("showsAct", found.show(plan));
+        row.put("showsAct", shown);
         row.put("distance", distance(LogDistance.of(plan, log.readings())));
         row.put("figures", found.figures().stream().map(f -> row(plan, f)).toList());
         row.put("missed", found.dropped().stream().map(plan::figureId).toList());
@@ -172,7 +173,7 @@ public final class FollowCommand implements Callable<Integer> {
         return figure;
     }
 
-    private void table(FollowPlan plan, Boundaries found) {
+    private void table(FollowPlan plan, Boundaries found, boolean shown) {
         terminal.line("");
         terminal.line(found.figures().isEmpty() ? "No figure of this act was found in the log." : "Found in the log:");
         for (Boundaries.Span f : found.figures()) {
@@ -184,9 +185,9 @@ public final class FollowCommand implements Callable<Integer> {
                     f.endS() - f.startS(),
                     plan.name(f.figureIndex())));
         }
-        if (!found.figures().isEmpty() && !found.show(plan)) {
+        if (!found.figures().isEmpty() && !shown) {
             terminal.line("This is not this act, or only a small part of it: " + found.recognised(plan) + " of the "
-                    + plan.recognisable() + " figures whose path is known were found.");
+                    + plan.recognisable() + " figures whose path is known were found in the order planned.");
         }
         if (!found.figures().isEmpty() && !found.dropped().isEmpty()) {
             terminal.line("Not found: "

@@ -201,7 +201,7 @@ class LearnCommandTest {
         assertThat(caught.err())
                 .contains("empty.igc is empty")
                 .contains(good + " was not added: ")
-                .contains(" of the 10 figures whose path is known were found in it")
+                .contains(" of the 10 figures whose path is known were found in it in the order planned")
                 .contains("--anyway adds it all the same. The middle of the log lies ");
         assertThat(folder.resolve("fen.json.passes")).doesNotExist();
         assertThat(run("learn", file.toString(), good, "--act", "thistledown-glider", "--anyway"))
