@@ -169,4 +169,22 @@ class CopiedListsTest {
                 read("## Phase 1 - arrival", "- loop", "- stall turn", "## Phase 2 - break", "- spin", "- low pass"),
                 "loop stall-turn spin low-pass");
     }
+
+    @Test
+    void aTalkSaysOnLinesOfTheirOwnWhoWroteWhatAndWhen() {
+        assertFlown(
+                read(
+                        "orley_pa  8:02",
+                        "is there a list? a loop again?",
+                        "",
+                        "mika.v  8:05",
+                        "arrival from behind you. then a loop, stall turn on the left",
+                        "",
+                        "orley_pa  8:06",
+                        "and the tail slide?",
+                        "",
+                        "mika.v  8:07",
+                        "barrel roll, spin 3 turns, then land"),
+                "run-in loop stall-turn barrel-roll spin landing");
+    }
 }

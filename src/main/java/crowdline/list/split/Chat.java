@@ -4,7 +4,9 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -22,6 +24,10 @@ final class Chat {
                             .replace("TIME", "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\.?)?")
                     + "(?<who>\\p{L}[\\p{L} .'()-]{0,30}):\\s");
 
+    /** Who wrote the lines below, and when, on a line of its own. */
+    private static final Pattern ABOVE = Pattern.compile(
+            "(?m)^[ \\t]*(?<who>\\p{L}[\\p{L}\\d ._'-]{0,30}?)[ \\t]+(?:\\(?at )?\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\.?)?\\)?[ \\t]*$");
+
     /** A message of a talk whose times nobody wrote. */
     private static final Pattern NAMED = Pattern.compile("\\s*(?<who>\\p{L}[\\p{L} .'-]{0,30}):\\s");
     /** With fewer messages, or with fewer that ask, it is no talk: what stands ahead of a colon may be who flies. */
@@ -36,11 +42,14 @@ final class Chat {
     private final String folded;
     private final Pattern form;
     private final @Nullable String sender;
+    /** Where lines begin that say who wrote those below, and who. */
+    private final NavigableMap<Integer, String> above;
 
-    private Chat(String folded, Pattern form, @Nullable String sender) {
+    private Chat(String folded, Pattern form, @Nullable String sender, NavigableMap<Integer, String> above) {
         this.folded = folded;
         this.form = form;
         this.sender = sender;
+        this.above = above;
     }
 
     /** The talk in a text that is folded; nothing in it is a message if it is none. */
@@ -48,9 +57,32 @@ final class Chat {
         Map<String, Integer> said = new HashMap<>();
         folded.lines().forEach(line -> count(line, HEAD, said));
         if (sum(said) < LEAST_MESSAGES) {
-            return new Chat(folded, NAMED, answering(folded));
+            NavigableMap<Integer, String> above = above(folded);
+            return above.isEmpty()
+                    ? new Chat(folded, NAMED, answering(folded), above)
+                    : new Chat(folded, ABOVE, mostWritten(folded, above), above);
         }
-        return new Chat(folded, HEAD, most(said));
+        return new Chat(folded, HEAD, most(said), new TreeMap<>());
+    }
+
+    /** Where it says who wrote the lines below; nowhere if they are too few, or of one alone. */
+    private static NavigableMap<Integer, String> above(String folded) {
+        NavigableMap<Integer, String> above = new TreeMap<>();
+        ABOVE.matcher(folded).results().forEach(head -> above.put(head.start(), head.group(1)));
+        boolean isTalk = above.size() >= LEAST_MESSAGES
+                && Set.copyOf(above.values()).size() > 1
+                && Set.copyOf(above.values()).size() < above.size();
+        return isTalk ? above : new TreeMap<>();
+    }
+
+    /** Who wrote the most letters. */
+    private static String mostWritten(String folded, NavigableMap<Integer, String> above) {
+        Map<String, Integer> written = new HashMap<>();
+        above.forEach((start, who) -> {
+            Integer next = above.higherKey(start);
+            written.merge(who, (next == null ? folded.length() : next) - start, Integer::sum);
+        });
+        return most(written);
     }
 
     /** Who answers where others ask; null if it is no talk. */
@@ -101,12 +133,19 @@ final class Chat {
 
     /** Where the words of a message begin; the beginning of the line if it is none. */
     int words(int start, int end) {
+        if (!above.isEmpty()) {
+            return above.containsKey(start) ? end : start;
+        }
         Matcher head = head(start, end);
         return head == null ? start : head.end();
     }
 
     /** Whether a line is a message to whoever sends the list. */
     boolean isAnswered(int start, int end) {
+        Map.Entry<Integer, String> by = above.floorEntry(start);
+        if (by != null) {
+            return by.getKey() == start || !by.getValue().equals(sender);
+        }
         Matcher head = head(start, end);
         return head != null && !head.group("who").equals(sender);
     }
