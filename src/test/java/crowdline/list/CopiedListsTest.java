@@ -187,4 +187,31 @@ class CopiedListsTest {
                         "barrel roll, spin 3 turns, then land"),
                 "run-in loop stall-turn barrel-roll spin landing");
     }
+
+    @Test
+    void whatIsCalledOnTheRadioIsNotFlown() {
+        assertFlown(
+                read(
+                        "\"Smoke on... Go!\"",
+                        "Arrival in Vic, from behind the crowd",
+                        "\"Pulling up... Now!\"  loop",
+                        "\"Rolling left... and rolling... Go!\" barrel roll",
+                        "\"BREAK... BREAK... Go!\" bomb burst, all seven"),
+                "run-in loop barrel-roll bomb-burst");
+    }
+
+    @Test
+    void aWatchThatRunsInAParagraphSaysWhenFiguresBegin() {
+        List<ListLine> lines =
+                read("0:10 he takes off, burner on. At 0:25 he pulls up, a half loop with roll out, 400 kt."
+                        + " 0:55 a knife edge pass, right to left. 1:25 he turns back with a wing-over. At 1:50 comes a loop. 2:20 a"
+                        + " barrel roll at 1000 ft. 2:50 he lands.");
+
+        assertFlown(
+                lines, "take-off half-loop-with-roll-out-on-top knife-edge-pass wing-over loop barrel-roll landing");
+        assertThat(lines).extracting(ListLine::seconds).containsOnlyNulls();
+        assertThat(lines).allMatch(ListLine::sure);
+        assertThat(lines.get(1).entryKt()).isEqualTo(400);
+        assertThat(lines.get(5).heightFt()).isEqualTo(1000);
+    }
 }

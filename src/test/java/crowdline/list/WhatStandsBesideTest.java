@@ -247,6 +247,12 @@ class WhatStandsBesideTest {
     void aNameIsNoMisspeltFigure() {
         assertFlown("hi its Cass from the yellow biplane, loop, spin, low pass", "loop spin low-pass");
         assertFlown("loop, spin, low pass.~I fly a Merrow Kestrine 330.", "loop spin low-pass");
+        assertThat(read("We are happy to come, four of us, leader Bo Stell, wingman Ivo Lope.~~loop, spin, low pass"))
+                .extracting(ListLine::figure)
+                .doesNotContain("stall turn");
+        assertThat(read("He flies the J-6, a single engine, 78 kN dry, 110 with burner.~~loop, spin, low pass"))
+                .extracting(ListLine::figure)
+                .doesNotContain("Derry turn");
     }
 
     @Test

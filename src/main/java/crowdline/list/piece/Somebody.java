@@ -77,8 +77,19 @@ final class Somebody {
                 && spelling.nearest(first).isEmpty();
     }
 
-    /** "A Merrow Kestrine": within a sentence, two capitals behind an article are a name. */
+    /** "A Merrow Kestrine": within a sentence, two capitals behind an article are a name; so is the second of "leader Bo Stell". */
     private boolean isNamed(Text text, List<Word> piece, int at) {
+        boolean isSecond = at > 1
+                && text.hasSmallLetters()
+                && isCapital(text, piece.get(at))
+                && isCapital(text, piece.get(at - 1))
+                && !isCapital(text, piece.get(0))
+                && !spelling.isKnown(piece.get(at - 1))
+                && Character.isLetter(piece.get(at - 1).plain().charAt(0));
+        return isSecond || isNamedBehindAnArticle(text, piece, at);
+    }
+
+    private boolean isNamedBehindAnArticle(Text text, List<Word> piece, int at) {
         return at > 0
                 && at + 1 < piece.size()
                 && text.hasSmallLetters()

@@ -57,6 +57,8 @@ public final class Splitter {
     private static final Pattern MEASURE =
             Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
 
+    private static final Pattern CLOCK = Pattern.compile("\\d{1,2}:\\d{2}\\s");
+
     /** What follows is flown after what stands before. */
     private static final Pattern LEADS_ON = Pattern.compile(
             "(?:and |right )?then|and finally|followed.*|(?:right |straight |directly )?after (?:that|this|which)|afterwards");
@@ -308,7 +310,7 @@ public final class Splitter {
         return (found.group("comma") == null && found.group("dash") == null) || !isWay(found);
     }
 
-    /** "Dirty pass 140 kt. Rejoin": a capital begins the next. */
+    /** "Dirty pass 140 kt. Rejoin": a capital, or a time, begins the next. */
     private boolean isEndOfAMeasure(Matcher stop, int from) {
         int after = stop.end();
         while (after < text.written().length()
@@ -316,7 +318,10 @@ public final class Splitter {
             after++;
         }
         return after < text.written().length()
-                && Character.isUpperCase(text.written().charAt(after))
+                && (Character.isUpperCase(text.written().charAt(after))
+                        || CLOCK.matcher(text.written())
+                                .region(after, text.written().length())
+                                .lookingAt())
                 && MEASURE.matcher(text.folded())
                         .region(Math.max(from, stop.start() - 12), stop.start())
                         .matches();

@@ -26,7 +26,7 @@ final class Columns {
     private static final int FIRST_HOUR = 7;
 
     /** What parts two things that begin with their times. */
-    private static final String PARTING = "\n,;→>";
+    private static final String PARTING = "\n,;→>.";
 
     private static final Pattern AMOUNT =
             Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
@@ -34,7 +34,7 @@ final class Columns {
     private static final Pattern COUNT = Pattern.compile("[a-z]|\\d{1,6}(?:\\.\\d+)?");
 
     private static final Pattern CLOCK = Pattern.compile(
-            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?<from>(?:t? ?\\+ ?)?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?)(?!\\d)"
+            "[\\s>*\\-•(\\[]{0,8}(?:#?\\d{1,3}[.):]?\\s+)?(?<from>(?:t? ?\\+ ?|at )?(\\d{1,2}):(\\d{2})(?::(\\d{2}))?)(?!\\d)"
                     + "(?:\\s?(?:-|to|until)\\s?(\\d{1,2}:\\d{2})(?!\\d))?");
 
     /** "11.10 aircraft runs in": only of the day. */

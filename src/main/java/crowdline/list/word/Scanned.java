@@ -10,7 +10,19 @@ final class Scanned {
 
     private static final Pattern DOTTED = Pattern.compile("\\b(?:m\\.p\\.h|k\\.p\\.h)\\b\\.?|\\bh\\.p\\b\\.?");
 
+    private static final Pattern THRUST = Pattern.compile("(?<=\\d) ?kN\\b");
+
     private Scanned() {}
+
+    /** The folded text with spaces in place of kilonewtons, which are no knots once all letters are small. */
+    static String withoutThrust(String written, String folded) {
+        StringBuilder text = new StringBuilder(folded);
+        THRUST.matcher(written)
+                .results()
+                .forEach(unit -> text.replace(
+                        unit.start(), unit.end(), " ".repeat(unit.group().length())));
+        return text.toString();
+    }
 
     /** The text, as long as it was, with the signs that are meant. */
     static String mended(String folded) {

@@ -28,8 +28,9 @@ public record Text(
     private static final Pattern NOT_READ = Pattern.compile("~~[^~\\n]{1,80}~~|(?m)^[> \\t]*>[> \\t]*$");
 
     public static Text of(String written) {
-        String folded = Idioms.without(Spoken.without(withoutWhatIsNotRead(
-                Arrows.mended(Commas.mended(Scanned.mended(Pages.without(Words.folded(written))))))));
+        String folded = Pages.without(Scanned.withoutThrust(written, Words.folded(written)));
+        folded = Arrows.mended(Commas.mended(Scanned.mended(folded)));
+        folded = Idioms.without(Calls.without(Spoken.without(withoutWhatIsNotRead(folded))));
         return new Text(
                 written,
                 folded,
