@@ -265,6 +265,11 @@ class WhatStandsBesideTest {
     }
 
     @Test
+    void anEverydayWordIsNoMisspeltNumber() {
+        assertThat(read("loop~wing-over with no fire~low pass").get(1).count()).isNull();
+    }
+
+    @Test
     void aHelicopterTurnsWhereItStands() {
         assertFlown(
                 "take-off~hover at centre~turn 360 to the left~sideways flight~hover~turn to face the crowd~bow~landing",

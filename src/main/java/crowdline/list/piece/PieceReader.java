@@ -176,7 +176,10 @@ public final class PieceReader {
         List<Word> spelt = words.stream()
                 .map(word -> Manner.DESCRIBING.has(word) || Manner.SENTENCE.has(word) || Somebody.isType(text, word)
                         ? word
-                        : spelling.nearest(word).map(word::spelt).orElse(word))
+                        : spelling.nearest(word)
+                                .filter(near -> Character.isLetter(near.charAt(0)))
+                                .map(word::spelt)
+                                .orElse(word))
                 .toList();
         List<Found> found = spelt.equals(words) ? List.of() : naming.of(spelt);
         if (found.size() != 1
