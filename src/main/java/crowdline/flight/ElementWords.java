@@ -27,6 +27,7 @@ public final class ElementWords {
                 case UPRIGHT -> "spin";
                 case INVERTED -> "inverted spin";
                 case FLAT -> "flat spin";
+                case INVERTED_FLAT -> "inverted flat spin";
             };
         } else if (element instanceof Element.Turn turn) {
             return turn.rolls() != 0

@@ -8,12 +8,8 @@ import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -80,16 +76,16 @@ final class Exchanges {
     private final String said;
 
     private final List<Sentence> sentences;
-    private final Map<String, Set<Integer>> flownIn;
+    private final FlownIn flown;
     private final Reading reading;
     private final List<Consumer<Assembly>> changes = new ArrayList<>();
 
-    Exchanges(Text text, List<Sentence> sentences, List<List<Heard>> heard, Reading reading) {
+    Exchanges(Text text, List<Sentence> sentences, FlownIn flown, Reading reading) {
         this.text = text;
         this.said = BROKEN.matcher(text.folded())
                 .replaceAll(broken -> " ".repeat(broken.group().length()));
         this.sentences = sentences;
-        this.flownIn = flownIn(heard);
+        this.flown = flown;
         this.reading = reading;
     }
 
@@ -106,7 +102,7 @@ final class Exchanges {
         while (!isOfTimes && out.find()) {
             String group = out.group("old") == null ? "gone" : "old";
             Draft old = only(reading.read(out.start(group), out.end(group)));
-            if (old != null && isFlown(old, at) && !Revisions.isPerhaps(text, sentence)) {
+            if (old != null && flown.isElsewhere(old, at) && !Revisions.isPerhaps(text, sentence)) {
                 changes.add(assembly -> assembly.exchange(old, List.of()));
             }
         }
@@ -121,7 +117,7 @@ final class Exchanges {
         if (changes.size() == swapped && other.find()) {
             Draft old = only(reading.read(other.start("old"), other.end("old")));
             List<Draft> now = figures(reading.read(other.start("new"), other.end("new")));
-            if (old != null && !now.isEmpty() && isFlown(old, at) && !Revisions.isPerhaps(text, sentence)) {
+            if (old != null && !now.isEmpty() && flown.isElsewhere(old, at) && !Revisions.isPerhaps(text, sentence)) {
                 changes.add(assembly -> assembly.exchange(old, now));
             }
         }
@@ -152,7 +148,7 @@ final class Exchanges {
                 .flatMap(piece -> piece.drafts().stream())
                 .toList();
         boolean isSaid = figures.size() == 1
-                && isFlown(figures.get(0), at)
+                && flown.isElsewhere(figures.get(0), at)
                 && says(text, sentence)
                 && !Revisions.isPerhaps(text, sentence);
         if (isSaid) {
@@ -175,8 +171,8 @@ final class Exchanges {
         List<Draft> now = figures(reading.read(found.start("new"), found.end("new")));
         boolean isOne = old != null
                 && !now.isEmpty()
-                && isFlown(old, at)
-                && !isFlown(now.get(0), at)
+                && flown.isElsewhere(old, at)
+                && !flown.isElsewhere(now.get(0), at)
                 && !Revisions.isPerhaps(text, sentences.get(at));
         if (isOne) {
             Draft out = Objects.requireNonNull(old);
@@ -192,37 +188,11 @@ final class Exchanges {
         if (one != null
                 && other != null
                 && !isSame(one, other)
-                && isFlown(one, at)
-                && isFlown(other, at)
+                && flown.isElsewhere(one, at)
+                && flown.isElsewhere(other, at)
                 && !Revisions.isPerhaps(text, sentences.get(at))) {
             changes.add(assembly -> assembly.swap(one, other));
         }
-    }
-
-    /** Whether another sentence flies a figure. */
-    private boolean isFlown(Draft old, int but) {
-        Names.Sense sense = old.sense();
-        return sense != null
-                && flownIn.getOrDefault(sense.figure(), Set.of()).stream().anyMatch(sentence -> sentence != but);
-    }
-
-    /** In which sentences each figure stands; two are enough to be sure of another. */
-    private static Map<String, Set<Integer>> flownIn(List<List<Heard>> heard) {
-        Map<String, Set<Integer>> flownIn = new HashMap<>();
-        for (int i = 0; i < heard.size(); i++) {
-            for (Heard piece : heard.get(i)) {
-                for (Draft draft : piece.drafts()) {
-                    Names.Sense sense = draft.sense();
-                    Set<Integer> sentences = sense == null
-                            ? Set.of()
-                            : flownIn.computeIfAbsent(sense.figure(), figure -> new HashSet<>());
-                    if (sense != null && sentences.size() < 2) {
-                        sentences.add(i);
-                    }
-                }
-            }
-        }
-        return flownIn;
     }
 
     /** Whether two drafts are the same figure of the catalogue. */

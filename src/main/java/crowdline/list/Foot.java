@@ -40,21 +40,6 @@ final class Foot {
     private static final Pattern LEGEND =
             Pattern.compile("\\W*\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+)+");
 
-    /** "3. Aircraft: two-seater, red and white": a field of a form. */
-    private static final Pattern FIELD = Pattern.compile(
-            "\\W*(?:\\d{1,2}[.)]\\s*)?(?:name|pilot|aircraft|aeroplane|airplane|glider|tug|music|crew|contact|phone|tel|e-?mail|callsign|registration"
-                    + "|colou?rs?|colou?r scheme|minimum height|slot|date|venue|club|licence|insurance|sponsor|weight|engine|home base|home airfield)(?:s|\\(s\\))?\\s?[:?].*",
-            Pattern.DOTALL);
-
-    /** The same of what nobody flies, whatever it names: "Slot length: 9 min incl. tow". */
-    private static final Pattern NO_FIGURES = Pattern.compile(
-            "\\W*(?:\\d{1,2}[.)]\\s*)(?:slot(?: length| time)?|length of slot|music|min(?:imum)? (?:height|altitude)|contact(?: on the day)?|phone|e-?mail|anything else|other information|insurance|licence)(?:s|\\(s\\))?\\s?[:?].*",
-            Pattern.DOTALL);
-
-    /** "8. What should the audience look out for?" */
-    private static final Pattern ASKED = Pattern.compile(
-            "\\W*(?:\\d{1,2}[.)]\\s*)(?:what|which|who|how|where|when|is|are|do|does|any)\\b[^?]*\\?\\W*");
-
     private static final int LONGEST_NAME = 3;
 
     private Foot() {}
@@ -82,10 +67,7 @@ final class Foot {
         return PAGE.matcher(said).matches()
                 || MARKED_HEAD.matcher(said).matches()
                 || LEGEND.matcher(said).matches()
-                || (FIELD.matcher(said).matches()
-                        && pieces.stream().allMatch(piece -> !piece.isFigure() || piece.isWeak()))
-                || NO_FIGURES.matcher(said).matches()
-                || ASKED.matcher(said).matches()
+                || Form.asks(said, pieces)
                 || PART.matcher(said).matches()
                 || (!sentence.numbered() && HOUR.matcher(said).matches())
                 || (!sentence.numbered() && Facts.isOfMusic(pieces.get(0)))

@@ -112,8 +112,11 @@ public final class ListReader {
         boolean[] apart = apart(text, sentences, heard);
         int begin = begin(text, sentences, heard);
         Interview interview = Interview.of(text, sentences, heard);
-        Revisions revisions = Revisions.of(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
-        Exchanges exchanges = new Exchanges(text, sentences, heard, (from, to) -> pieces.read(text, from, to));
+        Revisions.Reading reading = (from, to) -> pieces.read(text, from, to);
+        Revisions revisions = Revisions.of(text, sentences, heard, reading);
+        FlownIn flown = new FlownIn(heard);
+        Exchanges exchanges = new Exchanges(text, sentences, flown, reading);
+        Insertions insertions = new Insertions(text, sentences, heard, flown, reading);
         Days days = Days.of(text, sentences, heard);
         if (days.areSeveral()) {
             assembly.asides().ask(days.question());
@@ -149,6 +152,7 @@ public final class ListReader {
                     || facts.has(i)
                     || replies.isOlder(i)
                     || exchanges.takes(i)
+                    || insertions.takes(i)
                     || (i < begin && exchanges.saysAhead(i, heard.get(i)))
                     || isHead
                     || isQuoted
@@ -167,6 +171,7 @@ public final class ListReader {
         assembly.finish();
         revisions.make(assembly);
         exchanges.make(assembly);
+        insertions.make(assembly);
         int rest = sentences.isEmpty() ? 0 : sentences.get(sentences.size() - 1).end();
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());

@@ -33,6 +33,7 @@ class ElementWordsTest {
         words.put(new Element.Spin(SpinKind.UPRIGHT, Side.LEFT, 2, 0), "spin");
         words.put(new Element.Spin(SpinKind.INVERTED, Side.LEFT, 2, 0), "inverted spin");
         words.put(new Element.Spin(SpinKind.FLAT, Side.LEFT, 2, 0), "flat spin");
+        words.put(new Element.Spin(SpinKind.INVERTED_FLAT, Side.LEFT, 2, 0), "inverted flat spin");
         words.put(new Element.Pivot(Side.LEFT, 1), "pivot");
         words.put(new Element.Slide(SlideKind.WHEELS_UP, 0), "slide");
         words.put(new Element.HoverRoll(3, 1), "hover roll");

@@ -214,4 +214,47 @@ class CopiedListsTest {
         assertThat(lines.get(1).entryKt()).isEqualTo(400);
         assertThat(lines.get(5).heightFt()).isEqualTo(1000);
     }
+
+    @Test
+    void aCommaBetweenTwoCellsIsNoDecimal() {
+        List<ListLine> lines = read(
+                "time,manoeuvre,axis,kts,G",
+                "0:00,Loop,A,280,4.5",
+                "0:24,360 turn tight,A,240,5",
+                "0:50,Split S,A,150,4",
+                "1:10,Slow roll,A,260,1");
+
+        assertThat(lines).extracting(ListLine::entryKt).containsExactly(280.0, 240.0, 150.0, 260.0);
+        assertThat(lines).extracting(ListLine::beginsS).containsExactly(0.0, 24.0, 50.0, 70.0);
+    }
+
+    @Test
+    void ofShowsSideBySideTheFullOneIsFlown() {
+        assertFlown(
+                read(
+                        "FULL                      | LOW             | FLAT",
+                        "--------------------------+-----------------+-----------",
+                        "Loop           170 kt ctr | Pass     160 kt | Pass",
+                        "Half Cuban     165 R end  | Slow roll       | Turn 360 L",
+                        "Barrel roll    150 R-L    | Stall turn  130 | Slow pass",
+                        "Spin 3t L      3,000' ctr | Inverted pass   |"),
+                "loop half-Cuban barrel-roll spin");
+    }
+
+    @Test
+    void aFormMayMarkItsLinesByLettersWithColons() {
+        assertFlown(
+                read(
+                        "Operator:     Orley Lift Museum",
+                        "Type:         four-engined transport",
+                        "Captain:      Bo Landau",
+                        "Max bank:     45 deg",
+                        "",
+                        "Sequence:",
+                        "  a: Run-in from the north, 220 kt",
+                        "  b: Pass, doors open, R to L",
+                        "  c: Steep turn to the right, 70 s",
+                        "  d: Wing rock, direction north"),
+                "run-in low-pass steep-turn wing-rock");
+    }
 }

@@ -154,4 +154,24 @@ class SecondThoughtsTest {
                 .doesNotContain("aileron roll", "steep turn");
         assertThat(figures("Slow Rol\nStal Turn")).containsExactly("slow roll", "stall turn");
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Add a barrel roll after the loop. | take-off loop barrel-roll stall-turn slow-roll Cuban-eight landing",
+                "Oh, and I've put in a barrel roll straight before the slow roll. | take-off loop stall-turn barrel-roll slow-roll Cuban-eight landing",
+                "Between the stall turn and the slow roll put in a barrel roll. | take-off loop stall-turn barrel-roll slow-roll Cuban-eight landing",
+                "After the stall turn I have added a barrel roll. | take-off loop stall-turn barrel-roll slow-roll Cuban-eight landing"
+            })
+    void aFigureIsPutInByTheNamesBesideIt(String change, String flown) {
+        Flown.assertFlown(figures(NUMBERED + "\n" + change + "\n"), flown);
+    }
+
+    @Test
+    void whatIsToldInOrderIsNotPutInTwice() {
+        Flown.assertFlown(
+                figures("I take off and fly a loop. After the loop I add a spin. Then a slow roll and I land."),
+                "take-off loop spin slow-roll landing");
+    }
 }

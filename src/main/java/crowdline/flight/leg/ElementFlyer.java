@@ -215,7 +215,7 @@ public final class ElementFlyer {
 
     private FlightState spin(Element.Spin spin, FlightState from) throws CannotFly {
         double stall = forces.body.stallMps(forces.rho(from.place().z()));
-        double slow = spin.kind() == Element.SpinKind.INVERTED
+        double slow = spin.kind().isInverted()
                 ? stall * Math.sqrt(forces.body.clMaxUpright() / forces.body.clMaxInverted())
                 : stall;
         FlightState slowed = run(

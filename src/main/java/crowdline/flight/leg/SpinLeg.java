@@ -33,11 +33,11 @@ final class SpinLeg implements Leg {
         this.from = from;
         this.side = side;
         angleRad = 2 * Math.PI * turns;
-        boolean flat = kind == SpinKind.FLAT;
+        boolean flat = kind.isFlat();
         rateRadPerS = forces.body.spinRateRadPerS() * (flat ? 4.0 / 3 : 1);
         sinkMps = forces.body.spinSinkMps() * (flat ? 0.75 : 1);
         noseDownRad = Math.toRadians(flat ? 20 : 60);
-        canopy = kind == SpinKind.INVERTED ? -1 : 1;
+        canopy = kind.isInverted() ? -1 : 1;
         double h = from.headingRad();
         heading = new Vec(Math.cos(h), Math.sin(h), 0);
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** What stands at the head of a table, and what its columns hold by that. */
@@ -38,6 +39,10 @@ final class Heads {
             "sequence",
             "programme");
 
+    private static final Set<String> SHOWN = Set.of("full", "high", "good", "dry", "fine", "normal");
+
+    private static final Set<String> SHOW = Set.of("show", "display", "weather", "programme", "version");
+
     private static final Set<String> COUNTED = Set.of("fig", "figure", "no", "item", "seq", "number");
     /** Beside a column of names a "Fig" counts them. */
     private static final Set<String> NAMES =
@@ -63,6 +68,11 @@ final class Heads {
      */
     static List<@Nullable Field> of(String folded, int start, int end) {
         String line = folded.substring(start, end);
+        if (isOfShows(line)) {
+            return split(line, parting(line), 0).stream()
+                    .map(cell -> says(cell, ANOTHER_SHOW) ? WHO : null)
+                    .collect(Collectors.toCollection(ArrayList::new));
+        }
         if (isHead(line)) {
             List<@Nullable Field> fields = new ArrayList<>();
             split(line, parting(line), 0).forEach(cell -> fields.add(field(cell.text())));
@@ -170,6 +180,21 @@ final class Heads {
                             && words.stream().noneMatch(word -> word.number() != null);
                 })
                 && cells.stream().filter(cell -> field(cell.text()) != null).count() >= LEAST_HEADS;
+    }
+
+    /** "FULL | LOW | FLAT": each column is flown in other weather. */
+    private static boolean isOfShows(String line) {
+        List<Part> cells = split(line, parting(line), 0).stream()
+                .filter(cell -> !cell.text().isEmpty())
+                .toList();
+        return cells.size() > 1
+                && cells.stream().anyMatch(cell -> says(cell, ANOTHER_SHOW))
+                && cells.stream().anyMatch(cell -> says(cell, SHOWN) && !says(cell, ANOTHER_SHOW))
+                && cells.stream()
+                        .allMatch(cell -> Words.of(cell.text()).stream()
+                                .map(Word::plain)
+                                .allMatch(word ->
+                                        SHOWN.contains(word) || ANOTHER_SHOW.contains(word) || SHOW.contains(word)));
     }
 
     static Pattern parting(String line) {

@@ -83,7 +83,7 @@ public record Kind(
 
     /** Whether it is nothing without a push: a spin on its back, or a turn that rolls. */
     private static boolean isPushed(Element element) {
-        return (element instanceof Element.Spin spin && spin.kind() == Element.SpinKind.INVERTED)
+        return (element instanceof Element.Spin spin && spin.kind().isInverted())
                 || (element instanceof Element.Turn turn && turn.rolls() > 0);
     }
 

@@ -132,7 +132,16 @@ public sealed interface Element {
     enum SpinKind {
         UPRIGHT,
         INVERTED,
-        FLAT
+        FLAT,
+        INVERTED_FLAT;
+
+        public boolean isInverted() {
+            return this == INVERTED || this == INVERTED_FLAT;
+        }
+
+        public boolean isFlat() {
+            return this == FLAT || this == INVERTED_FLAT;
+        }
     }
 
     /** Which way the nose falls out of a tail slide: through the wheels' side or through the canopy's side. */

@@ -40,7 +40,7 @@ record FigureScene(
             Set.of("roll", "slow roll", "hesitation roll", "barrel roll", "hover roll", "rolling turn");
 
     static final Set<String> FLICKS = Set.of("flick", "negative flick");
-    static final Set<String> SPINS = Set.of("spin", "inverted spin", "flat spin");
+    static final Set<String> SPINS = Set.of("spin", "inverted spin", "flat spin", "inverted flat spin");
     static final Set<String> TUMBLES = Set.of("tumble");
 
     /** How far below the ground is the prediction's own roughness. */

@@ -78,6 +78,7 @@ final class ShowNames {
         case UPRIGHT -> "upright";
         case INVERTED -> "inverted";
         case FLAT -> "flat";
+        case INVERTED_FLAT -> "inverted-flat";
     });
 
     static final DiskNames<SlideKind> SLIDE_KIND = new DiskNames<>(SlideKind.class, kind -> switch (kind) {

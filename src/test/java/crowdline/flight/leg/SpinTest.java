@@ -30,7 +30,7 @@ class SpinTest {
 
     private Look settled(SpinKind kind, int side, double turned) {
         SpinLeg leg = leg(kind, side, 6);
-        double sink = kind == SpinKind.FLAT ? 0.75 * SINK_MPS : SINK_MPS;
+        double sink = kind.isFlat() ? 0.75 * SINK_MPS : SINK_MPS;
         Look look = new Look();
         leg.look(10, new double[] {0, 0, 800, 0, 0, -sink, 2 * Math.PI * turned}, look);
         return look;
@@ -77,6 +77,8 @@ class SpinTest {
         assertThat(flat).isCloseTo(upright * 3 / 4, within(1e-3));
         assertThat(spun(SpinKind.UPRIGHT, 9).speedMps()).isCloseTo(SINK_MPS, within(0.1));
         assertThat(spun(SpinKind.FLAT, 9).speedMps()).isCloseTo(0.75 * SINK_MPS, within(0.1));
+        assertThat(spun(SpinKind.INVERTED_FLAT, 9).tS())
+                .isCloseTo(spun(SpinKind.FLAT, 9).tS(), within(1e-9));
     }
 
     /** FAA-H-8083-25C, ch. 5: about 1 g when settled; upside down it hangs the pilot in the straps. */
@@ -85,6 +87,7 @@ class SpinTest {
         assertThat(settled(SpinKind.UPRIGHT, -1, 2).g).isCloseTo(1, within(1e-6));
         assertThat(settled(SpinKind.FLAT, -1, 2).g).isCloseTo(1, within(1e-6));
         assertThat(settled(SpinKind.INVERTED, -1, 2).g).isCloseTo(-1, within(1e-6));
+        assertThat(settled(SpinKind.INVERTED_FLAT, -1, 2).g).isCloseTo(-1, within(1e-6));
     }
 
     @Test

@@ -95,7 +95,7 @@ class StillTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"spin", "inverted spin", "flat spin", "lomcovak", "torque roll"})
+    @ValueSource(strings = {"spin", "inverted spin", "flat spin", "inverted flat spin", "lomcovak", "torque roll"})
     void whatTurnsOnTheSpotIsSeenFromSeveralSidesWhileItDoes(String name) {
         Still still = still(figure(name));
         List<Double> extraM = still.standing().extraM();

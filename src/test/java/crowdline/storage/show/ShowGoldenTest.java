@@ -84,6 +84,7 @@ class ShowGoldenTest {
             new Spin(SpinKind.UPRIGHT, Side.LEFT, 2, 0),
             new Spin(SpinKind.INVERTED, Side.RIGHT, 1.25, 0),
             new Spin(SpinKind.FLAT, Side.LEFT, 3, 0.5),
+            new Spin(SpinKind.INVERTED_FLAT, Side.LEFT, 2, 0),
             new Pivot(Side.RIGHT, 1),
             new Slide(SlideKind.WHEELS_DOWN, 0),
             new Slide(SlideKind.WHEELS_UP, 0.125),

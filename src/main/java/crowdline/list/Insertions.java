@@ -1,0 +1,110 @@
+package crowdline.list;
+
+import crowdline.list.Revisions.Reading;
+import crowdline.list.draft.Draft;
+import crowdline.list.piece.Heard;
+import crowdline.list.split.Sentence;
+import crowdline.list.word.Text;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** Figures that are put in by name: "add a stall turn after the slow roll", "between the spin and the loop put in a roll". */
+final class Insertions {
+    private static final String PUT =
+            "(?:add|added|adding|put in|insert|inserted|slip in|slipped in|squeeze in|squeezed in|fit in|fitted in)";
+    private static final String NEW = "(?:an? |the |my |one more |another )*(?<new>[^.,;:\\n]{3,40}?)";
+    private static final String OLD = "(?:the |my |a )?(?<old>[^.,;:\\n]{3,40}?)";
+    private static final String END = "(?=\\s*(?:[.,;:!\\n(]|$))";
+
+    private static final List<Pattern> WAYS = List.of(
+            Pattern.compile("\\b" + PUT + " " + NEW
+                    + " (?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) " + OLD
+                    + END),
+            Pattern.compile("\\b(?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) "
+                    + OLD + ",? (?:please |i |we |i've |we've |they've |have |now ){0,3}" + PUT + " " + NEW + END),
+            Pattern.compile("\\b(?<way>between) " + OLD
+                    + " and (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?),? (?:please |i |we |i've |we've |have |now ){0,3}"
+                    + PUT
+                    + " " + NEW + END),
+            Pattern.compile("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD
+                    + " and (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?)" + END));
+
+    private final Text text;
+    private final List<Sentence> sentences;
+    private final List<List<Heard>> heard;
+    private final FlownIn flown;
+    private final Reading reading;
+    private final List<Consumer<List<Draft>>> changes = new ArrayList<>();
+
+    Insertions(Text text, List<Sentence> sentences, List<List<Heard>> heard, FlownIn flown, Reading reading) {
+        this.text = text;
+        this.sentences = sentences;
+        this.heard = heard;
+        this.flown = flown;
+        this.reading = reading;
+    }
+
+    /** Whether a sentence puts one figure beside another that is flown; then it is remembered. */
+    boolean takes(int at) {
+        Sentence sentence = sentences.get(at);
+        if (Revisions.isPerhaps(text, sentence)) {
+            return false;
+        }
+        for (Pattern way : WAYS) {
+            Matcher found = way.matcher(text.folded()).region(sentence.start(), sentence.end());
+            if (found.find()) {
+                return puts(found, at);
+            }
+        }
+        return false;
+    }
+
+    private boolean puts(Matcher found, int at) {
+        Draft old = figure(found, "old");
+        Draft put = figure(found, "new");
+        if (old == null || put == null || !flown.isElsewhere(old, at) || isToldInOrder(old, at)) {
+            return false;
+        }
+        boolean isBetween = found.group("way").equals("between");
+        Draft other = isBetween ? figure(found, "other") : null;
+        boolean isAfter = isBetween || !List.of("before", "ahead of").contains(found.group("way"));
+        changes.add(lines -> put(lines, put, old, other, isAfter));
+        return true;
+    }
+
+    /** Of several, the one that the other follows is meant. */
+    private static void put(List<Draft> lines, Draft put, Draft old, @Nullable Draft other, boolean isAfter) {
+        Draft meant = Exchanges.meant(lines, old);
+        int place = meant == null ? -1 : lines.indexOf(meant);
+        for (int i = 0; other != null && i + 1 < lines.size(); i++) {
+            if (Exchanges.isSame(lines.get(i), old) && Exchanges.isSame(lines.get(i + 1), other)) {
+                place = i;
+            }
+        }
+        lines.add(place < 0 ? lines.size() : isAfter ? place + 1 : place, put);
+    }
+
+    /** "I fly a loop. After the loop I add a spin": it tells what comes next. */
+    private boolean isToldInOrder(Draft old, int at) {
+        if (at == 0 || heard.get(at - 1).isEmpty()) {
+            return false;
+        }
+        List<Heard> before = heard.get(at - 1);
+        List<Draft> last = before.get(before.size() - 1).drafts();
+        return Exchanges.isSame(last.get(last.size() - 1), old);
+    }
+
+    private @Nullable Draft figure(Matcher found, String group) {
+        List<Draft> drafts = reading.read(found.start(group), found.end(group));
+        return drafts.size() == 1 && drafts.get(0).isFigure() ? drafts.get(0) : null;
+    }
+
+    /** Puts them in, in the order in which they were written. */
+    void make(Assembly assembly) {
+        changes.forEach(change -> change.accept(assembly.lines()));
+    }
+}
