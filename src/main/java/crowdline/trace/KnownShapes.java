@@ -10,6 +10,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.catalogue.EntrySpeed;
 import crowdline.show.figure.Element;
+import crowdline.show.figure.SpinKind;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -126,7 +127,7 @@ final class KnownShapes {
         for (Element element : elements) {
             boolean rare = element instanceof Element.Flick
                     || element instanceof Element.Tumble
-                    || (element instanceof Element.Spin spin && spin.kind() != Element.SpinKind.UPRIGHT)
+                    || (element instanceof Element.Spin spin && spin.kind() != SpinKind.UPRIGHT)
                     || (element instanceof Element.Arc arc && isPushedOver(arc));
             rarities += rare ? 1 : 0;
             if (element instanceof Element.Line line) {

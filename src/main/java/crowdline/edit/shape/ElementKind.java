@@ -6,10 +6,10 @@ import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Side;
 import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.SlideKind;
-import crowdline.show.figure.Element.SpinKind;
 import crowdline.show.figure.Element.Until;
 import crowdline.show.figure.Element.Way;
 import crowdline.show.figure.ReversalWay;
+import crowdline.show.figure.SpinKind;
 import java.util.Arrays;
 import java.util.List;
 

@@ -3,7 +3,7 @@ package crowdline.flight.leg;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
-import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.SpinKind;
 
 /**
  * A spin: from the stall the nose drops, rotation builds up to the airframe's rate and the sink to its settled speed.

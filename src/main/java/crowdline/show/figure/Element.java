@@ -128,22 +128,6 @@ public sealed interface Element {
         NEGATIVE
     }
 
-    /** How a spin sits. */
-    enum SpinKind {
-        UPRIGHT,
-        INVERTED,
-        FLAT,
-        INVERTED_FLAT;
-
-        public boolean isInverted() {
-            return this == INVERTED || this == INVERTED_FLAT;
-        }
-
-        public boolean isFlat() {
-            return this == FLAT || this == INVERTED_FLAT;
-        }
-    }
-
     /** Which way the nose falls out of a tail slide: through the wheels' side or through the canopy's side. */
     enum SlideKind {
         WHEELS_DOWN,

@@ -10,11 +10,11 @@ import crowdline.show.figure.Element.FlickKind;
 import crowdline.show.figure.Element.RollStyle;
 import crowdline.show.figure.Element.Side;
 import crowdline.show.figure.Element.SlideKind;
-import crowdline.show.figure.Element.SpinKind;
 import crowdline.show.figure.Element.Way;
 import crowdline.show.figure.Placing.Heading;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.ReversalWay;
+import crowdline.show.figure.SpinKind;
 import crowdline.storage.json.DiskNames;
 import java.util.Set;
 

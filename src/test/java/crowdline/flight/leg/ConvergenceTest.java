@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Rig;
 import crowdline.measure.Units;
-import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.SpinKind;
 import org.assertj.core.data.Percentage;
 import org.hipparchus.ode.ODEState;
 import org.hipparchus.ode.ODEStateAndDerivative;

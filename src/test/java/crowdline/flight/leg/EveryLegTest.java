@@ -8,7 +8,7 @@ import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Rig;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
-import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.SpinKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;

@@ -9,7 +9,7 @@ import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Rig;
 import crowdline.flight.body.Variation;
 import crowdline.flight.body.Vec;
-import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.SpinKind;
 import org.junit.jupiter.api.Test;
 
 /** Forces of a fall in numbers: the biplane's 9.15 m² and 475 kg, falling at 20 m/s in air of 1.225 kg/m³. */

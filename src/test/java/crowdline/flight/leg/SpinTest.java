@@ -8,7 +8,7 @@ import crowdline.flight.body.Rig;
 import crowdline.flight.body.Vec;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.Element.Side;
-import crowdline.show.figure.Element.SpinKind;
+import crowdline.show.figure.SpinKind;
 import org.assertj.core.data.Percentage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

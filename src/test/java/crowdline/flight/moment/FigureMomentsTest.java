@@ -17,6 +17,7 @@ import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.MomentKind;
 import crowdline.show.figure.MomentName;
+import crowdline.show.figure.SpinKind;
 import crowdline.storage.show.CatalogueFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -157,7 +158,7 @@ class FigureMomentsTest {
 
     @Test
     void spinBeginsAtTheStallAndStopsWhenTheTurnsAreFlown() {
-        Element spin = new Element.Spin(Element.SpinKind.UPRIGHT, Element.Side.LEFT, 3, 0);
+        Element spin = new Element.Spin(SpinKind.UPRIGHT, Element.Side.LEFT, 3, 0);
         Flight flight = fly(Rig.trainer(), 90, spin, Rig.line(Element.Until.KNOTS, 100));
         FigureMoments moments = moments(flight);
         ElementFlight flown = flight.figures().get(0).elements().get(0);
@@ -172,7 +173,7 @@ class FigureMomentsTest {
     @Test
     void slowAlreadyItIsNotSlowingForTheSpin() {
         double stallKt = 39;
-        Element spin = new Element.Spin(Element.SpinKind.UPRIGHT, Element.Side.LEFT, 1, 0);
+        Element spin = new Element.Spin(SpinKind.UPRIGHT, Element.Side.LEFT, 1, 0);
         Flight flight = fly(Rig.trainer(), 60, Rig.line(Element.Until.SECONDS, 1), slowTo(stallKt + 6), spin);
         assertThat(told(moments(flight))).doesNotContain("slowing").startsWith("the spin begins*");
     }

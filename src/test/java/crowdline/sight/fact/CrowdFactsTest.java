@@ -9,6 +9,7 @@ import crowdline.flight.body.Vec;
 import crowdline.flight.leg.Sample;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
+import crowdline.show.figure.SpinKind;
 import crowdline.sight.FlownPath;
 import crowdline.sight.fact.CrowdFact.Kind;
 import java.util.List;
@@ -167,7 +168,7 @@ class CrowdFactsTest {
     @CsvSource({"1, It spins round once on the way down", "3, It spins round about three times on the way down"})
     void spinGoesRoundAsOftenAsPlanned(double turns, String words) {
         CrowdFact spin = fact(
-                Flown.predicted(4000, 70, new Element.Spin(Element.SpinKind.UPRIGHT, Element.Side.LEFT, turns, 0)),
+                Flown.predicted(4000, 70, new Element.Spin(SpinKind.UPRIGHT, Element.Side.LEFT, turns, 0)),
                 Kind.SPIN_TURNS);
         assertThat(spin.number()).isCloseTo(turns, within(0.05));
         assertThat(spin.text()).startsWith(words);
@@ -177,7 +178,7 @@ class CrowdFactsTest {
     void spinTurnTakesAsLongAsItsRateSaysOnceItHasSettled() {
         // 180°/s are two seconds a turn; building up with 0.7 s costs a little over six turns.
         CrowdFact spin = fact(
-                Flown.predicted(6000, 70, new Element.Spin(Element.SpinKind.UPRIGHT, Element.Side.LEFT, 6, 0)),
+                Flown.predicted(6000, 70, new Element.Spin(SpinKind.UPRIGHT, Element.Side.LEFT, 6, 0)),
                 Kind.SPIN_TURNS);
         assertThat(spin.text()).endsWith("One turn takes about two seconds.");
     }

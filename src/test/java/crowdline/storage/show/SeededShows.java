@@ -31,6 +31,7 @@ import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.ReversalWay;
+import crowdline.show.figure.SpinKind;
 import crowdline.show.figure.Translation;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -290,7 +291,7 @@ final class SeededShows {
                         chance() ? 0.5 : within(0, 2),
                         power);
             case 3 -> new Element.Flick(pick(Element.FlickKind.values()), side, within(0.1, 100), power);
-            case 4 -> new Element.Spin(pick(Element.SpinKind.values()), side, within(0.1, 100), power);
+            case 4 -> new Element.Spin(pick(SpinKind.values()), side, within(0.1, 100), power);
             case 5 -> new Element.Pivot(side, power);
             case 6 -> new Element.Slide(pick(Element.SlideKind.values()), power);
             case 7 -> new Element.HoverRoll(within(0.05, 600), power);

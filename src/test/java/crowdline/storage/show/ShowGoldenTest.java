@@ -35,7 +35,6 @@ import crowdline.show.figure.Element.Size;
 import crowdline.show.figure.Element.Slide;
 import crowdline.show.figure.Element.SlideKind;
 import crowdline.show.figure.Element.Spin;
-import crowdline.show.figure.Element.SpinKind;
 import crowdline.show.figure.Element.Tumble;
 import crowdline.show.figure.Element.Turn;
 import crowdline.show.figure.Element.Until;
@@ -47,6 +46,7 @@ import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.show.figure.ReversalWay;
+import crowdline.show.figure.SpinKind;
 import crowdline.storage.Golden;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Path;
@@ -368,7 +368,7 @@ class ShowGoldenTest {
         Set<Object> all = new HashSet<>(List.of(Element.class.getPermittedSubclasses()));
         for (Class<?> type : Stream.concat(
                         Stream.of(Element.class.getDeclaredClasses()),
-                        Stream.of(Heading.class, RemarkKind.class, ReversalWay.class))
+                        Stream.of(Heading.class, RemarkKind.class, ReversalWay.class, SpinKind.class))
                 .filter(Class::isEnum)
                 .toList()) {
             all.addAll(List.of(type.getEnumConstants()));
