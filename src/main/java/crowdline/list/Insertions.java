@@ -16,6 +16,8 @@ import org.jspecify.annotations.Nullable;
 final class Insertions {
     private static final String PUT =
             "(?:add|added|adding|put in|insert|inserted|slip in|slipped in|squeeze in|squeezed in|fit in|fitted in)";
+    private static final Pattern ANY = Pattern.compile("\\b" + PUT + "\\b");
+
     private static final String NEW = "(?:an? |the |my |one more |another )*(?<new>[^.,;:\\n]{3,40}?)";
     private static final String OLD = "(?:the |my |a )?(?<old>[^.,;:\\n]{3,40}?)";
     private static final String END = "(?=\\s*(?:[.,;:!\\n(]|$))";
@@ -51,7 +53,11 @@ final class Insertions {
     /** Whether a sentence puts one figure beside another that is flown; then it is remembered. */
     boolean takes(int at) {
         Sentence sentence = sentences.get(at);
-        if (Revisions.isPerhaps(text, sentence)) {
+        boolean mayPut = ANY
+                .matcher(text.folded())
+                .region(sentence.start(), sentence.end())
+                .find();
+        if (!mayPut || Revisions.isPerhaps(text, sentence)) {
             return false;
         }
         for (Pattern way : WAYS) {
