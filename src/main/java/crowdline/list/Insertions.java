@@ -53,8 +53,7 @@ final class Insertions {
     /** Whether a sentence puts one figure beside another that is flown; then it is remembered. */
     boolean takes(int at) {
         Sentence sentence = sentences.get(at);
-        boolean mayPut = ANY
-                .matcher(text.folded())
+        boolean mayPut = ANY.matcher(text.folded())
                 .region(sentence.start(), sentence.end())
                 .find();
         if (!mayPut || Revisions.isPerhaps(text, sentence)) {

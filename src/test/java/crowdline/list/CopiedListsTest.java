@@ -257,4 +257,15 @@ class CopiedListsTest {
                         "  d: Wing rock, direction north"),
                 "run-in low-pass steep-turn wing-rock");
     }
+
+    @Test
+    void linesMayBeMarkedByTheAlphabetOfTheRadio() {
+        assertFlown(
+                read(
+                        "ALPHA. SHORT TAKEOFF.",
+                        "BRAVO. SQUARE LOOP. 400 KT.",
+                        "CHARLIE. KNIFE EDGE PASS R TO L.",
+                        "DELTA. SPLIT S."),
+                "take-off square-loop knife-edge-pass split-S");
+    }
 }

@@ -16,7 +16,7 @@ public final class Splitter {
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:[-=~]{1,3}>+|[\\p{So}&&[^°]]{1,2}\\ufe0f?)\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\\s*:\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|(?:[a-z]|\\d{1,2})\\s+/\\s+(?=\\p{L})|(?:[a-v]/|[b-pr-v]:)\\s+(?=\\p{L})|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: figure)?\\s*[:>]\\s+|(?:alpha|alfa|bravo|charlie|delta|echo|foxtrot|golf|hotel|india|juliett?|kilo|lima|mike|november|oscar|papa|quebec|romeo|sierra|tango)[.:)]\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|(?:[a-z]|\\d{1,2})\\s+/\\s+(?=\\p{L})|(?:[a-v]/|[b-pr-v]:)\\s+(?=\\p{L})|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     /** The letter that some programs put in place of a bullet. */
     private static final Pattern RING = Pattern.compile("\\s*o\\s+(?=\\S)");
