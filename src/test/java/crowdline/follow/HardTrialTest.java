@@ -101,11 +101,7 @@ class HardTrialTest {
     /** A receiver is often switched on, or finds its satellites, in the midst of an act; the log said "before the act" to its end. */
     @Test
     void logThatBeginsInTheMidstOfTheActIsFollowed() {
-        Scenario scenario = scenario("10 %, 5 Hz");
-        double fromS = flight.flown.get(0).startS() + 0.3 * flight.endS();
-        List<Reading> log = scenario.receive(flight, SEED).stream()
-                .filter(r -> r.tS() > fromS)
-                .toList();
+        List<Reading> log = from(scenario("10 %, 5 Hz").receive(flight, SEED), flight, 0.3);
         Follower follower = Follower.heardLate(jet.plan);
         assertThat(follower.reading(log.get(0)).confidence())
                 .as("nobody can know that it has not begun")
@@ -121,5 +117,21 @@ class HardTrialTest {
         assertThat(log.stream().map(watched::reading).filter(n -> n.state() == FollowNow.State.BEFORE))
                 .as("one that has watched since before the act")
                 .hasSizeGreaterThan(half);
+    }
+
+    @Test
+    void logThatLacksTheFirstFiguresShowsTheActAndOneOfItsLastThirdDoesNot() throws ShowFileException {
+        Display glider = FollowTrial.display("thistledown-glider");
+        Truth truth = scenario("10 %, 5 Hz").fly(glider, SEED);
+        List<Reading> log = scenario("10 %, 5 Hz").receive(truth, SEED);
+        assertThat(Boundaries.of(glider.plan, from(log, truth, 0.1)).show(glider.plan))
+                .isTrue();
+        assertThat(Boundaries.of(glider.plan, from(log, truth, 0.67)).show(glider.plan))
+                .isFalse();
+    }
+
+    private static List<Reading> from(List<Reading> log, Truth truth, double share) {
+        double fromS = truth.flown.get(0).startS() + share * truth.endS();
+        return log.stream().filter(r -> r.tS() > fromS).toList();
     }
 }
