@@ -186,8 +186,8 @@ public final class FollowCommand implements Callable<Integer> {
                     plan.name(f.figureIndex())));
         }
         if (!found.figures().isEmpty() && !shown) {
-            terminal.line("This is not this act, or only a small part of it: " + found.recognised(plan) + " of the "
-                    + plan.recognisable() + " figures whose path is known were found in the order planned.");
+            terminal.line("Too little was found for it to be this act: " + found.recognised(plan) + " of the "
+                    + plan.recognisable() + " figures whose path is known, in the order planned.");
         }
         if (!found.figures().isEmpty() && !found.dropped().isEmpty()) {
             terminal.line("Not found: "
