@@ -72,7 +72,7 @@ final class Pilots {
             Way.of(
                     Where.ANYWHERE,
                     "(?:\\b" + LABEL + "\\b\\s*(?i:is\\b|will be\\b|:|-|–|=|,)?\\s{0,3}(?:1[ .:)]{1,2})?"
-                            + "|(?:^|\\n)[ \\t]*(?i:name)[ \\t]*[:=][ \\t]*|\\b(?i:(?<!your )name:?)[ \\t]{2,}"
+                            + "|(?:^|\\n)[ \\t]*(?i:name)(?:[ \\t]*[:=]| is\\b)[ \\t]*|\\b(?i:(?<!your )name:?)[ \\t]{2,}"
                             + "|\\b(?i:lead)[ \\t]*[:=]?[ \\t]*"
                             + "|\\b(?i:programme|program|sequence|list|display|routine|figures|flying) (?i:of|for|by)[ \\t]+"
                             + "|(?:(?:\\(|\\b(?i:is|it's) )me,? |\\bme \\())" + PersonName.TITLE + PersonName.WHOLE

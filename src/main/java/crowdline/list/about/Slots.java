@@ -25,7 +25,7 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
             + "|\\b(?:(?:display|fly|jump|exit|perform)(?:ing|s)?|go(?:es)?|on|starts?|starting|begins?|beginning)\\s+(?:at|clock|around|about)\\s+"
             + "|\\boverhead (?:at|from|by)\\s+|\\bon (?:task|station|stage|display) (?:at )?(?=\\d)|(?:^|[.;] )time ?[:=] ?|\\bsay (?=\\d{1,2}[:.]\\d{2}\\b)|\\b(?:over|above|overhead) the (?:field|airfield|crowd|runway|showground) (?:at|from|by)\\s+|\\bwe (?:want|have|got|would like|are|fly)\\s+(?=\\d{1,2}[:.h]\\d)"
             + "|\\b(?:down|booked|listed|pencilled in|programmed|scheduled)\\s+for\\s+(?=\\d{1,2}[:.h]\\d)"
-            + "|\\bstart(?:s|ing)?\\s+(?=\\d{1,2}[:.h]\\d)|\\b(?:exit(?=\\s+\\d)|p-?hour|h-?hour|drop(?: time)?|jump time|on target|start(?: time)?|time over (?:the )?(?:field|airfield|target|venue|crowd))(?:\\s+is|:|=)?\\s*"
+            + "|\\bstart(?:s|ing)?\\s+(?=\\d{1,2}[:.h]\\d)|\\b(?:exit(?=\\s+\\d)|p-?hour|h-?hour|drop(?: time)?|jump time|jump ?run(?: is)?(?: at)?|on target|start(?: time)?|time over (?:the )?(?:field|airfield|target|venue|crowd))(?:\\s+is|:|=)?\\s*"
             + "|\\b(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?,?\\s+(?:at\\s+)?)"
             + TIME
             + "(?!\\s?(?:ft|feet|kts?|knots|mph|km|metres|m)\\b)(?:\\s?(?:-|–|—|to|till?|until|,? off(?: at)?|,? finish(?:ing)?(?: at)?)\\s?"

@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** Which kind of aircraft a letter names, in what stands around its figures. */
 public final class WhatFlies {
@@ -31,19 +30,25 @@ public final class WhatFlies {
 
     /** "Formation (4 biplanes)", "a formation of three": of much else nobody says how many. */
     private static final Pattern HOW_MANY = Pattern.compile(
-            "(?i)\\bformation(?: team)?\\s*(?:of\\s+|\\(\\s*)(?:\\d|two|three|four|five|six|seven|eight|nine)\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b");
+            "(?i)\\bformation(?: team)?\\s*(?:of\\s+|\\(\\s*)(?:\\d|two|three|four|five|six|seven|eight|nine)\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
+                    + "|\\b(?:[3-9]|three|four|five|six|seven|eight|nine)(?: ?x)? (?:(?!seat)[\\p{L}-]+ ){0,2}(?:biplanes|monoplanes|jets|trainers|fighters|gliders|aeroplanes|airplanes|helicopters)\\b"
+                    + "|\\b(?:pair|duo) of (?:[\\p{L}-]+ ){0,2}(?:biplanes|monoplanes|jets|trainers|fighters|gliders|aeroplanes|airplanes|helicopters)\\b");
+
+    /** Whatever brings them up. */
+    private static final Pattern JUMPERS =
+            Pattern.compile("(?i)\\b(?:parachut(?:e|ist)s?|(?:sky ?div|jump)ers|para team|jump ?master|free ?fall)\\b");
 
     private static final String FORMATION = "formation";
+    private static final String PARACHUTISTS = "parachutists";
 
     private final Map<String, Kind> byName = new LinkedHashMap<>();
     private final Pattern names;
-    private final @Nullable Kind formation;
+    private final Optional<Kind> formation;
+    private final Optional<Kind> parachutists;
 
     public WhatFlies(Kinds kinds) {
-        formation = kinds.all().stream()
-                .filter(kind -> kind.names().contains(FORMATION))
-                .findFirst()
-                .orElse(null);
+        formation = called(kinds, FORMATION);
+        parachutists = called(kinds, PARACHUTISTS);
         for (Kind kind : kinds.all()) {
             kind.names().stream()
                     .map(name -> name.toLowerCase(Locale.ROOT))
@@ -62,9 +67,11 @@ public final class WhatFlies {
     /** The one kind that is named; empty if none is, or several are. */
     public Optional<Kind> in(FigureList list) {
         Set<Kind> named = new HashSet<>();
-        if (formation != null
-                && list.notes().stream().anyMatch(note -> HOW_MANY.matcher(note).find())) {
-            return Optional.of(formation);
+        if (parachutists.isPresent() && says(list, JUMPERS)) {
+            return parachutists;
+        }
+        if (formation.isPresent() && says(list, HOW_MANY)) {
+            return formation;
         }
         for (String note : list.notes()) {
             Matcher found = names.matcher(note);
@@ -75,5 +82,13 @@ public final class WhatFlies {
             }
         }
         return named.size() == 1 ? named.stream().findFirst() : Optional.empty();
+    }
+
+    private static boolean says(FigureList list, Pattern what) {
+        return list.notes().stream().anyMatch(note -> what.matcher(note).find());
+    }
+
+    private static Optional<Kind> called(Kinds kinds, String name) {
+        return kinds.all().stream().filter(kind -> kind.names().contains(name)).findFirst();
     }
 }

@@ -30,6 +30,9 @@ class WhatFliesTest {
         assertThat(in("Formation (4 light biplanes).\nloop\nslow roll")).contains("formation");
         assertThat(in("We come as a formation of three.\nloop\nslow roll")).contains("formation");
         assertThat(in("The formation will meet you.\nloop\nslow roll")).isEmpty();
+        assertThat(in("We bring 5 yellow biplanes, leader Bo Landau.\nloop\nslow roll"))
+                .contains("formation");
+        assertThat(in("We are a pair of gliders.\nloop\nslow roll")).contains("formation");
     }
 
     @Test
@@ -46,5 +49,11 @@ class WhatFliesTest {
         assertThat(in("My team will meet you.\nThe jetty is closed.\nloop\nslow roll"))
                 .isEmpty();
         assertThat(in("")).isEmpty();
+    }
+
+    @Test
+    void parachutistsStayThatWhateverBringsThemUp() {
+        assertThat(in("We are six skydivers, dropped from a light aerobatic biplane.\nexit at 5000 ft\nlanding"))
+                .contains("parachutists");
     }
 }
