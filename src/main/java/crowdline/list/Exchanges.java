@@ -32,6 +32,9 @@ final class Exchanges {
             Pattern.compile(
                     "(?:^|(?<=[.,;:\\n])) ?(?:(?:i|we|now|do|fly|there|is|will|be|put|make|it|a|an|and|but|so|then) )*(?<new>[^.,;:\\n]{3,40}) (?:instead of|in place of|rather than|replaces) "
                             + OLD + "(?=[.,;:\\n!]|$)"),
+            Pattern.compile("\\b(?:scrap|drop|delete|forget|ditch|bin|lose) " + OLD
+                    + "(?: \\([^)\\n]{1,8}\\))?,? (?:and |but )?(?:(?:i|we)(?:'m|'re|'ll| am| are| will)? )?(?:do|doing|fly|flying|it's|there's) "
+                    + NEW),
             Pattern.compile("\\b" + OLD
                     + " (?:becomes|is now|has become|turns into|will now be|is replaced (?:by|with)) " + NEW));
 

@@ -29,7 +29,7 @@ public final class ListReader {
     public static final int MOST_LINES = 1_000;
 
     private static final Pattern MAIL_HEAD = Pattern.compile(
-            "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80}"
+            "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|subj|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80}"
                     + " wrote\\s*:.*|-{2,}.*(?:message|mail|forwarded|original).*|sent from .*)");
 
     /** Ahead of a letter that was answered. */

@@ -268,4 +268,46 @@ class CopiedListsTest {
                         "DELTA. SPLIT S."),
                 "take-off square-loop knife-edge-pass split-S");
     }
+
+    @Test
+    void aRowIsNoHeadOfThoseBelowIt() {
+        List<ListLine> lines = read(
+                "0:00\tFormation pass\tboth\tfrom left\tsmoke on",
+                "0:25\tLoop\tboth\tcentre\t130 mph",
+                "0:50\tQuarter clover\tboth\tright\t",
+                "1:15\tBomb burst\tboth\tcentre\tsplit",
+                "1:35\tOpposition pass\tboth\tcentre\t200 ft",
+                "1:55\tBarrel roll\tRed 1\tL-R\t125 mph");
+
+        assertFlown(lines, "formation-pass loop quarter-clover bomb-burst opposition-pass barrel-roll");
+        assertThat(lines).extracting(ListLine::beginsS).containsExactly(0.0, 25.0, 50.0, 75.0, 95.0, 115.0);
+    }
+
+    @Test
+    void aLetterAheadOfARowMovesNoColumn() {
+        List<ListLine> lines = read(
+                "     FIGURE            KTS    G     HT",
+                " A   Loop              420    4     -",
+                " B   Split S           220    4.5   5000ft entry",
+                " C   Derry turn        300    3     -",
+                " D   Half Cuban        340    4     600ft");
+
+        assertThat(lines).extracting(ListLine::entryKt).containsExactly(420.0, 220.0, 300.0, 340.0);
+        assertThat(lines).extracting(ListLine::heightFt).containsExactly(null, 5000.0, null, 600.0);
+        assertThat(lines).extracting(ListLine::count).containsOnlyNulls();
+    }
+
+    @Test
+    void secondsFromTheExitAreNoSpeeds() {
+        List<ListLine> lines = read(
+                "T-10  Run-in, 6000 ft",
+                "T+0   Exit, all six",
+                "T+5   Freefall, 15 seconds",
+                "T+120 Canopies open at 600 ft",
+                "T+200 Landing");
+
+        assertThat(lines).extracting(ListLine::entryKt).containsOnlyNulls();
+        assertThat(lines.get(1).beginsS()).isEqualTo(0);
+        assertThat(lines.get(3).beginsS()).isEqualTo(120);
+    }
 }

@@ -174,4 +174,12 @@ class SecondThoughtsTest {
                 figures("I take off and fly a loop. After the loop I add a spin. Then a slow roll and I land."),
                 "take-off loop spin slow-roll landing");
     }
+
+    @Test
+    void whatIsScrappedMakesRoomForWhatIsFlownInstead() {
+        Flown.assertFlown(
+                figures(NUMBERED
+                        + "\nScrap the stall turn (3), I'm doing a barrel roll there instead. Rest as above.\n"),
+                "take-off loop barrel-roll slow-roll Cuban-eight landing");
+    }
 }

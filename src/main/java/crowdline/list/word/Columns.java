@@ -44,6 +44,10 @@ final class Columns {
     private static final Pattern MINUTES =
             Pattern.compile("(?m)^[ \\t>*•-]{0,8}(?:at |t? ?\\+ ?|after )?(\\d{1,2}) ?min(?:ute)?s?\\b[.:]?");
 
+    /** "T+95 s", "T-10": from the exit of jumpers, or from take-off. */
+    private static final Pattern FROM_ZERO =
+            Pattern.compile("(?m)^[ \\t>*•]{0,8}t ?([+-] ?\\d{1,4})(?: ?s(?:ecs?)?)?(?=[\\s:,])(?!:\\d)");
+
     /** A cell under a head that says what it holds. */
     private record Cell(int start, int end, String text, Field field, int column) {}
 
@@ -67,7 +71,8 @@ final class Columns {
         if (columns.elapsed.isEmpty()) {
             columns.readClocks(folded, DOTTED);
         }
-        columns.readMinutes(folded);
+        columns.readBegins(folded, MINUTES);
+        columns.readBegins(folded, FROM_ZERO);
         return columns;
     }
 
@@ -140,6 +145,10 @@ final class Columns {
     private static void addCells(
             String line, Pattern parting, int start, List<@Nullable Field> heads, List<Cell> cells) {
         List<Part> parts = Heads.split(line, parting, start);
+        boolean isCounted = parts.size() == heads.size() + 1
+                && !Heads.NUMBER.equals(heads.get(0))
+                && COUNT.matcher(parts.get(0).text()).matches();
+        parts = isCounted ? parts.subList(1, parts.size()) : parts;
         for (int i = 0; i < Math.min(parts.size(), heads.size()); i++) {
             Field field = heads.get(i);
             Part part = parts.get(i);
@@ -231,14 +240,15 @@ final class Columns {
         }
     }
 
-    /** Lines that begin with minutes, each later than the one before: "1 min climb", "3 min loop". */
-    private void readMinutes(String folded) {
+    /** Lines that begin with minutes or seconds, each later than the one before: "1 min climb", "T+95 spin". */
+    private void readBegins(String folded, Pattern begin) {
         List<int[]> places = new ArrayList<>();
         List<Double> times = new ArrayList<>();
-        Matcher found = MINUTES.matcher(folded);
+        Matcher found = begin.matcher(folded);
         while (found.find()) {
-            places.add(new int[] {found.start(1), found.end()});
-            times.add(Double.valueOf(found.group(1)));
+            int from = begin.equals(MINUTES) ? found.start(1) : folded.indexOf('t', found.start());
+            places.add(new int[] {from, found.end()});
+            times.add(Double.valueOf(found.group(1).replace(" ", "")));
         }
         if (rises(times)) {
             places.forEach(place -> elapsed.put(place[0], place[1]));

@@ -55,6 +55,10 @@ final class Heads {
 
     static final Field REMARK = new Field(List.of(), List.of(), Kind.REMARK);
 
+    /** "0:25", "140 kt": such a cell is of a row. */
+    private static final Pattern VALUE =
+            Pattern.compile("\\d{1,2}:\\d{2}|\\d[\\d.,]* ?(?:kts?|knots|mph|km/?h|ft|feet|m|s|secs?|seconds|g|x)\\b");
+
     static final Pattern BARE = Pattern.compile("\\d{1,6}(?:\\.\\d+)?");
 
     private Heads() {}
@@ -133,6 +137,7 @@ final class Heads {
         boolean isHead = cells.size() > LEAST_HEADS
                 && cells.stream()
                         .allMatch(cell -> !BARE.matcher(cell.text()).matches()
+                                && !VALUE.matcher(cell.text()).lookingAt()
                                 && Words.of(cell.text()).size() <= LONGEST_HEAD)
                 && cells.stream().anyMatch(cell -> field(cell.text()) != null);
         if (!isHead) {
@@ -281,7 +286,7 @@ final class Heads {
         if (has(words, "no", "nr", "number", "seq", "order", "item", "ser", "serial") && words.size() == 1) {
             return NUMBER;
         }
-        return has(words, "from") ? new Field(List.of("from"), List.of(), Kind.VALUE) : null;
+        return words.equals(List.of("from")) ? new Field(List.of("from"), List.of(), Kind.VALUE) : null;
     }
 
     private static Field unit(String unit) {
