@@ -134,7 +134,7 @@ final class BothEnds {
             int behind = draft.name().get(draft.name().size() - 1).end();
             Matcher twice = TWICE.matcher(text.folded()).region(behind, Math.max(behind, draft.end()));
             if (twice.find() && (twice.group("ends") != null || !"".equals(end(twice)))) {
-                draft.mean(new Names.Sense("wing-over", "wing-over", false, List.of()), draft.name());
+                draft.mean(Names.Sense.of("wing-over"), draft.name());
                 draft.say(Detail.COUNT, (double) TWO);
             }
         }

@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The lines of a list as they come, piece after piece. */
 final class Lines {
-    private static final Names.Sense INVERTED = new Names.Sense("inverted pass", "inverted pass", false, List.of());
+    private static final Names.Sense INVERTED = Names.Sense.of("inverted pass");
 
     private final Text text;
     private final Style style;

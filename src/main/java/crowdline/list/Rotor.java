@@ -20,15 +20,14 @@ final class Rotor {
     /** One alone may be said of an aeroplane. */
     private static final int LEAST = 2;
 
-    private static final Names.Sense TURN_BACK =
-            new Names.Sense("helicopter turn-back", "helicopter turn-back", false, List.of());
+    private static final Names.Sense TURN_BACK = Names.Sense.of("helicopter turn-back");
 
     /** After which a helicopter turns where it stands. */
     private static final Set<String> STANDING = Set.of("hover", "pedal turn", "bow");
 
     private static final Set<String> TURNS = Set.of("turn", "degree", "full");
 
-    private static final Names.Sense PEDAL_TURN = new Names.Sense("pedal turn", "pedal turn", false, List.of());
+    private static final Names.Sense PEDAL_TURN = Names.Sense.of("pedal turn");
 
     private Rotor() {}
 

@@ -68,7 +68,7 @@ final class Together {
     }
 
     private static void mean(Draft draft, String figure) {
-        draft.mean(new Names.Sense(figure, figure, false, List.of()));
+        draft.mean(Names.Sense.of(figure));
     }
 
     private static String figure(Draft draft) {

@@ -77,7 +77,7 @@ public final class Formations {
         if (together == null) {
             return false;
         }
-        figure.mean(new Names.Sense(together, together, false, List.of()));
+        figure.mean(Names.Sense.of(together));
         return true;
     }
 

@@ -41,7 +41,7 @@ public final class Initials {
     public Names.@Nullable Sense of(Word word, String written) {
         String letters = written.substring(word.start(), word.end());
         if (letters.equals(TAKE_OFF)) {
-            return new Names.Sense("take-off", "take-off", false, List.of());
+            return Names.Sense.of("take-off");
         }
         Set<String> figures = meant.get(word.plain());
         if (figures == null || !letters.chars().allMatch(Character::isUpperCase) || Manner.isAny(word.plain())) {

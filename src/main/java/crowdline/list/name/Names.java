@@ -33,7 +33,12 @@ public final class Names {
      * @param weak whether it counts only where nothing else is a figure
      * @param choices what else it may mean; empty if it is sure
      */
-    public record Sense(String figure, String title, boolean weak, List<String> choices) {}
+    public record Sense(String figure, String title, boolean weak, List<String> choices) {
+        /** A figure by its own name, and no other. */
+        public static Sense of(String figure) {
+            return new Sense(figure, figure, false, List.of());
+        }
+    }
 
     /** A sense and how many words say it. */
     public record Named(Sense sense, int words) {}

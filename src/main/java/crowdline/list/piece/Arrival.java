@@ -27,7 +27,7 @@ final class Arrival {
 
     private static final int MOST_WHO = 3;
 
-    private static final Names.Sense RUN_IN = new Names.Sense("run-in", "run-in", false, List.of());
+    private static final Names.Sense RUN_IN = Names.Sense.of("run-in");
 
     /**
      * The run-in that a line or sentence begins with that tells where the aircraft comes in from, as in "I come over the trees

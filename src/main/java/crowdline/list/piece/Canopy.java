@@ -16,7 +16,7 @@ import org.jspecify.annotations.Nullable;
 public final class Canopy {
     private static final Set<String> OPENING = Set.of("open", "opening", "deploy", "deployment");
     /** What an opening begins. */
-    public static final Names.Sense DESCENDING = new Names.Sense("canopy descent", "canopy descent", false, List.of());
+    public static final Names.Sense DESCENDING = Names.Sense.of("canopy descent");
 
     private static final Set<String> DELAY = Set.of("delay", "Delay", "DELAY");
 
@@ -61,7 +61,7 @@ public final class Canopy {
         delay(lines);
         hang(lines);
         figures.stream().filter(draft -> draft.means(JUMP)).forEach(draft -> {
-            draft.mean(new Names.Sense(JUMP, JUMP, false, List.of()), draft.name());
+            draft.mean(Names.Sense.of(JUMP), draft.name());
         });
         boolean isHead = figures.size() > 1
                 && figures.get(1).means(JUMP)
@@ -84,7 +84,7 @@ public final class Canopy {
                     Matcher out = OUT.matcher(Words.folded(draft.notes().get(0)));
                     if (out.matches()) {
                         draft.forgetNotes();
-                        draft.mean(new Names.Sense(JUMP, JUMP, false, List.of()));
+                        draft.mean(Names.Sense.of(JUMP));
                         Measured.number(draft, Detail.COUNT, Double.parseDouble(out.group(1)));
                     }
                 });
@@ -98,7 +98,7 @@ public final class Canopy {
                     && !draft.isFigure()
                     && draft.notes().stream().anyMatch(DELAY::contains)) {
                 draft.forgetNotes();
-                draft.mean(new Names.Sense("freefall", "freefall", false, List.of()));
+                draft.mean(Names.Sense.of("freefall"));
             }
         }
     }
@@ -132,9 +132,9 @@ public final class Canopy {
         boolean isUnder = UNDER_CANOPY.contains(before.figure());
         boolean isDown = isUnder || before.figure().equals(LANDING) || (isNoun(draft) && isComingDown(lines));
         if (down.figure().equals("landing") && isDown) {
-            draft.mean(new Names.Sense(LANDING, LANDING, false, List.of()));
+            draft.mean(Names.Sense.of(LANDING));
         } else if (isUnder && down.weak() && down.choices().contains("landing")) {
-            draft.mean(new Names.Sense(DESCENT, DESCENT, false, List.of()));
+            draft.mean(Names.Sense.of(DESCENT));
         }
     }
 

@@ -382,7 +382,7 @@ public final class GoingOn {
             return false;
         }
         boolean isSame = whole.figure().equals(second.figure());
-        begun.mean(isSame ? second : new Names.Sense(whole.figure(), whole.figure(), false, List.of()));
+        begun.mean(isSame ? second : Names.Sense.of(whole.figure()));
         begun.take(next);
         Double rolls = isFull(next) && Sided.hasRollsOnALine(whole.figure()) ? Double.valueOf(1) : whole.rolls();
         if (rolls != null && !begun.says(Detail.COUNT)) {

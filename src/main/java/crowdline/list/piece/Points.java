@@ -87,7 +87,7 @@ record Points(Sense sense, int at) {
 
     private static Sense sure(double number) {
         String roll = sense(number, 1, List.of()).figure();
-        return new Sense(roll, roll, false, List.of());
+        return Sense.of(roll);
     }
 
     private static Sense sense(double number, int most, List<String> others) {

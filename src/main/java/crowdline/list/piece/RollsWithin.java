@@ -45,7 +45,7 @@ final class RollsWithin {
     /** "Pull up, two rolls": what a count of rolls makes of the pull. */
     static void count(Draft previous, Object count) {
         if (previous.means(PULL)) {
-            previous.mean(new Names.Sense("vertical roll up", "vertical roll up", false, List.of()));
+            previous.mean(Names.Sense.of("vertical roll up"));
         }
         previous.say(Detail.COUNT, count);
     }
