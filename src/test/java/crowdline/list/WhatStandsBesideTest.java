@@ -189,6 +189,7 @@ class WhatStandsBesideTest {
                 "SOLO from the left, 4pt roll at 200 ft | four-point-roll",
                 "pair loop | formation-loop",
                 "#1 and #4 crossover at centre | opposition-pass",
+                "Line astern, quarter clover | quarter-clover",
                 "number 2: Immelmann | half-loop-with-roll-out-on-top"
             })
     void whoFliesStandsAheadOfIt(String told, String flown) {
@@ -262,6 +263,12 @@ class WhatStandsBesideTest {
 
         assertThat(turn.side()).isEqualTo(Side.LEFT);
         assertThat(turn.entryKt()).isEqualTo(146);
+    }
+
+    @Test
+    void whoWillLandLands() {
+        assertFlown(
+                "loop, and then last thing is a torque roll in the middle and I'll land.", "loop torque-roll landing");
     }
 
     @Test

@@ -43,8 +43,19 @@ public final class Formations {
             "swan",
             "in formation");
 
-    private static final Set<String> SHAPES =
-            Set.of("vic", "arrow", "arrowhead", "delta", "echelon", "diamond", "box", "card", "swan");
+    private static final Set<String> SHAPES = Set.of(
+            "vic",
+            "arrow",
+            "arrowhead",
+            "delta",
+            "echelon",
+            "diamond",
+            "box",
+            "card",
+            "swan",
+            "line",
+            "astern",
+            "abreast");
 
     private Formations() {}
 
