@@ -117,6 +117,11 @@ public final class FigureTrial {
         return steps.taken();
     }
 
+    /** Forgets what was flown before, but for how much it was. */
+    public void forget() {
+        shaper.forget();
+    }
+
     /** From so many steps on figures are drawn with fewer tries. */
     public void hurriesFrom(long taken) {
         shaper.hurriesFrom(taken);

@@ -21,6 +21,8 @@ final class Work {
 
     Work(FigureTrial trial) {
         this.trial = trial;
+        // What was kept of another act would make this one cheaper, and so another.
+        trial.forget();
         began = trial.steps();
     }
 

@@ -104,6 +104,11 @@ final class Parts {
         return new Part(end(came), came.seen());
     }
 
+    /** Forgets what was flown. */
+    void forget() {
+        flown.clear();
+    }
+
     /** Counts what is flown. */
     Steps steps() {
         return steps;

@@ -99,6 +99,12 @@ public final class Shaper {
         parts = new Parts(forces, steps);
     }
 
+    /** Forgets what was flown before, but for how much it was. */
+    public void forget() {
+        parts.forget();
+        hurriesFrom = Long.MAX_VALUE;
+    }
+
     /** From so many steps on figures are drawn with fewer tries: not quite as round, and some not at all. */
     public void hurriesFrom(long taken) {
         hurriesFrom = taken;

@@ -146,7 +146,7 @@ class DebriefCommandTest {
         assertThat(caught.out())
                 .contains("this day", "other day")
                 .contains(act.title().substring(0, 20))
-                .containsPattern("1:50 +[0-9]+ % +[0-9:]+ +1:50 +[0-9]+ %");
+                .containsPattern("1:50 +[0-9]+% +[0-9:]+ +1:50 +[0-9]+%");
     }
 
     @Test

@@ -162,7 +162,7 @@ final class RealWindow {
             if (component instanceof JMenu menu && menu.getText().equals("Open recent")) {
                 Stream.of(menu.getMenuListeners()).forEach(l -> l.menuSelected(new MenuEvent(menu)));
                 for (Component item : menu.getMenuComponents()) {
-                    if (item instanceof JMenuItem entry && entry.getText().equals(file.toString())) {
+                    if (item instanceof JMenuItem entry && file.toString().equals(entry.getToolTipText())) {
                         entry.doClick(0);
                         return;
                     }

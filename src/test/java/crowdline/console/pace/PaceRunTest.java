@@ -99,10 +99,10 @@ class PaceRunTest {
         assertThat(found.name()).isEqualTo("Anna");
         assertThat(found.perLetterS()).isCloseTo(SLOW.perLetterS(), within(0.003));
         assertThat(outcome.lines().get(0)).isEqualTo(PaceFit.explanation(10));
-        assertThat(outcome.lines().get(1)).containsPattern("2\\d % longer than at the default pace");
+        assertThat(outcome.lines().get(1)).containsPattern("2\\d% longer than at the default pace");
         assertThat(outcome.lines().get(3))
                 .startsWith("Each predicted from the others: mean error ")
-                .endsWith("10 of 10 within 10 %.");
+                .endsWith("10 of 10 within 10%.");
     }
 
     @Test
