@@ -176,9 +176,7 @@ final class Denial {
         if (!piece.isFigure() || name.isEmpty() || piece.drafts().size() > 1) {
             return false;
         }
-        List<Word> all = piece.words().stream()
-                .filter(word -> word.start() < name.get(0).start())
-                .toList();
+        List<Word> all = aheadOf(name, piece);
         int begin = all.size();
         while (begin > 0 && !ANEW.contains(all.get(begin - 1).plain())) {
             begin--;
@@ -216,11 +214,15 @@ final class Denial {
         return null;
     }
 
-    private static boolean isDropped(Heard piece) {
-        List<Word> name = piece.drafts().get(0).name();
-        List<Word> ahead = piece.words().stream()
-                .takeWhile(word -> name.isEmpty() || word.start() < name.get(0).start())
+    /** The words ahead of a figure's name; all of them if the piece has none. */
+    private static List<Word> aheadOf(List<Word> name, Heard piece) {
+        return piece.words().stream()
+                .filter(word -> name.isEmpty() || word.start() < name.get(0).start())
                 .toList();
+    }
+
+    private static boolean isDropped(Heard piece) {
+        List<Word> ahead = aheadOf(piece.drafts().get(0).name(), piece);
         return DROPPED.matcher(String.join(" ", Words.plain(ahead))).matches();
     }
 

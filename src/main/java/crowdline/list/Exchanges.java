@@ -239,7 +239,8 @@ final class Exchanges {
                 .orElse(-1);
     }
 
-    private static @Nullable Draft only(List<Draft> drafts) {
+    /** The figure that is all of what was read; null if there is none, or another. */
+    static @Nullable Draft only(List<Draft> drafts) {
         return drafts.size() == 1 && drafts.get(0).isFigure() ? drafts.get(0) : null;
     }
 

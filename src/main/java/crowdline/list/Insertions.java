@@ -20,6 +20,7 @@ final class Insertions {
 
     private static final String NEW = "(?:an? |the |my |one more |another )*(?<new>[^.,;:\\n]{3,40}?)";
     private static final String OLD = "(?:the |my |a )?(?<old>[^.,;:\\n]{3,40}?)";
+    private static final String OTHER = " and (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?)";
     private static final String END = "(?=\\s*(?:[.,;:!\\n(]|$))";
 
     private static final List<Pattern> WAYS = List.of(
@@ -29,11 +30,10 @@ final class Insertions {
             Pattern.compile("\\b(?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) "
                     + OLD + ",? (?:please |i |we |i've |we've |they've |have |now ){0,3}" + PUT + " " + NEW + END),
             Pattern.compile("\\b(?<way>between) " + OLD
-                    + " and (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?),? (?:please |i |we |i've |we've |have |now ){0,3}"
+                    + OTHER + ",? (?:please |i |we |i've |we've |have |now ){0,3}"
                     + PUT
                     + " " + NEW + END),
-            Pattern.compile("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD
-                    + " and (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?)" + END));
+            Pattern.compile("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD + OTHER + END));
 
     private final Text text;
     private final List<Sentence> sentences;
@@ -104,8 +104,7 @@ final class Insertions {
     }
 
     private @Nullable Draft figure(Matcher found, String group) {
-        List<Draft> drafts = reading.read(found.start(group), found.end(group));
-        return drafts.size() == 1 && drafts.get(0).isFigure() ? drafts.get(0) : null;
+        return Exchanges.only(reading.read(found.start(group), found.end(group)));
     }
 
     /** Puts them in, in the order in which they were written. */

@@ -28,11 +28,15 @@ public final class WhatFlies {
             "flypast",
             "flyby");
 
+    private static final String SEVERAL =
+            "(?:biplanes|monoplanes|jets|trainers|fighters|gliders|aeroplanes|airplanes|helicopters)\\b";
+
     /** "Formation (4 biplanes)", "a formation of three": of much else nobody says how many. */
     private static final Pattern HOW_MANY = Pattern.compile(
             "(?i)\\bformation(?: team)?\\s*(?:of\\s+|\\(\\s*)(?:\\d|two|three|four|five|six|seven|eight|nine)\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
-                    + "|\\b(?:[3-9]|three|four|five|six|seven|eight|nine)(?: ?x)? (?:(?!seat)[\\p{L}-]+ ){0,2}(?:biplanes|monoplanes|jets|trainers|fighters|gliders|aeroplanes|airplanes|helicopters)\\b"
-                    + "|\\b(?:pair|duo) of (?:[\\p{L}-]+ ){0,2}(?:biplanes|monoplanes|jets|trainers|fighters|gliders|aeroplanes|airplanes|helicopters)\\b");
+                    + "|\\b(?:[3-9]|three|four|five|six|seven|eight|nine)(?: ?x)? (?:(?!seat)[\\p{L}-]+ ){0,2}"
+                    + SEVERAL
+                    + "|\\b(?:pair|duo) of (?:[\\p{L}-]+ ){0,2}" + SEVERAL);
 
     /** Whatever brings them up. */
     private static final Pattern JUMPERS =

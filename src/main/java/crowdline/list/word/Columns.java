@@ -41,12 +41,12 @@ final class Columns {
     private static final Pattern DOTTED =
             Pattern.compile(CLOCK.pattern().replace("(\\d{1,2}):(\\d{2})", "(\\d{1,2})\\.(\\d{2})"));
 
-    private static final Pattern MINUTES =
-            Pattern.compile("(?m)^[ \\t>*•-]{0,8}(?:at |t? ?\\+ ?|after )?(\\d{1,2}) ?min(?:ute)?s?\\b[.:]?");
+    private static final Pattern MINUTES = Pattern.compile(
+            "(?m)^[ \\t>*•-]{0,8}(?:at |t? ?\\+ ?|after )?(?<from>(?<time>\\d{1,2})) ?min(?:ute)?s?\\b[.:]?");
 
     /** "T+95 s", "T-10": from the exit of jumpers, or from take-off. */
-    private static final Pattern FROM_ZERO =
-            Pattern.compile("(?m)^[ \\t>*•]{0,8}t ?([+-] ?\\d{1,4})(?: ?s(?:ecs?)?)?(?=[\\s:,])(?!:\\d)");
+    private static final Pattern FROM_ZERO = Pattern.compile(
+            "(?m)^[ \\t>*•]{0,8}(?<from>t ?(?<time>[+-] ?\\d{1,4}))(?: ?s(?:ecs?)?)?(?=[\\s:,])(?!:\\d)");
 
     /** A cell under a head that says what it holds. */
     private record Cell(int start, int end, String text, Field field, int column) {}
@@ -246,9 +246,8 @@ final class Columns {
         List<Double> times = new ArrayList<>();
         Matcher found = begin.matcher(folded);
         while (found.find()) {
-            int from = begin.equals(MINUTES) ? found.start(1) : folded.indexOf('t', found.start());
-            places.add(new int[] {from, found.end()});
-            times.add(Double.valueOf(found.group(1).replace(" ", "")));
+            places.add(new int[] {found.start("from"), found.end()});
+            times.add(Double.valueOf(found.group("time").replace(" ", "")));
         }
         if (rises(times)) {
             places.forEach(place -> elapsed.put(place[0], place[1]));

@@ -26,13 +26,11 @@ final class Commas {
 
     /** The text, as long as it was, with bars in place of the commas between cells and no quotes, where it has such a table. */
     static String mended(String folded) {
-        return mended(mended(folded, CELL, true), SEMICOLON_CELL, folded.indexOf('"') >= 0);
+        String parted = mended(folded, CELL);
+        return folded.indexOf('"') < 0 ? parted : mended(parted, SEMICOLON_CELL);
     }
 
-    private static String mended(String folded, Pattern cell, boolean mayBe) {
-        if (!mayBe) {
-            return folded;
-        }
+    private static String mended(String folded, Pattern cell) {
         StringBuilder mended = new StringBuilder(folded);
         int start = 0;
         while (start < folded.length()) {
