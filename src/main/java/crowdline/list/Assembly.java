@@ -132,7 +132,10 @@ final class Assembly {
         }
         boolean isElsewhere = style.isElsewhere(sentence)
                 && (sentence.numbered() || (!rest.get(0).isDetail() && !Tone.isTimed(sentence, rest, text)));
-        if (rest.stream().noneMatch(Heard::isFigure) && (isElsewhere || Facts.isOne(rest.get(0), lines.isEmpty()))) {
+        if (rest.stream().noneMatch(Heard::isFigure)
+                && (isElsewhere
+                        || Facts.isOne(rest.get(0), lines.isEmpty())
+                        || (lines.isEmpty() && Prelude.isOfTheLetter(sentence, rest)))) {
             addAside(sentence, rest);
             return;
         }

@@ -71,11 +71,7 @@ final class Exchanges {
     /** "Each 12 seconds, apart from the spin": nothing is left out. */
     private static final Pattern TIMES = Pattern.compile("\\b(?:secs?|seconds?|apart from the \\w+ which)\\b");
 
-    /** A line that goes on in a letter that was answered. */
-    private static final Pattern BROKEN = Pattern.compile("\\n[> ]*>[> ]*");
-
     private final Text text;
-    /** The text, as long as it is, without the ends of such lines. */
     private final String said;
 
     private final List<Sentence> sentences;
@@ -85,8 +81,7 @@ final class Exchanges {
 
     Exchanges(Text text, List<Sentence> sentences, FlownIn flown, Reading reading) {
         this.text = text;
-        this.said = BROKEN.matcher(text.folded())
-                .replaceAll(broken -> " ".repeat(broken.group().length()));
+        this.said = text.joined();
         this.sentences = sentences;
         this.flown = flown;
         this.reading = reading;

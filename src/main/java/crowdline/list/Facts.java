@@ -64,7 +64,7 @@ final class Facts {
 
     /** Of a figure as well, behind its name. */
     private static final Set<String> OF_ALL =
-            Set.of("duration", "length", "base", "floor", "minimum", "min", "height", "altitude");
+            Set.of("duration", "length", "base", "box", "floor", "minimum", "min", "height", "altitude");
 
     /** "Top speed" is a number of the aircraft. */
     private static final Set<String> EXTREMES =

@@ -36,6 +36,7 @@ final class Insertions {
             Pattern.compile("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD + OTHER + END));
 
     private final Text text;
+    private final String said;
     private final List<Sentence> sentences;
     private final List<List<Heard>> heard;
     private final FlownIn flown;
@@ -44,6 +45,7 @@ final class Insertions {
 
     Insertions(Text text, List<Sentence> sentences, List<List<Heard>> heard, FlownIn flown, Reading reading) {
         this.text = text;
+        this.said = text.joined();
         this.sentences = sentences;
         this.heard = heard;
         this.flown = flown;
@@ -53,14 +55,13 @@ final class Insertions {
     /** Whether a sentence puts one figure beside another that is flown; then it is remembered. */
     boolean takes(int at) {
         Sentence sentence = sentences.get(at);
-        boolean mayPut = ANY.matcher(text.folded())
-                .region(sentence.start(), sentence.end())
-                .find();
+        boolean mayPut =
+                ANY.matcher(said).region(sentence.start(), sentence.end()).find();
         if (!mayPut || Revisions.isPerhaps(text, sentence)) {
             return false;
         }
         for (Pattern way : WAYS) {
-            Matcher found = way.matcher(text.folded()).region(sentence.start(), sentence.end());
+            Matcher found = way.matcher(said).region(sentence.start(), sentence.end());
             if (found.find()) {
                 return puts(found, at);
             }

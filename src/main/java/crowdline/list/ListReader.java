@@ -10,6 +10,8 @@ import crowdline.list.piece.PieceReader;
 import crowdline.list.split.Piece;
 import crowdline.list.split.Sentence;
 import crowdline.list.split.Splitter;
+import crowdline.list.word.MailHead;
+import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
@@ -27,10 +29,6 @@ public final class ListReader {
     public static final int MOST_LETTERS = 50_000;
     /** Texts with more lines are not read. */
     public static final int MOST_LINES = 1_000;
-
-    private static final Pattern MAIL_HEAD = Pattern.compile(
-            "(?s)[\\s>]*(?:(?:from|to|cc|bcc|subject|subj|date|sent|re|fwd?|attachments?|reply-to)\\s?:.*|on .{5,80}"
-                    + " wrote\\s*:.*|-{2,}.*(?:message|mail|forwarded|original).*|sent from .*)");
 
     /** Ahead of a letter that was answered. */
     private static final Pattern QUOTES = Pattern.compile(
@@ -73,7 +71,7 @@ public final class ListReader {
                     MOST_LINES,
                     MOST_LETTERS));
         }
-        Text plain = Text.of(written);
+        Text plain = Text.of(written, spelling::isWritten);
         Text text = plain.naming(called -> ShowNames.isOne(plain, called, pieces::read));
         List<Sentence> sentences = Splitter.split(text);
         List<List<Heard>> heard = sentences.stream()
@@ -138,7 +136,7 @@ public final class ListReader {
                 Attached.to(assembly.lines().get(assembly.lines().size() - 1), sentence, heard.get(i), text);
                 continue;
             }
-            boolean isHead = isMailHead(text, sentence);
+            boolean isHead = MailHead.isAt(text.folded(), sentence.start(), sentence.end());
             isQuoted |= isHead
                     && assembly.figures() >= LEAST_ANSWERED
                     && QUOTES.matcher(text.folded())
@@ -158,7 +156,7 @@ public final class ListReader {
                     || isQuoted
                     || isOfAnother
                     || isTableHead
-                    || (i < tableHead && heard.get(i).stream().noneMatch(Heard::isFigure))
+                    || (i < tableHead && saysNoFigure(heard.get(i)))
                     || interview.isAsked(i)
                     || interview.isAnswer(i)
                     || (assembly.figures() >= LEAST_ANSWERED && Weather.isOf(text, sentence))
@@ -186,6 +184,12 @@ public final class ListReader {
             }
         }
         return 0;
+    }
+
+    /** Ahead of a table: "aircraft,Tern 200" names none, whatever it is called. */
+    private static boolean saysNoFigure(List<Heard> pieces) {
+        boolean isLabelled = pieces.size() > 1 && pieces.get(0).words().stream().allMatch(Manner.HEADING::has);
+        return isLabelled || pieces.stream().noneMatch(Heard::isFigure);
     }
 
     /** Ahead of which an empty line comes sooner than a figure. */
@@ -234,11 +238,6 @@ public final class ListReader {
 
     private static boolean hasWord(String written) {
         return written.chars().anyMatch(Character::isLetterOrDigit);
-    }
-
-    static boolean isMailHead(Text text, Sentence sentence) {
-        int end = Math.min(sentence.end(), sentence.start() + 200);
-        return MAIL_HEAD.matcher(text.folded()).region(sentence.start(), end).matches();
     }
 
     private Heard heard(Text text, Piece piece) {

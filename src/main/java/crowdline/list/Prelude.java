@@ -86,6 +86,31 @@ final class Prelude {
     /** Of an act: "Second half:". */
     private static final Set<String> PARTS = Set.of("half", "part", "section", "block", "act", "segment");
 
+    /** What a letter says of itself. */
+    private static final Set<String> LETTER = Set.of(
+            "change",
+            "tweak",
+            "update",
+            "notice",
+            "answer",
+            "usual",
+            "version",
+            "amendment",
+            "correction",
+            "time",
+            "reply",
+            "letter",
+            "mail",
+            "email",
+            "message",
+            "reminder",
+            "promised",
+            "requested",
+            "asked",
+            "latest");
+
+    private static final int LONGEST_OF_THE_LETTER = 8;
+
     private static final Pattern CALL = Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*-+\\s");
 
     private static final int LONGEST_WHO = 5;
@@ -110,6 +135,19 @@ final class Prelude {
         return words.size() <= LONGEST_CRAFT
                 && pieces.stream().noneMatch(Heard::isFigure)
                 && words.stream().anyMatch(word -> CRAFT.contains(word.plain()));
+    }
+
+    /** Whether a sentence ahead of the list speaks of the letter itself: "Dee, one change", "just the usual then". */
+    static boolean isOfTheLetter(Sentence sentence, List<Heard> pieces) {
+        List<Word> words =
+                pieces.stream().flatMap(piece -> piece.words().stream()).toList();
+        return !sentence.numbered()
+                && words.size() <= LONGEST_OF_THE_LETTER
+                && pieces.stream()
+                        .noneMatch(piece -> piece.isFigure()
+                                || piece.drafts().get(0).saysAnything()
+                                || Manner.FLOWN.hasAny(piece.words()))
+                && words.stream().anyMatch(word -> LETTER.contains(word.plain()));
     }
 
     /** Whether a line ahead of the list is its title, though it names a figure: "Parachute display, club day". */

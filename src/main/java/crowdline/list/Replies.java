@@ -3,6 +3,7 @@ package crowdline.list;
 import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
+import crowdline.list.word.MailHead;
 import crowdline.list.word.Text;
 import java.util.HashSet;
 import java.util.List;
@@ -56,7 +57,10 @@ final class Replies {
             if (!isQuoted
                     && isBehind
                     && !sentences.get(i).followsGap(text)
-                    && !ListReader.isMailHead(text, sentences.get(i))) {
+                    && !MailHead.isAt(
+                            text.folded(),
+                            sentences.get(i).start(),
+                            sentences.get(i).end())) {
                 answers.add(i);
             }
             isBehind = isQuoted

@@ -131,6 +131,7 @@ final class Revisions {
     private final Map<Integer, Sentence> numbered;
 
     private final Text text;
+    private final String said;
     private final boolean isInSmallLetters;
     private final Reading reading;
     private final List<Consumer<Assembly>> changes = new ArrayList<>();
@@ -142,6 +143,7 @@ final class Revisions {
 
     private Revisions(Text text, Map<Integer, Sentence> numbered, Reading reading) {
         this.text = text;
+        this.said = text.joined();
         this.numbered = numbered;
         this.reading = reading;
         isInSmallLetters = numbered.values().stream()
@@ -187,7 +189,7 @@ final class Revisions {
         }
         int begin = sentence.start();
         int before = changes.size();
-        Matcher all = OUT.matcher(text.folded()).region(begin, sentence.end());
+        Matcher all = OUT.matcher(said).region(begin, sentence.end());
         all.useTransparentBounds(true);
         List<MatchResult> done = new ArrayList<>(eachPair(all.usePattern(OUT), this::drop));
         done.addAll(eachPair(all.usePattern(GOES), this::drop));
@@ -308,7 +310,7 @@ final class Revisions {
 
     /** "No. 7 is now a two-point roll", "after no. 9 add a lazy eight". */
     private void takeFigure(int from, int to) {
-        Matcher found = NOW.matcher(text.folded()).region(from, to);
+        Matcher found = NOW.matcher(said).region(from, to);
         found.useTransparentBounds(true);
         if (found.find()) {
             become(line(found, found.group(1) == null ? 2 : 1), found.end(), to);
@@ -354,7 +356,7 @@ final class Revisions {
 
     /** Lets a line become what a stretch says, or lets it say so; false if that is nothing. */
     private boolean become(@Nullable Sentence line, int from, int until) {
-        Matcher not = NOT.matcher(text.folded()).region(Math.min(from, until), until);
+        Matcher not = NOT.matcher(said).region(Math.min(from, until), until);
         int to = not.find() ? not.start() : until;
         List<Draft> read = line == null || from >= to ? List.of() : reading.read(from, to);
         List<Draft> drafts = read.stream().filter(Draft::isFigure).toList();

@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.draft.Formations;
 import crowdline.list.name.Names;
@@ -32,6 +33,9 @@ final class Together {
     private static final Pattern SHAPE =
             Pattern.compile("\\b(?:diamond|box|vic|arrow|delta|swan|card|line abreast|line astern|echelon)\\b");
 
+    /** "Barrel roll (4)": so many fly it. */
+    private static final Pattern HOW_MANY = Pattern.compile("\\((?:[3-9]|[3-9] (?:aircraft|ships?|a/c))\\)");
+
     private Together() {}
 
     /** Makes of the figures of a team, as long as it is together, those that several fly. */
@@ -57,6 +61,9 @@ final class Together {
             boolean isOfAll = !SOME.matcher(written).find();
             if (isOfAll && (areTogether || SHAPE.matcher(written).find())) {
                 Formations.flyTogether(draft);
+            }
+            if (JOINED.contains(figure(draft)) && HOW_MANY.matcher(written).find()) {
+                draft.unsay(Detail.COUNT);
             }
             areTogether = JOINED.contains(figure(draft));
         }

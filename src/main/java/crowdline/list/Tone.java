@@ -147,7 +147,8 @@ final class Tone {
                 .lookingAt()) {
             return true;
         }
-        return figure ? isColon && named : isColon || (!sentence.numbered() && named);
+        boolean isFlown = Manner.FLOWN.hasAny(pieces.get(0).words());
+        return figure ? isColon && named : isColon || (!sentence.numbered() && named && !isFlown);
     }
 
     /** Whether a sentence is the head of a table. */

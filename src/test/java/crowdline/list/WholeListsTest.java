@@ -52,10 +52,10 @@ class WholeListsTest {
     @ParameterizedTest
     @CsvSource({
         "mailbox.txt, 219, 13, 17",
-        "second-mailbox.txt, 208, 11, 17",
+        "second-mailbox.txt, 208, 10, 16",
         "third-mailbox.txt, 131, 3, 8",
         "fourth-mailbox.txt, 117, 11, 19",
-        "fifth-mailbox.txt, 393, 34, 47",
+        "fifth-mailbox.txt, 393, 33, 46",
         "sixth-mailbox.txt, 316, 30, 71",
         "seventh-mailbox.txt, 197, 18, 57",
         "eighth-mailbox.txt, 173, 24, 70",

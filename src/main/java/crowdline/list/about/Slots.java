@@ -1,5 +1,6 @@
 package crowdline.list.about;
 
+import crowdline.list.word.MailHead;
 import java.time.Duration;
 import java.time.LocalTime;
 import java.util.List;
@@ -62,7 +63,8 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
 
     /** What a mail says of itself, and hours by which messages were sent. */
     private static final Pattern MAIL_HEAD = Pattern.compile(
-            "(?im)^[ \\t>]{0,9}(?:sent|date|from|to|cc|subject) ?:(?!.*\\bslot\\b).*$|^[ \\t>]{0,9}on .{5,80} wrote ?:.*$|^[ \\t]{0,9}\\[\\d{1,2}[:.]\\d{2}[^\\]\\n]{0,30}\\]");
+            "(?im)^[ \\t>]{0,9}" + MailHead.FIELDS
+                    + " ?:(?!.*\\bslot\\b).*$|^[ \\t>]{0,9}on .{5,80} wrote ?:.*$|^[ \\t]{0,9}\\[\\d{1,2}[:.]\\d{2}[^\\]\\n]{0,30}\\]");
 
     private static final Pattern ROW =
             Pattern.compile("(?i)[^\\p{L}\\d\\[]{0,3}(?=[7-9]|0[7-9]|1\\d|2[0-3])" + TIME + "(?=[ \\t–-])");

@@ -40,6 +40,7 @@ public final class Spelling {
     private final Set<String> known = new HashSet<>();
     private final Set<String> inNames = new HashSet<>();
     private final Set<String> shortenable = new TreeSet<>();
+    private final Set<String> shortest = new TreeSet<>();
     private final List<List<String>> byLength = new ArrayList<>();
     private final CommonVocabulary common = new CommonVocabulary();
     private final Map<String, Optional<String>> found = new HashMap<>();
@@ -62,6 +63,10 @@ public final class Spelling {
                 .flatMap(name -> Stream.of(Words.folded(name).split("[^a-z]+")))
                 .filter(word -> word.length() > 3)
                 .forEach(shortenable::add);
+        names.inNames().stream()
+                .flatMap(name -> Stream.of(Words.folded(name).split("[^a-z]+")))
+                .filter(word -> word.length() == 3)
+                .forEach(shortest::add);
         Words.spellings().stream().filter(word -> word.length() > 3).forEach(shortenable::add);
         Words.of(OTHER_WORDS).forEach(word -> shortenable.add(word.plain()));
     }
@@ -78,10 +83,21 @@ public final class Spelling {
         return inNames.contains(word.plain()) && !LEFT_ALONE.contains(word.plain());
     }
 
+    /** Whether a word stands in a figure's name, or is one of the shortest in them. */
+    public boolean mayName(Word word) {
+        return isOfAName(word) || shortest.contains(word.plain());
+    }
+
     /** The one word of a figure's name that somebody shortened: "stl", "immel"; empty if there is none, or are several. */
     private Optional<String> shortened(String plain) {
         if (Manner.isAny(plain) || plain.length() > 8) {
             return Optional.empty();
+        }
+        List<String> ofThree = plain.length() > 2 || !isConsonants(plain)
+                ? List.of()
+                : shortest.stream().filter(word -> isShortFor(plain, word)).toList();
+        if (ofThree.size() == 1) {
+            return Optional.of(ofThree.get(0));
         }
         List<String> whole =
                 shortenable.stream().filter(word -> isShortFor(plain, word)).toList();
@@ -128,7 +144,16 @@ public final class Spelling {
     }
 
     private static boolean hasNoVowels(String plain) {
-        return plain.substring(1).chars().noneMatch(c -> "aeiouy".indexOf(c) >= 0);
+        return isConsonants(plain.substring(1));
+    }
+
+    private static boolean isConsonants(String plain) {
+        return plain.chars().noneMatch(c -> "aeiouy".indexOf(c) >= 0);
+    }
+
+    /** Whether a word is another without one of its letters that is not the first. */
+    public static boolean isALetterShort(String word, String whole) {
+        return word.length() + 1 == whole.length() && word.charAt(0) == whole.charAt(0) && isWithin(word, whole);
     }
 
     /** Whether all letters of one stand in the other, in order. */
@@ -148,6 +173,11 @@ public final class Spelling {
     /** Whether a word is spelt as the trade spells one. */
     public boolean isKnown(Word word) {
         return known.contains(word.plain()) || word.number() != null || Manner.FILLER.has(word);
+    }
+
+    /** Whether anybody writes these letters as a word. */
+    public boolean isWritten(String letters) {
+        return known.contains(Words.plain(letters)) || common.has(letters);
     }
 
     /** Whether a word is one of everyday English, so that it is probably meant as it stands. */

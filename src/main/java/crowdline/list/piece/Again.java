@@ -19,6 +19,9 @@ public final class Again {
     private static final Set<String> ALIKE =
             Set.of("same", "ditto", "likewise", "again", "repeat", "repeated", "repeating");
 
+    private static final Set<String> AT_ONCE =
+            Set.of("and", "then", "straight", "right", "directly", "immediately", "shortly", "just", "soon");
+
     private static final Pattern FROM_IT =
             Pattern.compile("(?:and |then |straight |directly )*from (?:the|that|thi|my)");
 
@@ -39,7 +42,18 @@ public final class Again {
         return before != null
                 && again != null
                 && (before.figure().equals(again.figure()) || before.figure().equals("formation " + again.figure()))
-                && heard.words().get(0).plain().equals("after");
+                && (heard.words().get(0).plain().equals("after") || isRightAfterIt(heard));
+    }
+
+    /** "Straight after lift-off", not "straight after a second loop". */
+    private static boolean isRightAfterIt(Heard heard) {
+        List<Word> words = heard.words();
+        int name =
+                words.indexOf(heard.drafts().get(0).name().stream().findFirst().orElse(null));
+        int after = name > 0 && words.get(name - 1).plain().equals("the") ? name - 2 : name - 1;
+        return after >= 0
+                && words.get(after).plain().equals("after")
+                && words.subList(0, after).stream().map(Word::plain).allMatch(AT_ONCE::contains);
     }
 
     /** "Loop, and off the bottom of the loop into a half Cuban": it was flown before. */

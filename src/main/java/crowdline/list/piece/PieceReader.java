@@ -1,6 +1,5 @@
 package crowdline.list.piece;
 
-import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.draft.Sayings;
 import crowdline.list.line.ListLine;
@@ -38,6 +37,7 @@ public final class PieceReader {
     private final Initials initials;
     private final Sayings sayings = new Sayings();
     private final Naming naming;
+    private final Misspelt misspelt;
 
     public PieceReader(Names names, Initials initials, Spelling spelling) {
         this.names = names;
@@ -45,6 +45,7 @@ public final class PieceReader {
         this.spelling = spelling;
         somebody = new Somebody(spelling);
         this.naming = new Naming(names, sayings);
+        this.misspelt = new Misspelt(spelling, naming);
     }
 
     /**
@@ -163,47 +164,15 @@ public final class PieceReader {
 
     /** Words of everyday English are taken for misspelt figures only where nothing else is left of the piece. */
     private @Nullable Draft guessed(Text text, List<Word> words, Draft read, int from, int to) {
-        boolean stands = (read.says(Detail.ENTRY_KT) && !read.isFigure())
-                || words.stream().anyMatch(this::isTradeWord);
-        boolean isShort = words.stream().allMatch(word -> word.plain().length() < LONG_WORD);
-        boolean isAName = isShort && words.size() == 2 && words.stream().anyMatch(spelling::isKnown);
-        if (words.size() > 8
-                || (!stands && isShort && !isAName)
-                || tellsOfASpeed(words, read)
-                || (!words.isEmpty() && (Somebody.isAddress(words, 0) || Manner.HEADING.has(words.get(0))))) {
+        Misspelt.Guess guess = misspelt.guess(text, words, read);
+        if (guess == null) {
             return null;
         }
-        List<Word> spelt = words.stream()
-                .map(word -> Manner.DESCRIBING.has(word) || Manner.SENTENCE.has(word) || Somebody.isType(text, word)
-                        ? word
-                        : spelling.nearest(word)
-                                .filter(near -> Character.isLetter(near.charAt(0)))
-                                .map(word::spelt)
-                                .orElse(word))
-                .toList();
-        List<Found> found = spelt.equals(words) ? List.of() : naming.of(spelt);
-        if (found.size() != 1
-                || (!stands && isAName && found.get(0).to() - found.get(0).from() < words.size())) {
-            return null;
-        }
-        Draft draft = draft(text, spelt, found, from, to);
-        for (int i = 0; i < words.size(); i++) {
-            if (!spelt.get(i).equals(words.get(i)) && words.get(i).plain().length() < LONG_WORD) {
-                draft.doubt();
-            }
+        Draft draft = draft(text, guess.words(), List.of(guess.found()), from, to);
+        if (guess.isDoubtful()) {
+            draft.doubt();
         }
         return draft.notes().isEmpty() ? draft : null;
-    }
-
-    /** "100 knots is all she will give me": of everyday words none is a misspelt dive. */
-    private boolean tellsOfASpeed(List<Word> words, Draft read) {
-        return read.says(Detail.ENTRY_KT)
-                && Manner.SENTENCE.hasAny(words)
-                && words.stream().allMatch(word -> word.number() != null || spelling.isEveryday(word));
-    }
-
-    private boolean isTradeWord(Word word) {
-        return word.number() == null && word.plain().length() > 3 && !LeftOver.isSilent(word) && spelling.isKnown(word);
     }
 
     /** "Flick spin": the first has no noun of its own, so that it may say how the second is flown. */

@@ -27,6 +27,9 @@ final class Broken {
     private static final Pattern CUT =
             Pattern.compile("(?s).*(?:^|\\W)(?:a|an|the|from|of|with|and|into|my|our|his|her|your|at|to|half|or) *");
 
+    /** Nor does a list say so by the line. */
+    private static final Pattern OPEN = Pattern.compile("(?s).*[^\\w-](?:an|the|my|our|his|her|your) *");
+
     private static final String ENDS = ".!?:;";
 
     private final Text text;
@@ -55,6 +58,11 @@ final class Broken {
         boolean isMessage = chat.words(next.start(), next.end()) > next.start();
         if (isMessage || isRemark || line.isBlank() || next.isBlank() || next.numbered()) {
             return false;
+        }
+        boolean beginsSmallNext = Character.isLowerCase(text.written().charAt(next.words()));
+        if (beginsSmallNext
+                && OPEN.matcher(text.folded()).region(line.words(), line.end()).matches()) {
+            return true;
         }
         if (isOfABroken[at]) {
             return !endsASentence(line);

@@ -42,22 +42,8 @@ public final class Splitter {
 
     private static final Pattern UNPUNCTUATED = Pattern.compile("(?:[^.,;:!?\\n]*?\\bi [a-z]+\\b){3}[^.,;:!?\\n]*");
 
-    private static final Pattern SHORTENED = Pattern.compile(
-            ".*\\b(?:w|approx|sec|secs|min|mins|max|ft|kt|kts|pt|rev|inv|neg|no|deg|e\\.?g|i\\.?e|incl|alt|perf|perform|ht|spd|hgt|lt|rt|vert|hor|horiz|opp|sq|repos|ca|hes|fig|mr|mrs|dr|capt|cpt|ldr|cdr|sgt)",
-            Pattern.DOTALL);
-
     /** Signs in a row are no bullet. */
     private static final Pattern DECORATION = Pattern.compile("\\s*([-*=~_+])\\1+\\s*");
-
-    private static final Pattern INITIALS = Pattern.compile("(?:\\p{Lu}\\. ?)*\\p{Lu}");
-
-    private static final Pattern TITLED = Pattern.compile(
-            "(?s)(?:.*\\W)?(?:mr|mrs|ms|miss|dr|sir|dame|capt|cpt|ldr|sgt|lt|cdr|maj|col|fl)\\.? [a-z]");
-
-    private static final Pattern MEASURE =
-            Pattern.compile(".*\\d ?(?:ft|kts?|secs?|mins?|m|km/h|kmh|mph)", Pattern.DOTALL);
-
-    private static final Pattern CLOCK = Pattern.compile("\\d{1,2}:\\d{2}\\s");
 
     /** What follows is flown after what stands before. */
     private static final Pattern LEADS_ON = Pattern.compile(
@@ -68,6 +54,7 @@ public final class Splitter {
 
     private final Text text;
     private final Chat chat;
+    private final Stops stops;
     private final List<Sentence> sentences = new ArrayList<>();
 
     /** The last number that counts what is flown in one line. */
@@ -81,6 +68,7 @@ public final class Splitter {
 
     private Splitter(Text text) {
         this.text = text;
+        this.stops = new Stops(text);
         this.running = new Running("", 0, 0);
         this.chat = Chat.of(text.folded());
     }
@@ -214,8 +202,8 @@ public final class Splitter {
                     || found.group("person") != null
                     || found.group("numbered") != null
                     || found.group("bare") != null;
-            boolean isStop =
-                    found.group("stop") != null || (areStops && found.group().equals(";"));
+            boolean isStop = (found.group("stop") != null && !stops.trailsOff(found, from))
+                    || (areStops && found.group().equals(";"));
             int pieceEnd = isWord ? found.start() : found.end();
             cut(pieces, pieceStart, from, found.start(), pieceEnd, parting);
             pieceStart = pieceEnd;
@@ -281,13 +269,7 @@ public final class Splitter {
                     .matches();
         }
         if (found.group("stop") != null) {
-            return !isInitial(found.start(), from)
-                    && (!found.group().startsWith(".")
-                            || isEndOfAMeasure(found, from)
-                            || !SHORTENED
-                                    .matcher(text.folded())
-                                    .region(Math.max(from, found.start() - 12), found.start())
-                                    .matches());
+            return stops.part(found, from);
         }
         if (found.group("person") != null) {
             return isUnpunctuated;
@@ -310,40 +292,10 @@ public final class Splitter {
         return (found.group("comma") == null && found.group("dash") == null) || !isWay(found);
     }
 
-    /** "Dirty pass 140 kt. Rejoin": a capital, or a time, begins the next. */
-    private boolean isEndOfAMeasure(Matcher stop, int from) {
-        int after = stop.end();
-        while (after < text.written().length()
-                && Character.isWhitespace(text.written().charAt(after))) {
-            after++;
-        }
-        return after < text.written().length()
-                && (Character.isUpperCase(text.written().charAt(after))
-                        || CLOCK.matcher(text.written())
-                                .region(after, text.written().length())
-                                .lookingAt())
-                && MEASURE.matcher(text.folded())
-                        .region(Math.max(from, stop.start() - 12), stop.start())
-                        .matches();
-    }
-
     /** "Entry speed: 140" says one thing. */
     private boolean isLabel(int from, int to) {
         List<Word> words = Words.of(text.folded(), from, to);
         return !words.isEmpty() && words.stream().allMatch(Manner.LABEL::has);
-    }
-
-    /** The "R." of "R. Smith" at the beginning of a line. */
-    private boolean isInitial(int stop, int from) {
-        if (TITLED.matcher(text.folded())
-                .region(Math.max(from, stop - 12), stop)
-                .matches()) {
-            return true;
-        }
-        int after = stop + 2;
-        return after < text.written().length()
-                && Character.isUpperCase(text.written().charAt(after))
-                && INITIALS.matcher(text.written()).region(from, stop).matches();
     }
 
     /** The number that a mark such as "3." or "c)" counts, or 0. */

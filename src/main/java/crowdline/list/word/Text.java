@@ -27,9 +27,17 @@ public record Text(
     /** Struck out, or an empty line of a letter that was answered. */
     private static final Pattern NOT_READ = Pattern.compile("~~[^~\\n]{1,80}~~|(?m)^[> \\t]*>[> \\t]*$");
 
-    public static Text of(String written) {
-        String folded = Pages.without(Scanned.withoutThrust(written, Words.folded(written)));
-        folded = Arrows.mended(Commas.mended(Scanned.mended(folded)));
+    private static final Pattern LINE_END = Pattern.compile("\\n[> \\t]*");
+
+    /**
+     * A text as it is read.
+     *
+     * @param isWord whether letters are a word that somebody writes
+     */
+    public static Text of(String written, Predicate<String> isWord) {
+        String read = Pages.without(Scanned.withoutThrust(written, Words.folded(written)));
+        String folded = Hyphens.joined(written, read, isWord);
+        folded = Axes.mended(Arrows.mended(Commas.mended(Scanned.mended(folded))));
         folded = Idioms.without(Calls.without(Spoken.without(withoutWhatIsNotRead(folded))));
         return new Text(
                 written,
@@ -39,6 +47,11 @@ public record Text(
                 SpeedUnit.of(folded),
                 List.of(),
                 written.chars().anyMatch(Character::isLowerCase));
+    }
+
+    /** The same, as long as it is, with the lines joined that a sentence goes over, those of an answered letter too. */
+    public String joined() {
+        return LINE_END.matcher(folded).replaceAll(end -> " ".repeat(end.group().length()));
     }
 
     /** "~~Stall turn~~" is struck out: nobody reads it, nor a line of ">" alone, and everything else stays where it is. */

@@ -19,11 +19,11 @@ public final class Words {
             + "|(?<thousands>\\d{1,3}(?:,\\d{3}){1,3})(?!\\d)"
             + "|(?<number>\\d{1,9}(?:\\.\\d{1,6}|,(?:5|25|75)(?![\\d,]))?)(?:(?<![5-9]\\d\\d)(?<!\\d{4})ish(?!\\p{L}))?"
             + "|(?<!\\p{L})(?:w/(?!over|o(?!\\p{L}))|w\\.(?=\\s)|(?:c/l|k/e|o/side|o/s)(?!\\p{L}))"
-            + "|\\p{L}+(?:'\\p{L}+){0,3}"
+            + "|\\p{L}+(?:" + Hyphens.SOFT + "+\\p{L}+)*+(?:'\\p{L}+){0,3}"
             + "|[^\\s\\p{L}]");
 
     /** Signs that say nothing. */
-    private static final String SILENT = "-()[]{}.,;:!?_\"'|=<#•";
+    private static final String SILENT = Hyphens.SOFT + "-()[]{}.,;:!?_\"'|=<#•";
 
     private static final Map<String, String> SAME = same(
             "centre center ctr central",
@@ -63,7 +63,8 @@ public final class Words {
             "humpty hmpty",
             "avalanche avalnche avalnch",
             "quarter qtr",
-            "and & + n",
+            "and & + n adn",
+            "the teh hte",
             "at @",
             "top apex",
             "height ht hgt",
@@ -200,7 +201,7 @@ public final class Words {
         List<Word> words = new ArrayList<>();
         Matcher found = WORD.matcher(folded).region(from, to);
         while (found.find()) {
-            String text = found.group();
+            String text = found.group().replace(Hyphens.SOFT, "");
             boolean isFeet = text.equals("'")
                     && !words.isEmpty()
                     && words.get(words.size() - 1).number() != null;

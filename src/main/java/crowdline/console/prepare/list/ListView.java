@@ -8,6 +8,7 @@ import crowdline.list.about.AboutAct;
 import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
+import crowdline.list.word.MailHead;
 import crowdline.show.bounds.Written;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
@@ -35,11 +36,6 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     static final String OWN_WORDS = "~";
 
     private static final int LONGEST_NOTE = 60;
-    /** What a mail says of itself, a greeting, a farewell: nobody misses them in the act. */
-    private static final Pattern POLITE = Pattern.compile(
-            "(?is)[>\\s]*(?:(?:from|to|cc|sent|date|subject) ?:.*"
-                    + "|(?:hi|hello|hey|dear|good (?:morning|afternoon|evening))\\b[\\p{L} .'’-]{0,25}[,!:]?"
-                    + "|(?:cheers|thanks|many thanks|(?:kind |best )?regards|best wishes|all the best)\\b[\\p{L} ,.!'’-]{0,30})");
     /** What may be a condition is said, whatever else it tells. */
     private static final Pattern CONDITION = Pattern.compile(
             "(?i)\\b(?:if|unless|only|but|except|not|no|without|weather|wind|cloud\\w*|rain|depending|either|or|instead)\\b");
@@ -135,7 +131,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     /** What is taken for no figure stays out of the act, and is said: it may be a condition of one. */
     private static String leftOut(List<String> written) {
         List<String> notes = written.stream()
-                .filter(note -> !POLITE.matcher(note.strip()).matches() && !isUsed(note))
+                .filter(note -> !MailHead.isCourtesy(note) && !isUsed(note))
                 .toList();
         if (notes.isEmpty()) {
             return "";
