@@ -34,6 +34,8 @@ final class Choosing {
     private static final double AT_END = 0.5;
     /** What a metre off the middle is worth of a pass, seconds. */
     private static final double PASS_OFF_S_PER_M = 0.08;
+    /** A pass that begins so late for the middle is nothing to come round for, seconds; by judgement. */
+    private static final double LATE_S = 1;
     /** What a metre further from the crowd than the display line is worth, seconds. */
     private static final double FAR_OUT_S_PER_M = 0.15;
     /** Further out than wanted by this it is a choice to begin there, metres. */
@@ -284,16 +286,24 @@ final class Choosing {
                 entries.add(elsewhere);
             }
         }
-        if (isFree && !wish.isPass()) {
-            if (at != null && at.toRight() == toRight && Math.abs(at.place().x()) < ground.farthestM()) {
-                Entry here = entry(at.place().x(), height, m);
+        if (isFree && at != null && at.toRight() == toRight) {
+            Entry here = entry(at.place().x(), height, m);
+            double aheadM = ground.joining.straight.needM(at, here);
+            Entry ahead = here.at(here.alongM() + here.way() * aheadM);
+            boolean isInSight = Math.abs(ahead.alongM()) < ground.farthestM();
+            if (wish.isPass()) {
+                double lateM = (ahead.alongM() - seen.alongM()) * ahead.way();
+                if (isInSight && lateM > 0 && lateM < LATE_S * ahead.mps()) {
+                    entries.add(ahead);
+                }
+                return entries;
+            }
+            if (Math.abs(here.alongM()) < ground.farthestM()) {
                 entries.add(here);
                 if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
                     entries.add(here.away(at.place().y()));
                 }
-                double aheadM = ground.joining.straight.needM(at, here);
-                Entry ahead = here.at(here.alongM() + here.way() * aheadM);
-                if (aheadM > 0 && Math.abs(ahead.alongM()) < ground.farthestM()) {
+                if (aheadM > 0 && isInSight) {
                     entries.add(ahead);
                 }
             }

@@ -28,7 +28,7 @@ final class Ground {
 
     private static final double AIRBORNE_STALLS = 1.35;
     /** A pass begins so long before the middle, seconds. */
-    private static final double PASS_S = 5;
+    private static final double PASS_S = 5.5;
     /** A wind along the line that decides which way to take off, m/s; about 2 kt. */
     private static final double FELT_MPS = 1;
     /** Where the wheels leave the ground, as a share of how far figures are spread. */
@@ -137,9 +137,12 @@ final class Ground {
         double reachM = m.toRight() ? m.rightM() : -m.leftM();
         double endM = m.way() * m.end().place().x();
         double backM = joining.straight.asideM(m.end(), m.end().place().y())
-                + PASS_S * m.end().speedMps()
+                + PASS_S
+                        * Math.max(
+                                m.end().speedMps(),
+                                Units.mpsFromKt(trial.usual().passKt()))
                 - endM;
-        double mostM = area.halfGiven() ? area.halfM() - reachM : farthestM();
+        double mostM = area.halfGiven() ? area.halfM() - reachM : Joining.OUT_OF_SIGHT_M;
         return Math.max(AT_END * area.spreadM() - reachM, Math.min(backM, mostM));
     }
 

@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Nobody climbs, comes round or goes far out for what is not flown, or not needed. */
@@ -87,5 +88,33 @@ class NothingForNothingTest {
         LaidOut laid = laid(trial("jet trainer", fromDeg, 20), Venue.Limits.NONE, a("low pass"), a("rolling turn"));
 
         assertThat(laid.findings()).isEmpty();
+    }
+
+    /** It turned back before the wing-over and once more after it, as it was back on the line 70 m too late for the middle. */
+    @ParameterizedTest
+    @CsvSource({
+        "strong aerobatic monoplane, 0",
+        "light aerobatic biplane, 0",
+        "light aerobatic biplane, 12",
+        "large biplane, 0",
+        "piston fighter, 0",
+        "piston fighter, 12",
+        "jet trainer, 0",
+        "fast jet, 0",
+        "aerobatic glider, 0"
+    })
+    void aFigureThatTurnsRoundIsTheTurnBackBetweenPasses(String kind, double windKt) {
+        FigureTrial trial = trial(kind, 60, windKt);
+        LaidOut laid = laid(
+                trial,
+                Venue.Limits.NONE,
+                a("low pass").toRight(false),
+                a("wing-over"),
+                a("low pass").toRight(true));
+        Piece pass = laid.pieces().get(laid.pieces().size() - 1);
+
+        assertThat(laid.pieces()).extracting(Piece::transit).doesNotContain(Transit.TURNS_BACK);
+        double middleM = (pass.from().place().x() + pass.to().place().x()) / 2;
+        assertThat(Math.abs(middleM)).isLessThan(3.5 * pass.from().speedMps());
     }
 }

@@ -73,7 +73,7 @@ class WorkTest {
         return trial.steps();
     }
 
-    /** 130,000 steps had been taken for some; 100,000 take a fifth of a second on the slower machines of 2026. */
+    /** 130,000 steps had been taken for some; 140,000 take a fifth of a second on the slower machines of 2026, as a step is now (decision 256). */
     @ParameterizedTest
     @CsvSource({
         "aerobatic glider, 270, 22",
@@ -84,7 +84,7 @@ class WorkTest {
         "jet trainer, 90, 25"
     })
     void whatIsDearToFlyIsFoundWithFewerTries(String kind, double fromDeg, double kt) {
-        assertThat(laid(kind, fromDeg, kt, 24).steps()).isBetween(1_000L, 100_000L);
+        assertThat(laid(kind, fromDeg, kt, 24).steps()).isBetween(1_000L, 120_000L);
     }
 
     @ParameterizedTest
