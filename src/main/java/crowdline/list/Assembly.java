@@ -83,11 +83,7 @@ final class Assembly {
     }
 
     void add(Sentence sentence, List<Heard> pieces) {
-        if (pieces.stream().allMatch(piece -> piece.words().isEmpty())
-                && text.written()
-                        .substring(sentence.start(), sentence.end())
-                        .chars()
-                        .noneMatch(Character::isLetterOrDigit)) {
+        if (Foot.isOfSignsAlone(sentence, pieces, text)) {
             asides.part(lines.figures() > 0 && sentence.said(text).equals("--"));
             return;
         }
@@ -116,7 +112,11 @@ final class Assembly {
             greet(piece, sentence);
             addNote(piece.piece().start(), piece.piece().end());
         }
-        List<Heard> rest = pieces.subList(first, pieces.size());
+        int signed = lines.figures() == 0 ? pieces.size() : Foot.signedAt(pieces, text);
+        pieces.subList(Math.max(first, signed), pieces.size())
+                .forEach(piece -> addNote(piece.piece().start(), piece.piece().end()));
+        asides.part(signed < pieces.size());
+        List<Heard> rest = pieces.subList(first, Math.max(first, signed));
         WhoFlies.together(pieces.subList(0, first), rest);
         if (rest.isEmpty()) {
             return;

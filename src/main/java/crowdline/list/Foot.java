@@ -58,6 +58,28 @@ final class Foot {
                 && first.words().stream().noneMatch(word -> Manner.LABEL.has(word) || Manner.FLOWN.has(word));
     }
 
+    /** Whether a sentence is a line of dashes or the like. */
+    static boolean isOfSignsAlone(Sentence sentence, List<Heard> pieces, Text text) {
+        return pieces.stream().allMatch(piece -> piece.words().isEmpty())
+                && text.written()
+                        .substring(sentence.start(), sentence.end())
+                        .chars()
+                        .noneMatch(Character::isLetterOrDigit);
+    }
+
+    /** "…, spin. Cheers, Ada Quillan-Howe": the piece with which somebody signs a line; as many as there are if nobody does. */
+    static int signedAt(List<Heard> pieces, Text text) {
+        for (int i = 0; i + 1 < pieces.size(); i++) {
+            List<Word> words = pieces.get(i).words();
+            if (!words.isEmpty()
+                    && words.stream().allMatch(Manner.PARTING::has)
+                    && isSomebody(pieces.subList(i + 1, pieces.size()), text)) {
+                return i;
+            }
+        }
+        return pieces.size();
+    }
+
     static boolean takesLeave(String said) {
         return VERY_RESPECTFULLY.matcher(said).matches();
     }

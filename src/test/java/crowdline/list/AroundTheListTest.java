@@ -92,4 +92,22 @@ class AroundTheListTest {
         assertThat(rolls.figure()).isEqualTo("aileron roll");
         assertThat(rolls.count()).isEqualTo(3);
     }
+
+    /** A landing was made of Howe, and a loop of Loopey. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Cheers, Petra Lindqvist-Howe",
+                "Kind regards, Petra Home",
+                "Thanks, Bob Loopey",
+                "Many thanks, Bryony Lande"
+            })
+    void whoeverSignsOnTheListsOwnLineIsNoFigure(String signs) {
+        assertFlown("Loop, slow roll, stall turn. " + signs, "loop slow-roll stall-turn");
+    }
+
+    @Test
+    void aFigureBehindThanksIsFlown() {
+        assertFlown("Loop, slow roll. Thanks, Sam. Spin, landing", "loop slow-roll spin landing");
+    }
 }
