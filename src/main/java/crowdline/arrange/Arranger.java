@@ -30,7 +30,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the figures of an act from what was asked for: drawn for the aircraft, joined by transits, timed. */
@@ -104,21 +103,21 @@ public final class Arranger {
                                 : lasting(seconds, wish, figure, asking, stretching, findings));
             }
         }
-        LaidOut laid = laid(RunIn.handedOn(wishes, runIns(asked)), trial, area);
+        HandedOn handedOn = new HandedOn(names(asked));
+        LaidOut laid = laid(handedOn.wishes(wishes), trial, area);
         Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
-        written.write(laid.pieces());
+        written.write(handedOn.pieces(laid.pieces()));
         findings.addAll(laid.findings());
         return new Arranged(placing(laid.entry()), written.figures, written.times, findings);
     }
 
-    private Set<String> runIns(List<Figure> asked) {
-        return asked.stream()
-                .filter(figure -> catalogue
-                        .find(figure.figure())
-                        .filter(entry -> entry.name().equals(RunIn.NAME))
-                        .isPresent())
-                .map(Figure::id)
-                .collect(Collectors.toSet());
+    /** What each figure is in the catalogue, by their ids. */
+    private Map<String, String> names(List<Figure> asked) {
+        Map<String, String> names = new HashMap<>();
+        for (Figure figure : asked) {
+            catalogue.find(figure.figure()).ifPresent(entry -> names.put(figure.id(), entry.name()));
+        }
+        return names;
     }
 
     private static LaidOut laid(List<Wish> wishes, FigureTrial trial, Area area) {

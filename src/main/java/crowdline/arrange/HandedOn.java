@@ -1,36 +1,106 @@
 package crowdline.arrange;
 
+import crowdline.layout.Piece;
 import crowdline.layout.Wish;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** What is told of a run-in, which is only timed, is how high and how fast the figure it leads to begins. */
-final class RunIn {
-    /** As the catalogue calls it. */
-    static final String NAME = "run-in";
+/**
+ * What is told of something that leads to a figure says how that figure begins: a run-in how high and how fast, a climb how
+ * high, and a dive how fast. A climb is the way there, and not flown before it.
+ */
+final class HandedOn {
+    private static final String RUN_IN = "run-in";
+    private static final String CLIMB = "climb";
+    private static final String DIVE = "dive";
+    /** What rises by less is no climb, metres; by judgement. */
+    private static final double LEAST_CLIMB_M = 30;
 
-    private RunIn() {}
+    /** What each is in the catalogue, by their ids. */
+    private final Map<String, String> names;
 
-    /**
-     * The wishes, the first that is flown with the height and the speed of a run-in just before it where it has none of its own.
-     *
-     * @param runIns ids of what is a run-in
-     */
-    static List<Wish> handedOn(List<Wish> wishes, Set<String> runIns) {
+    HandedOn(Map<String, String> names) {
+        this.names = names;
+    }
+
+    /** The wishes, each figure with what is told of what leads to it, where it has nothing of its own. */
+    List<Wish> wishes(List<Wish> wishes) {
         List<Wish> all = new ArrayList<>(wishes);
-        for (int i = 0; i + 1 < all.size() && !all.get(i).isFlown(); i++) {
-            Wish first = all.get(i);
+        boolean isFirst = true;
+        for (int i = 0; i + 1 < all.size(); i++) {
+            Wish leads = all.get(i);
             Wish next = all.get(i + 1);
-            if (runIns.contains(first.id()) && next.isFlown() && next.role() == Wish.Role.FIGURE) {
-                all.set(i + 1, begun(next, first.heightFt(), first.kt()));
+            isFirst &= !leads.isFlown();
+            if (!next.isFlown() || next.role() != Wish.Role.FIGURE) {
+                continue;
+            }
+            if (is(RUN_IN, leads) && isFirst) {
+                all.set(i + 1, begun(next, leads.heightFt(), leads.kt()));
+            } else if (is(CLIMB, leads)) {
+                all.set(i + 1, begun(next, leads.heightFt(), null));
+            } else if (is(DIVE, leads) && leads.kt() != null && !leads.own()) {
+                all.set(i + 1, begun(next, null, leads.kt()));
+                all.set(i, with(leads, leads.heightFt(), null));
             }
         }
         return all;
     }
 
+    /** The pieces laid out, a climb that only took its time flown on the way that follows it. */
+    List<Piece> pieces(List<Piece> pieces) {
+        List<Piece> all = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            int climbs = isTimedClimb(piece) ? climbsAt(pieces, i + 1) : -1;
+            if (climbs < 0) {
+                all.add(piece);
+                continue;
+            }
+            all.addAll(pieces.subList(i + 1, climbs));
+            all.add(flown(piece, pieces.get(climbs)));
+            i = climbs;
+        }
+        return all;
+    }
+
+    private boolean isTimedClimb(Piece piece) {
+        Wish wish = piece.wish();
+        return wish != null
+                && is(CLIMB, wish)
+                && wish.seconds() == null
+                && piece.elements().isEmpty();
+    }
+
+    /** Which of the transits from here on rises most; -1 if none climbs. */
+    private static int climbsAt(List<Piece> pieces, int from) {
+        int most = -1;
+        double mostM = LEAST_CLIMB_M;
+        for (int i = from; i < pieces.size() && pieces.get(i).isTransit(); i++) {
+            double risesM = pieces.get(i).to().place().z()
+                    - pieces.get(i).from().place().z();
+            if (risesM >= mostM) {
+                most = i;
+                mostM = risesM;
+            }
+        }
+        return most;
+    }
+
+    private static Piece flown(Piece climb, Piece way) {
+        return new Piece(climb.wish(), null, way.elements(), way.seconds(), way.from(), way.to(), null, way.lowestM());
+    }
+
+    private boolean is(String name, Wish wish) {
+        return name.equals(names.get(wish.id()));
+    }
+
     private static Wish begun(Wish wish, @Nullable Double heightFt, @Nullable Double kt) {
+        return with(wish, wish.heightFt() == null ? heightFt : wish.heightFt(), wish.kt() == null ? kt : wish.kt());
+    }
+
+    private static Wish with(Wish wish, @Nullable Double heightFt, @Nullable Double kt) {
         return new Wish(
                 wish.id(),
                 wish.name(),
@@ -40,8 +110,8 @@ final class RunIn {
                 wish.end(),
                 wish.alongM(),
                 wish.toRight(),
-                wish.heightFt() == null ? heightFt : wish.heightFt(),
-                wish.kt() == null ? kt : wish.kt(),
+                heightFt,
+                kt,
                 wish.seconds(),
                 wish.role());
     }

@@ -8,21 +8,27 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Predictor;
 import crowdline.measure.Units;
 import crowdline.storage.show.CatalogueFile;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** The figure after a run-in begins as high and as fast as the run-in is told, unless the list says otherwise of it. */
-class RunInTest {
-    private static FigureFlight flown(String list, String figure) {
+/** A figure begins as high and as fast as what leads to it is told, unless the list says otherwise of it. */
+class HandedOnTest {
+    private static List<FigureFlight> flown(String list) {
         ShowArranging.Made made = Drafted.arranged(Drafted.empty(), "strong aerobatic monoplane", "Ada Quillan", list);
         return new Predictor(
                         made.show(),
                         CatalogueFile.shipped(),
                         made.act(),
                         made.act().variants().get(0))
-                .predict().figures().stream()
-                        .filter(f -> f.figureId().equals(figure))
-                        .findFirst()
-                        .orElseThrow();
+                .predict()
+                .figures();
+    }
+
+    private static FigureFlight flown(String list, String figure) {
+        return flown(list).stream()
+                .filter(f -> f.figureId().equals(figure))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -52,5 +58,43 @@ class RunInTest {
         FigureFlight pass = flown("run in from the left at 1500 ft\nloop\nlow pass", "low-pass");
 
         assertThat(Units.ftFromM(pass.lowestM())).isLessThan(1000);
+    }
+
+    /** A climb took 15 s on the spot, half a minute of turning back climbed after it, and the spin was flown at 1,300 ft. */
+    @Test
+    void aClimbIsTheWayToTheHeightItIsTold() {
+        String list = "low pass\nclimb to 2500 ft\nspin\nloop";
+        FigureFlight climb = flown(list, "climb");
+
+        assertThat(Units.ftFromM(climb.highestM())).isCloseTo(2500, within(150.0));
+        assertThat(flown(list, "spin").highestM()).isCloseTo(climb.highestM(), within(60.0));
+        assertThat(figures(list)).startsWith("running in", "low pass", "climb", "spin");
+    }
+
+    @Test
+    void aClimbToSomethingLowTakesItsTimeAsItIsTold() {
+        assertThat(figures("low pass from the left\nclimb\nlow pass from the right"))
+                .contains("climb");
+        assertThat(seconds(flown("low pass\nclimb (20 s)\nspin", "climb"))).isCloseTo(20, within(0.01));
+    }
+
+    /** It was given 140 kt at its start, and what it leads to came round for less. */
+    @Test
+    void aDiveLeadsToTheSpeedItIsTold() {
+        String list = "low pass\ndive to 170 kt\nloop\nslow roll";
+
+        assertThat(Units.ktFromMps(flown(list, "loop").entryMps())).isCloseTo(170, within(6.0));
+        assertThat(Units.ktFromMps(flown(list, "dive").entryMps())).isLessThan(150);
+    }
+
+    private static double seconds(FigureFlight figure) {
+        return figure.endS() - figure.startS();
+    }
+
+    private static List<String> figures(String list) {
+        return flown(list).stream()
+                .map(FigureFlight::name)
+                .filter(name -> !name.startsWith("flying on"))
+                .toList();
     }
 }
