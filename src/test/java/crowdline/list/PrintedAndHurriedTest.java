@@ -144,6 +144,14 @@ class PrintedAndHurriedTest {
         assertThat(lines.get(1).sure()).isFalse();
     }
 
+    @Test
+    void whatIsShownUnderCanopiesIsNoOpening() {
+        assertFlown("Jump\nCanopies open\nunder canopy 3 min with flags\nLandings", "jump canopy-descent canopy-landing");
+        assertFlown(
+                "Jump\nCanopies open\nunder canopy, stack of four\nunder canopy, spirals\nLandings",
+                "jump canopy-descent canopy-descent canopy-landing");
+    }
+
     /** "(4)" says how many fly it. */
     @Test
     void aNumberInBracketsIsThatOfTheAircraftOfATeam() {

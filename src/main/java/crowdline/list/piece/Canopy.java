@@ -20,6 +20,9 @@ public final class Canopy {
 
     private static final Set<String> DELAY = Set.of("delay", "Delay", "DELAY");
 
+    private static final Set<String> SHOWN = Set.of(
+            "stack", "biplane", "triplane", "downplane", "plane", "flag", "spiral", "side", "diamond", "train", "swoop");
+
     private static final Set<String> HANGING = Set.of("banner", "streamer");
 
     private static final Pattern OUT = Pattern.compile("(\\d{1,2}) (?:out|exit|go|leave)");
@@ -39,7 +42,15 @@ public final class Canopy {
         return sense != null
                 && before != null
                 && List.of(DESCENT, LANDING).contains(sense.figure())
-                && before.figure().equals(sense.figure());
+                && before.figure().equals(sense.figure())
+                && (sense.figure().equals(LANDING) || !isShown(lines.get(lines.size() - 1)));
+    }
+
+    /** "Canopy stack", "flag under canopy": what is shown next under canopies is a figure of its own. */
+    private static boolean isShown(Draft draft) {
+        return draft.notes().stream()
+                .flatMap(note -> Words.of(Words.folded(note)).stream())
+                .anyMatch(word -> SHOWN.contains(word.plain()));
     }
 
     /** "Opening at 3000 ft", behind a jump. */
