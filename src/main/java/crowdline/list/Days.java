@@ -12,10 +12,11 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Lists for several days or shows in one text, each under a heading of its own: "Saturday", "Sunday (longer slot)". The first is
- * taken; that there are others is said.
+ * taken that is not only for reference; that there are others is said.
  */
 final class Days {
     private static final String DAY = "(?:mon|tues|wednes|thurs|fri|satur|sun)days?|(?:mon|tue|wed|thu|fri|sat|sun)\\b";
@@ -34,6 +35,11 @@ final class Days {
             + "[ -]weather\\b|tomorrow\\b|(?:low|high|thick|no|broken) clouds?\\b|(?:good|fine|bad|poor|wet|windy|full|flat|low|high|tall|middle|medium|short|rolling)(?=\\s*[:(])|(?:full|flat)(?=\\s*$)|plan [ab12]\\b|\\d{1,2}(?:st|nd|rd|th) (?:of )?(?:january|february|march|april|may|june|july|august|september|october|november|december)\\b)"
             + "(?<rest>[^\\n:]{0,48}?)\\s*(?<end>:|\\s[-–—]\\s|\\*{2}|[=\\-_]{2,}|$)");
 
+    /** Of a list that nobody flies. */
+    private static final Pattern REFERENCE = Pattern.compile(
+            "\\b(?:(?:for|as) (?:your |a )?(?:reference|information|info|background|comparison|the record)|reference only"
+                    + "|not (?:flown|today|tomorrow|this (?:time|year|weekend)|used|valid)|superseded|cancelled|old|out of date|obsolete)\\b");
+
     private static final Pattern DAYS = Pattern.compile(DAY);
 
     /** What is more tells something. */
@@ -45,12 +51,20 @@ final class Days {
 
     private final List<String> heads;
     private final Set<Integer> alone;
-    private final int from;
+    private final String taken;
+    /** Where the first begins, where that one does which is taken, and where the next does. */
+    private final int first;
 
-    private Days(List<String> heads, Set<Integer> alone, int from) {
+    private final int begin;
+    private final int end;
+
+    private Days(List<String> heads, Set<Integer> alone, String taken, int first, int begin, int end) {
         this.heads = heads;
         this.alone = alone;
-        this.from = from;
+        this.taken = taken;
+        this.first = first;
+        this.begin = begin;
+        this.end = end;
     }
 
     /** The lists of a text; one if it has no more. */
@@ -86,9 +100,24 @@ final class Days {
             }
         }
         if (lists.size() < 2) {
-            return new Days(List.of(), alone, sentences.size());
+            return new Days(List.of(), alone, "", 0, 0, sentences.size());
         }
-        return new Days(lists.stream().map(heads::get).toList(), alone, begins.get(lists.get(1)));
+        int taken = IntStream.range(0, lists.size())
+                .filter(i -> !isForReference(text, sentences.get(begins.get(lists.get(i)))))
+                .findFirst()
+                .orElse(0);
+        return new Days(
+                lists.stream().map(heads::get).toList(),
+                alone,
+                heads.get(lists.get(taken)),
+                begins.get(lists.get(0)),
+                begins.get(lists.get(taken)),
+                taken + 1 < lists.size() ? begins.get(lists.get(taken + 1)) : sentences.size());
+    }
+
+    /** "FULL (for reference)". */
+    private static boolean isForReference(Text text, Sentence head) {
+        return REFERENCE.matcher(head.said(text).lines().findFirst().orElse("")).find();
     }
 
     private static String head(Text text, Sentence sentence) {
@@ -114,7 +143,7 @@ final class Days {
 
     /** Whether a sentence belongs to a later list, or only heads one. */
     boolean isOther(int sentence) {
-        return sentence >= from || alone.contains(sentence);
+        return sentence >= end || (sentence >= first && sentence < begin) || alone.contains(sentence);
     }
 
     boolean areSeveral() {
@@ -128,6 +157,8 @@ final class Days {
                         .limit(LEAST)
                         .map(head -> '"' + Written.brief(head, LONGEST_QUOTE) + '"')
                         .collect(Collectors.joining(" and "))
-                + "; the first was taken, so say which is flown, or paste that one alone";
+                + "; "
+                + (begin == first ? "the first" : '"' + Written.brief(taken, LONGEST_QUOTE) + '"')
+                + " was taken, so say which is flown, or paste that one alone";
     }
 }

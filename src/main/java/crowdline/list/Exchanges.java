@@ -68,8 +68,9 @@ final class Exchanges {
             "\\b(?:there's|there is|there will be|with|but|and|except|i do|we do|i have|this time|today|now) no (?<old>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|in it)\\b)"
                     + "|\\b(?:without|minus|leaving out|leave out|except for|apart from|not doing|(?:i|we|i've|we've|have|has) (?:now |also |just )?(?:dropped|scrapped|removed|deleted|cut out|left out|taken out|cut)) (?:the|my|any) (?<gone>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|altogether|completely|because)\\b)");
 
-    /** "Each 12 seconds, apart from the spin": nothing is left out. */
-    private static final Pattern TIMES = Pattern.compile("\\b(?:secs?|seconds?|apart from the \\w+ which)\\b");
+    /** "Each 12 seconds, apart from the spin", "base 500 ft except for the knife edge": nothing is left out. */
+    private static final Pattern TIMES = Pattern.compile(
+            "\\b(?:secs?|seconds?|base|smoke|(?:height|speed)s?|apart from the \\w+ which)\\b|\\d ?(?:ft|feet|m|metres|kts?|knots|km/h|mph)\\b");
 
     private final Text text;
     private final String said;

@@ -81,6 +81,9 @@ final class Facts {
     /** "Min height flypast: 100 ft": what is allowed, of all the figures of a name. */
     private static final Pattern LIMIT = Pattern.compile(
             "\\W*(?:min(?:imum)?|max(?:imum)?|lowest|highest)\\.? (?:height|alt|altitude|base|speed|g)\\b[^:\n]*:.*"
+                    + "|\\W*(?:the )?(?:clock|watch|stopwatch|times?|timings?) (?:starts?|runs?|begins?|(?:is|are) (?:run|counted|taken|from))\\b.*"
+                    + "|\\W*(?:the |display |aerobatic )*base (?:for|is|of|height)\\b.*"
+                    + "|\\W*all (?:distances|directions|sides)\\b.*"
                     + "|\\W*(?:all )?(?:the )?(?:heights|altitudes|speeds|times|timings) (?:are|given|quoted|in|as)\\b.*",
             Pattern.DOTALL);
 

@@ -27,8 +27,10 @@ final class Foot {
     /** "FIRST HALF (six together)", "Part 2". */
     private static final Pattern PART = Pattern.compile(
             "\\W*(?:(?:first|second|third|last|final|1st|2nd|3rd) (?:half|part|section|phase|block|segment)"
-                    + "|(?:part|section|phase|block|segment) (?:\\d|one|two|three|[a-c]|i{1,3}))\\W*(?:\\([^)\\n]*\\))?\\W*");
+                    + "|(?:part|section|phase|block|segment|minute) (?:\\d{1,2}|one|two|three|four|five|[a-c]|i{1,3}))\\W*(?:\\([^)\\n]*\\))?\\W*");
 
+    private static final Pattern WITH_INITIALS =
+            Pattern.compile("(?:[A-Z]\\. ?){2,3}[A-Z][\\p{L}'’]+(?:[- ][A-Z][\\p{L}'’]+)?[.,]?");
     /** "1415L." */
     private static final Pattern HOUR = Pattern.compile(
             "\\W*(?:\\d{4} ?(?:l|lt|z|local|hrs?|hours|h)|(?:[7-9]|[012]\\d)[:.h][0-5]\\d ?(?:l|lt|z|local|hrs?|hours|h|[ap]m)?)\\W*");
@@ -39,6 +41,10 @@ final class Foot {
     /** "A axis = along the crowd, B axis = across": what letters mean. */
     private static final Pattern LEGEND =
             Pattern.compile("\\W*\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+(?:[,;] ?\\p{L}{1,2}(?: axis)? ?= ?[^,;=\\n]+)+");
+
+    /** "PART THREE - REJOIN AND FINISH", in capitals among other lines. */
+    private static final Pattern PART_IN_CAPITALS = Pattern.compile(
+            "(?:PART|SECTION|PHASE|BLOCK|SEGMENT) (?:[A-Z]{1,5}|\\d) ?[-–—:] ?[A-Z][A-Z '&()\\d-]{2,60}");
 
     private static final int LONGEST_NAME = 3;
 
@@ -93,7 +99,23 @@ final class Foot {
                 || PART.matcher(said).matches()
                 || (!sentence.numbered() && HOUR.matcher(said).matches())
                 || (!sentence.numbered() && Facts.isOfMusic(pieces.get(0)))
+                || isWithInitials(sentence, text)
+                || (text.hasSmallLetters()
+                        && PART_IN_CAPITALS
+                                .matcher(text.written()
+                                        .substring(sentence.start(), sentence.end())
+                                        .strip())
+                                .matches())
                 || isLabelled(sentence, pieces, text);
+    }
+
+    /** "D. R. Quillan." */
+    private static boolean isWithInitials(Sentence sentence, Text text) {
+        return WITH_INITIALS
+                .matcher(text.written()
+                        .substring(sentence.start(), sentence.end())
+                        .strip())
+                .matches();
     }
 
     /** "Squadron Leader (ret.) Ada Quillan": somebody in uniform, and nothing else. */

@@ -1,6 +1,7 @@
 package crowdline.list;
 
 import crowdline.list.Revisions.Reading;
+import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
@@ -15,12 +16,15 @@ import org.jspecify.annotations.Nullable;
 /** Figures that are put in by name: "add a stall turn after the slow roll", "between the spin and the loop put in a roll". */
 final class Insertions {
     private static final String PUT =
-            "(?:add|added|adding|put in|insert|inserted|slip in|slipped in|squeeze in|squeezed in|fit in|fitted in)";
-    private static final Pattern ANY = Pattern.compile("\\b" + PUT + "\\b");
+            "(?:add|added|adding|put in|putting in|insert|inserted|inserting|slip in|slipped in|squeeze in|squeezed in|fit in|fitted in)";
+    /** Where it stands is flown too. */
+    private static final String IS = "(?:there's|theres|there is|there are|comes|goes)";
+
+    private static final Pattern ANY = Pattern.compile("\\b(?:" + PUT + "|between|btween|betwen)\\b");
 
     private static final String NEW = "(?:an? |the |my |one more |another )*(?<new>[^.,;:\\n]{3,40}?)";
     private static final String OLD = "(?:the |my |a )?(?<old>[^.,;:\\n]{3,40}?)";
-    private static final String OTHER = " and (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?)";
+    private static final String OTHER = " (?:and|&) (?:the |my |a )?(?<other>[^.,;:\\n]{3,40}?)";
     private static final String END = "(?=\\s*(?:[.,;:!\\n(]|$))";
 
     private static final List<Pattern> WAYS = List.of(
@@ -28,11 +32,13 @@ final class Insertions {
                     + " (?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) " + OLD
                     + END),
             Pattern.compile("\\b(?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) "
-                    + OLD + ",? (?:please |i |we |i've |we've |they've |have |now ){0,3}" + PUT + " " + NEW + END),
-            Pattern.compile("\\b(?<way>between) " + OLD
-                    + OTHER + ",? (?:please |i |we |i've |we've |have |now ){0,3}"
-                    + PUT
-                    + " " + NEW + END),
+                    + OLD + ",? (?:please |i |we |i've |we've |i'm |we're |i am |we are |they've |have |now ){0,3}"
+                    + PUT + " " + NEW
+                    + END),
+            Pattern.compile("\\b(?<way>between|in between|btween|betwen) " + OLD
+                    + OTHER + ",? (?:please |i |we |i've |we've |have |now |also ){0,3}(?:" + PUT + "|" + IS + ") "
+                    + NEW
+                    + END),
             Pattern.compile("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD + OTHER + END));
 
     private final Text text;
@@ -75,11 +81,25 @@ final class Insertions {
         if (old == null || put == null || !flown.isElsewhere(old, at) || isToldInOrder(old, at)) {
             return false;
         }
-        boolean isBetween = found.group("way").equals("between");
+        boolean isBetween = found.group("way").contains("tw");
         Draft other = isBetween ? figure(found, "other") : null;
         boolean isAfter = isBetween || !List.of("before", "ahead of").contains(found.group("way"));
+        saidBehind(found.end(), sentences.get(at).end()).forEach(put::take);
         changes.add(lines -> put(lines, put, old, other, isAfter));
         return true;
+    }
+
+    /** "A second stall turn, at the left end": what is said behind its name. */
+    private List<Draft> saidBehind(int from, int to) {
+        int begin = from;
+        while (begin < to && !Character.isLetterOrDigit(said.charAt(begin))) {
+            begin++;
+        }
+        List<Draft> behind = begin >= to ? List.of() : reading.read(begin, to);
+        boolean isDetail =
+                behind.size() == 1 && !behind.get(0).isFigure() && behind.get(0).saysOnly(Detail.PLACE);
+        behind.forEach(Draft::forgetNotes);
+        return isDetail ? behind : List.of();
     }
 
     /** Of several, the one that the other follows is meant. */

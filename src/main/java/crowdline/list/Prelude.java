@@ -109,6 +109,10 @@ final class Prelude {
             "asked",
             "latest");
 
+    /** "Last one: smoke on, pull up." */
+    private static final Set<String> LAST =
+            Set.of("last", "final", "the", "and", "1", "thing", "figure", "item", "for");
+
     private static final int LONGEST_OF_THE_LETTER = 8;
 
     private static final Pattern CALL = Pattern.compile("[\\W\\d]*?\"(?<said>[^\"\\n]{2,40})\"\\s*-+\\s");
@@ -197,7 +201,8 @@ final class Prelude {
         }
         return !piece.isSilent()
                 && !piece.isDetail()
-                && (piece.words().stream().allMatch(Prelude::describes)
+                && (piece.words().stream().allMatch(word -> LAST.contains(word.plain()))
+                        || piece.words().stream().allMatch(Prelude::describes)
                         || Manner.HEADING.hasAny(piece.words())
                         || (endsWithAColon(piece, text)
                                 && (isFirst

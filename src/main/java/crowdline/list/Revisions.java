@@ -34,7 +34,7 @@ final class Revisions {
             "(?=\\s*(?:[.,;!)\\n]|$|-|please|altogether|completely|for|as|and|this|on|today|too|then|because)(?!\\p{L}))";
 
     private static final Pattern OUT = Pattern.compile("(?<![\\d:.])" + MAY + N + "(?:(?:,? (?:and|&) |, )" + MAY + N
-            + ")?\\s(?:(?:is|are|was|were|has been|have been|falls?|goes|go|comes?) (?:now )?){1,2}(?:out|off|cut|cancelled"
+            + ")?(?:, (?:the|my) [^.,;\\n]{3,30},)?\\s(?:(?:is|are|was|were|has been|have been|falls?|goes|go|comes?) (?:now )?){1,2}(?:out|off|cut|cancelled"
             + "|deleted|dropped|scrapped|scrubbed|gone|removed|not flown)\\b(?! (?:to|of|the|in|at|on)\\b)");
 
     private static final Pattern GOES = Pattern.compile(

@@ -146,7 +146,8 @@ class PrintedAndHurriedTest {
 
     @Test
     void whatIsShownUnderCanopiesIsNoOpening() {
-        assertFlown("Jump\nCanopies open\nunder canopy 3 min with flags\nLandings", "jump canopy-descent canopy-landing");
+        assertFlown(
+                "Jump\nCanopies open\nunder canopy 3 min with flags\nLandings", "jump canopy-descent canopy-landing");
         assertFlown(
                 "Jump\nCanopies open\nunder canopy, stack of four\nunder canopy, spirals\nLandings",
                 "jump canopy-descent canopy-descent canopy-landing");

@@ -45,6 +45,7 @@ public final class Sayings {
     /** Nothing lasts as many minutes: it is an hour of the day. */
     private static final double FIRST_HOUR = 7;
 
+    private static final String COLOUR = "(?:white|red|blue|green|yellow|orange|purple|pink|black|colour)";
     private static final String LEFT_OR_RIGHT = "(left|right)";
 
     private final List<Saying> anywhere = new ArrayList<>(Tops.sayings());
@@ -289,7 +290,8 @@ public final class Sayings {
         add("smoke", "smoke (?:off|out|stop|end)", said(Detail.SMOKE, false));
         add(
                 "smoke",
-                "(?:with |trailing |the |and )*smoke(?: (?:on|system on|go|running))?(?: for)?",
+                "(?:with |trailing |the |and |" + COLOUR + " )*smoke(?: " + COLOUR
+                        + ")*(?: (?:on|system on|go|running))?(?: for)?",
                 said(Detail.SMOKE, true));
     }
 

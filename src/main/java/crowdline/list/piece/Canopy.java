@@ -21,7 +21,17 @@ public final class Canopy {
     private static final Set<String> DELAY = Set.of("delay", "Delay", "DELAY");
 
     private static final Set<String> SHOWN = Set.of(
-            "stack", "biplane", "triplane", "downplane", "plane", "flag", "spiral", "side", "diamond", "train", "swoop");
+            "stack",
+            "biplane",
+            "triplane",
+            "downplane",
+            "plane",
+            "flag",
+            "spiral",
+            "side",
+            "diamond",
+            "train",
+            "swoop");
 
     private static final Set<String> HANGING = Set.of("banner", "streamer");
 
@@ -31,6 +41,9 @@ public final class Canopy {
     private static final String DESCENT = "canopy descent";
     private static final String LANDING = "canopy landing";
     private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT);
+
+    /** With fewer figures it may be all that jumpers do. */
+    private static final int LEAST_FLOWN = 5;
 
     private Canopy() {}
 
@@ -64,6 +77,13 @@ public final class Canopy {
     /** "Parachute drop" ahead of the exit heads the list; who jumps at the exit, jumps. Takes out, and returns, what only heads it. */
     public static List<Draft> read(List<Draft> lines) {
         List<Draft> figures = lines.stream().filter(Draft::isFigure).toList();
+        if (figures.size() > LEAST_FLOWN && figures.stream().noneMatch(Canopy::isSurelyJumped)) {
+            List<Draft> others = figures.stream()
+                    .filter(draft -> draft.means(JUMP) || draft.means(DESCENT))
+                    .toList();
+            lines.removeAll(others);
+            return others;
+        }
         boolean isOfJumpers = figures.stream().anyMatch(draft -> draft.means("freefall") || draft.means(DESCENT));
         if (!isOfJumpers) {
             return List.of();
@@ -81,6 +101,14 @@ public final class Canopy {
         List<Draft> ahead = isHead ? List.of(figures.get(0)) : List.of();
         lines.removeAll(ahead);
         return ahead;
+    }
+
+    /** "Spin, exits away from you", "humpty, canopy down": an aeroplane has a canopy too, and nobody jumps out of it. */
+    private static boolean isSurelyJumped(Draft draft) {
+        Names.Sense sense = draft.sense();
+        return sense != null
+                && !sense.weak()
+                && List.of(JUMP, "freefall", DESCENT, LANDING).contains(sense.figure());
     }
 
     /** "5 out at 1800 m", ahead of their freefall: that many jump. */

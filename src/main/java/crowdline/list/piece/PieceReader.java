@@ -61,7 +61,7 @@ public final class PieceReader {
                 .mapToObj(i -> somebody.is(text, words, i) ? words.get(i) : surelySpelt(words.get(i)))
                 .toList()));
         List<Found> found = saidOnce(spelt, Arrival.isSaid(text, spelt) ? naming.of(spelt, true) : naming.of(spelt));
-        found = found.isEmpty() ? Arrival.of(text, spelt) : found;
+        found = found.isEmpty() ? Arrival.of(text, spelt) : withoutAngles(spelt, found);
         if (found.size() > 1) {
             List<Found> named = found.stream()
                     .filter(figure -> !Between.isCameFrom(spelt, figure.from()))
@@ -140,6 +140,24 @@ public final class PieceReader {
             }
         }
         return once;
+    }
+
+    /** "Spot turn 360 degrees": how far it turns is no second one. */
+    private static List<Found> withoutAngles(List<Word> words, List<Found> found) {
+        List<Found> turns = new ArrayList<>();
+        for (Found next : found) {
+            Found before = turns.isEmpty() ? null : turns.get(turns.size() - 1);
+            boolean isAngle = before != null
+                    && before.to() == next.from()
+                    && before.sense().figure().endsWith(" turn")
+                    && words.subList(next.from(), next.to()).stream()
+                            .allMatch(word ->
+                                    word.number() != null || word.plain().equals("degree"));
+            if (!isAngle) {
+                turns.add(next);
+            }
+        }
+        return turns;
     }
 
     /** "vertical 1/2 roll up" as "1/2 vertical roll up". */

@@ -6,7 +6,9 @@ import java.util.Set;
 
 /** Tells what is called after smoke from smoke that is switched on. */
 final class SmokeNames {
-    private static final Set<String> AFTER_SMOKE = Set.of("on", "off", "out", "stop", "end", "system", "go", "running");
+    private static final Set<String> AFTER_SMOKE = Set.of(
+            "on", "off", "out", "stop", "end", "system", "go", "running", "white", "red", "blue", "green", "yellow",
+            "orange", "purple", "pink", "black");
     private static final Set<String> BEFORE_SMOKE = Set.of("no", "without", "minus", "with", "trailing");
 
     private SmokeNames() {}

@@ -45,6 +45,18 @@ final class Halves {
         return joined;
     }
 
+    /** "2 turns 1/4", not "2 turns, quarter clover". */
+    private static boolean isPartOfATurn(List<Word> words, int at) {
+        return at + 2 < words.size()
+                && words.get(at).number() != null
+                && words.get(at + 1).plain().equals("turn")
+                && words.get(at + 2).plain().endsWith("quarter")
+                && !isHalved(words, at + 3)
+                && (at + 3 == words.size()
+                        || (!words.get(at + 3).plain().startsWith("clover")
+                                && !words.get(at + 3).plain().equals("of")));
+    }
+
     /** Behind "3 turns and a half"; -1 if the words from here on are none. */
     private static int behindTurnsAndAHalf(List<Word> words, int at) {
         int half = at + 3 < words.size() && words.get(at + 3).plain().equals("a") ? at + 4 : at + 3;
@@ -69,6 +81,14 @@ final class Halves {
                 joined.add(new Word(String.valueOf(sum), word.start(), word.end(), sum));
                 joined.add(words.get(i + 1));
                 i = behindTurns - 1;
+                continue;
+            }
+            if (isPartOfATurn(words, i)) {
+                double sum = Objects.requireNonNull(word.number())
+                        + PARTS.getOrDefault(words.get(i + 2).plain(), 0.0);
+                joined.add(new Word(String.valueOf(sum), word.start(), word.end(), sum));
+                joined.add(words.get(i + 1));
+                i += 2;
                 continue;
             }
             int half = i + 2 < words.size() && words.get(i + 2).plain().equals("a") ? i + 3 : i + 2;
