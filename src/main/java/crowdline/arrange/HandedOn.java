@@ -2,6 +2,7 @@ package crowdline.arrange;
 
 import crowdline.layout.Piece;
 import crowdline.layout.Wish;
+import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is told of something that leads to a figure says how that figure begins: a run-in how high and how fast, a climb how
- * high, and a dive how fast. A climb is the way there, and not flown before it.
+ * high, and a dive how fast. A climb is the way there, and not flown before it. A turn begins as high as a pass or a roll right before it.
  */
 final class HandedOn {
     private static final String RUN_IN = "run-in";
@@ -43,6 +44,8 @@ final class HandedOn {
             } else if (is(DIVE, leads) && leads.kt() != null && !leads.own()) {
                 all.set(i + 1, begun(next, null, leads.kt()));
                 all.set(i, with(leads, leads.heightFt(), null));
+            } else if (isLevel(leads) && next.elements().get(0) instanceof Element.Turn) {
+                all.set(i + 1, begun(next, leads.heightFt(), null));
             }
         }
         return all;
@@ -94,6 +97,11 @@ final class HandedOn {
 
     private boolean is(String name, Wish wish) {
         return name.equals(names.get(wish.id()));
+    }
+
+    private static boolean isLevel(Wish wish) {
+        return wish.isFlown()
+                && wish.elements().stream().allMatch(e -> e instanceof Element.Line || e instanceof Element.Roll);
     }
 
     private static Wish begun(Wish wish, @Nullable Double heightFt, @Nullable Double kt) {

@@ -286,29 +286,49 @@ final class Choosing {
                 entries.add(elsewhere);
             }
         }
-        if (isFree && at != null && at.toRight() == toRight) {
-            Entry here = entry(at.place().x(), height, m);
-            double aheadM = ground.joining.straight.needM(at, here);
-            Entry ahead = here.at(here.alongM() + here.way() * aheadM);
-            boolean isInSight = Math.abs(ahead.alongM()) < ground.farthestM();
-            if (wish.isPass()) {
-                double lateM = (ahead.alongM() - seen.alongM()) * ahead.way();
-                if (isInSight && lateM > 0 && lateM < LATE_S * ahead.mps()) {
-                    entries.add(ahead);
-                }
-                return entries;
-            }
-            if (Math.abs(here.alongM()) < ground.farthestM()) {
-                entries.add(here);
-                if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
-                    entries.add(here.away(at.place().y()));
-                }
-                if (aheadM > 0 && isInSight) {
-                    entries.add(ahead);
-                }
-            }
+        if (at != null && at.toRight() == toRight && wish.alongM() == null) {
+            entries.addAll(onward(wish, at, seen, m));
         }
         return entries;
+    }
+
+    /** Where it may begin without a turn back: where the aircraft is, and as soon as it has its height and speed. */
+    private List<Entry> onward(Wish wish, FlightState at, Entry seen, Measured m) {
+        Entry here = seen.at(at.place().x());
+        double aheadM = ground.joining.straight.needM(at, here);
+        Entry ahead = here.at(here.alongM() + here.way() * aheadM);
+        double beyondM = (ahead.alongM() - seen.alongM()) * ahead.way();
+        End end = wish.end();
+        if (end != null) {
+            // Further out than the end of the line is still that end.
+            double reachM = ground.area.halfGiven() ? Math.max(m.rightM(), -m.leftM()) : 0;
+            boolean leadsThere = end == (ahead.toRight() ? End.RIGHT : End.LEFT);
+            return leadsThere
+                            && beyondM > 0
+                            && isWithin(ahead, (m.turnsRound() ? ground.mostM() : ground.farthestM()) - reachM)
+                    ? List.of(ahead)
+                    : List.of();
+        }
+        if (wish.isPass()) {
+            return isWithin(ahead, ground.farthestM()) && beyondM > 0 && beyondM < LATE_S * ahead.mps()
+                    ? List.of(ahead)
+                    : List.of();
+        }
+        List<Entry> onward = new ArrayList<>();
+        if (isWithin(here, ground.farthestM())) {
+            onward.add(here);
+            if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
+                onward.add(here.away(at.place().y()));
+            }
+            if (aheadM > 0 && isWithin(ahead, ground.farthestM())) {
+                onward.add(ahead);
+            }
+        }
+        return onward;
+    }
+
+    private static boolean isWithin(Entry entry, double mostM) {
+        return Math.abs(entry.alongM()) < mostM;
     }
 
     /** About how far out of an area that was given the way there leads, metres. */

@@ -97,6 +97,11 @@ final class Ground {
         return Math.min(area.halfGiven() ? area.halfM() : drawn, Joining.OUT_OF_SIGHT_M);
     }
 
+    /** How far from the middle of the line anything is flown, metres. */
+    double mostM() {
+        return area.halfGiven() ? area.halfM() : Joining.OUT_OF_SIGHT_M;
+    }
+
     /** The lowest a figure can begin, metres: what turns down in the wind takes more height one way than the other. */
     double lowestM(Measured m) {
         return area.baseM() - m.downM() + MARGIN_M;
@@ -118,7 +123,7 @@ final class Ground {
         }
         End end = wish.end();
         End wanted = end != null ? end : End.CENTRE;
-        if (end == null && m.turnsRound()) {
+        if (m.turnsRound() && (end == null || end == (m.toRight() ? End.RIGHT : End.LEFT))) {
             return m.way() * turnsAtM(m);
         }
         double slowsM = wish.enters() != EntrySpeed.SLOW ? 0 : m.toRight() ? m.rightM() : m.leftM();
@@ -142,8 +147,7 @@ final class Ground {
                                 m.end().speedMps(),
                                 Units.mpsFromKt(trial.usual().passKt()))
                 - endM;
-        double mostM = area.halfGiven() ? area.halfM() - reachM : Joining.OUT_OF_SIGHT_M;
-        return Math.max(AT_END * area.spreadM() - reachM, Math.min(backM, mostM));
+        return Math.max(AT_END * area.spreadM() - reachM, Math.min(backM, mostM() - (area.halfGiven() ? reachM : 0)));
     }
 
     /** Which way it takes off or lands: as wanted, else into the wind, else as given. */

@@ -67,6 +67,8 @@ record Measured(
     private static final double FASTER = 1.15;
 
     private static final double HARDLY_FASTER = 1.05;
+    /** A pass as much slower than it is told is nothing to come round for, as a share; by judgement. */
+    private static final double TOLD_PASS = 0.95;
 
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
     /** How steeply it turns back along the line from a few degrees off it, as a tangent, and how soon; as runs are flown. */
@@ -85,7 +87,8 @@ record Measured(
     static Measured of(Wish wish, FigureTrial trial, boolean toRight, double heightM, boolean looksFurther) {
         double usual = usualMps(wish, trial, heightM);
         if (wish.kt() != null) {
-            return at(usual, wish, trial, toRight, heightM);
+            Measured told = at(usual, wish, trial, toRight, heightM);
+            return wish.isPass() ? told.between(TOLD_PASS * usual, told.fastestMps()) : told;
         }
         Measured first = at(usual, wish, trial, toRight, heightM);
         if (wish.heightFt() == null && !wish.own() && first.isFarLow()) {

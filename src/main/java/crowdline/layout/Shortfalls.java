@@ -14,6 +14,8 @@ final class Shortfalls {
     private static final double NEAR_KT = 5;
 
     private static final double NEAR_SHARE = 0.03;
+    /** The same of a pass, whose speed nobody sees so exactly. */
+    private static final double NEAR_PASS = 0.055;
     /** How far off a told height is not worth a word, feet, and low down as a share of it; tuned. */
     private static final double NEAR_FT = 100;
 
@@ -146,7 +148,7 @@ final class Shortfalls {
     private void speed() {
         Double told = wish.kt();
         double has = Units.ktFromMps(from.speedMps());
-        if (told != null && Math.abs(has - told) > Math.max(NEAR_KT, NEAR_SHARE * told)) {
+        if (told != null && Math.abs(has - told) > Math.max(NEAR_KT, (wish.isPass() ? NEAR_PASS : NEAR_SHARE) * told)) {
             findings.add(new LaidOut.Finding(
                     wish.id(),
                     String.format(

@@ -82,9 +82,10 @@ final class Straight {
     double heightM(FlightState at, Entry to) {
         double up = to.heightM() - at.place().z();
         double v = at.speedMps();
-        double then = Math.max(to.slowestMps(), Math.min(v, to.fastestMps()));
-        // Height and speed together are won by the power to spare, whichever of them is short.
         double low = up > Fit.LEVEL_M ? up : 0;
+        // Speed that is not needed is height.
+        double then = Math.max(to.slowestMps(), Math.min(v, low > 0 ? to.mps() : to.fastestMps()));
+        // Height and speed together are won by the power to spare, whichever of them is short.
         double energyM = low + (then * then - v * v) / (2 * Units.G_MPS2);
         boolean isShort = low > 0 || then > v;
         double won = then > Math.max(v, Leading.GOOD_TIME * climbing.mostLevelMps())
@@ -97,7 +98,8 @@ final class Straight {
         double dive = up < -Fit.HIGH_M ? -up * 3 : 0;
         double settled =
                 up > Fit.LEVEL_M ? settledM(v, up / Fit.LEVEL_M) : up < -Fit.HIGH_M ? settledM(v, -up / Fit.HIGH_M) : 0;
-        double slow = then < v ? slowM(afterClimbing(v, low, to), to) : 0;
+        double comes = afterClimbing(v, low, to);
+        double slow = comes > to.fastestMps() ? slowM(comes, to) : 0;
         return Math.min(Math.max(Math.max(won, settled), Math.max(dive, slow)), 6_000);
     }
 

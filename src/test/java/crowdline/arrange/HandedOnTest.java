@@ -87,6 +87,22 @@ class HandedOnTest {
         assertThat(Units.ktFromMps(flown(list, "dive").entryMps())).isLessThan(150);
     }
 
+    /** It climbed 700 ft straight on, and turned back for the room that took. */
+    @Test
+    void aTurnBehindALowPassBeginsAsLow() {
+        FigureFlight wingOver =
+                flown("low pass at 150 ft from the right\nwing-over\nlow pass from the left", "wing-over");
+
+        assertThat(Units.ftFromM(wingOver.lowestM())).isBetween(100.0, 250.0);
+    }
+
+    /** Nobody pulls into a loop at 150 ft because a pass was told so. */
+    @Test
+    void aLoopBehindALowPassDoesNot() {
+        assertThat(Units.ftFromM(flown("low pass at 150 ft\nloop", "loop").lowestM()))
+                .isGreaterThan(400);
+    }
+
     private static double seconds(FigureFlight figure) {
         return figure.endS() - figure.startS();
     }

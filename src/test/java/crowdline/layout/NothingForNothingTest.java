@@ -117,4 +117,35 @@ class NothingForNothingTest {
         double middleM = (pass.from().place().x() + pass.to().place().x()) / 2;
         assertThat(Math.abs(middleM)).isLessThan(3.5 * pass.from().speedMps());
     }
+
+    /** At an end of the line that was told, it turned back for 400 ft or 30 kt that a little further out would have given. */
+    @Test
+    void anEndThatIsToldMayBeALittleFurtherOut() {
+        LaidOut laid = laid(
+                trial("piston fighter", 0, 0),
+                Venue.Limits.NONE,
+                a("low pass").toRight(true).heightFt(100).kt(280),
+                a("half Cuban").at(End.RIGHT).heightFt(500).kt(260),
+                a("loop").at(End.CENTRE).heightFt(500).kt(270),
+                a("Derry turn").at(End.LEFT).heightFt(300).kt(230));
+
+        assertThat(laid.pieces()).extracting(Piece::transit).doesNotContain(Transit.TURNS_BACK);
+        assertThat(figure(laid, "half Cuban").from().place().x()).isPositive();
+        assertThat(figure(laid, "Derry turn").from().place().x()).isNegative();
+        assertThat(laid.findings()).isEmpty();
+    }
+
+    /** 20 kt that a wing-over had lost were come round for, half a minute long. */
+    @Test
+    void aPassAsNearTheSpeedItIsToldAsItCanBeIsNotComeRoundFor() {
+        LaidOut laid = laid(
+                trial("piston fighter", 0, 0),
+                Venue.Limits.NONE,
+                a("low pass").toRight(false).heightFt(100).kt(300),
+                a("wing-over").at(End.LEFT).heightFt(100),
+                a("low pass").toRight(true).heightFt(100).kt(280));
+
+        assertThat(laid.pieces()).extracting(Piece::transit).doesNotContain(Transit.TURNS_BACK);
+        assertThat(laid.findings()).isEmpty();
+    }
 }
