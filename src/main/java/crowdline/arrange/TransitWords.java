@@ -51,6 +51,11 @@ record TransitWords(String title, String look) {
                                 climbs ? "climbing and coming round again" : "coming round again",
                                 (climbs ? "It climbs all the way round behind" : "It goes all the way round behind")
                                         + ", to come in from the " + from + " again.");
+            case TURNS_UP ->
+                new TransitWords(
+                        "climbing turn",
+                        "It pulls up as it turns away from you, speed turning into height, and comes back from the "
+                                + from + ".");
             case ROLLS_UPRIGHT -> new TransitWords("rolling upright", "Half a roll, and it is the right way up again.");
         };
     }

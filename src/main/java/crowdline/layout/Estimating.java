@@ -47,7 +47,7 @@ final class Estimating {
         int turns = 0;
         for (Piece piece : way) {
             seconds += piece.seconds();
-            turns += piece.transit() == Transit.TURNS_BACK && !Fit.isAcross(piece.from()) ? 1 : 0;
+            turns += piece.turns() && !Fit.isAcross(piece.from()) ? 1 : 0;
         }
         return worthS(seconds) + (turns > 1 ? TWICE_S : 0);
     }

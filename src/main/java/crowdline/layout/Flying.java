@@ -189,7 +189,7 @@ final class Flying {
 
     private void join(Piece piece) {
         Wish asked = turnBack;
-        if (asked != null && piece.transit() == Transit.TURNS_BACK) {
+        if (asked != null && piece.turns()) {
             pieces.add(piece.as(asked));
             turnBack = null;
         } else {

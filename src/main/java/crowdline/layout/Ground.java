@@ -57,7 +57,10 @@ final class Ground {
         this.trial = trial;
         this.area = area;
         work = new Work(trial);
-        joining = new Joining(trial, area.baseM(), area.halfGiven() ? area.halfM() : Double.POSITIVE_INFINITY);
+        Double ceiling = area.ceilingM();
+        double mostM = ceiling == null ? Double.POSITIVE_INFINITY : ceiling;
+        double reachM = area.halfGiven() ? area.halfM() : Double.POSITIVE_INFINITY;
+        joining = new Joining(trial, area.baseM(), mostM, reachM);
     }
 
     /** Whether it can be flown at all. */
@@ -94,12 +97,12 @@ final class Ground {
     /** How far from the middle of the line a figure may be begun, metres. */
     double farthestM() {
         double drawn = Math.max(FARTHEST_M, FARTHEST_SPREADS * area.spreadM());
-        return Math.min(area.halfGiven() ? area.halfM() : drawn, Joining.OUT_OF_SIGHT_M);
+        return Math.min(area.halfGiven() ? area.halfM() : drawn, Runs.OUT_OF_SIGHT_M);
     }
 
     /** How far from the middle of the line anything is flown, metres. */
     double mostM() {
-        return area.halfGiven() ? area.halfM() : Joining.OUT_OF_SIGHT_M;
+        return area.halfGiven() ? area.halfM() : Runs.OUT_OF_SIGHT_M;
     }
 
     /** The lowest a figure can begin, metres: what turns down in the wind takes more height one way than the other. */

@@ -2,7 +2,6 @@ package crowdline.layout;
 
 import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
-import crowdline.measure.Units;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,11 +36,7 @@ final class Joining {
     static final double BACK_RADII = 3.7;
 
     private static final int MOST_FURTHER = 4;
-    /** Nothing is flown to further along the line, metres: a round number within what a show file takes for plausible. */
-    static final double OUT_OF_SIGHT_M = 4_800;
-
     private static final double STEP_S = 3;
-    private static final int MOST_TRIES = 6;
     private static final int MOST_ROUNDS = 3;
     /** A change of height that is worth a word, metres. */
     static final double CLIMB_M = 40;
@@ -50,10 +45,6 @@ final class Joining {
     private static final double LITTLE_DEG = 5;
 
     private static final double SLOWING = 0.85;
-    /** Feet: higher than that no element can be told to lead. */
-    private static final double HIGHEST_FT = 60_000;
-    /** A glider is told to stay as high as it can. */
-    private static final double AS_HIGH_AS_IT_CAN_M = 400;
     /** So far past where a figure would have begun best it is begun all the same, rather than flying round, seconds. */
     private static final double PAST_S = 4;
 
@@ -67,18 +58,23 @@ final class Joining {
     private final Climbing climbing;
     private final Fit fit;
     private final Leading leading;
+    private final Runs runs;
+    private final TurningBack turning;
     final Straight straight;
     final Estimating estimating;
 
     /**
      * @param baseM where figures are flown, metres above the datum
+     * @param mostM nothing between figures goes higher, metres above the datum; infinite if nobody gave a ceiling
      * @param reachM how far left and right of the datum it may come, metres; infinite if nobody gave it
      */
-    Joining(FigureTrial trial, double baseM, double reachM) {
+    Joining(FigureTrial trial, double baseM, double mostM, double reachM) {
         this.trial = trial;
         climbing = Climbing.of(trial, baseM + CLIMBS_AT_M);
         fit = new Fit(climbing.sinks());
         straight = new Straight(trial, climbing, reachM);
+        runs = new Runs(climbing);
+        turning = new TurningBack(trial, climbing, straight, runs, mostM);
         estimating = new Estimating(straight);
         leading = new Leading(trial, climbing, straight, estimating, baseM);
     }
@@ -153,14 +149,14 @@ final class Joining {
         }
         int way = at.toRight() ? 1 : -1;
         double inM = straight.asideM(at, at.place().y() - to.awayM());
-        double mostM = Math.min(straight.reachM(), OUT_OF_SIGHT_M);
+        double mostM = Math.min(straight.reachM(), Runs.OUT_OF_SIGHT_M);
         // Most of the way in does where all of it leads too far along.
         double alongM = way * Math.min(way * at.place().x() + inM, mostM);
         if (way * (alongM - at.place().x()) < MOST_OF_IT * inM) {
             return null;
         }
         // What it slows down to in the end it does not turn round at.
-        List<Element> run = List.of(run(at, alongM, leading.lead(to, at).from()));
+        List<Element> run = List.of(runs.to(at, alongM, leading.lead(to, at).from()));
         FigureTrial.Outcome out = trial.fly(run, at);
         return out.flown() ? Piece.transit(Transit.COMES_IN, run, at, out) : null;
     }
@@ -208,14 +204,14 @@ final class Joining {
                 double backM = to.alongM() - to.way() * BACK_RADII * straight.radiusM(at, to);
                 boolean further = (backM - at.place().x()) * to.way() < 0;
                 double wayM = further ? backM : at.place().x() - to.way() * BACK_RADII * straight.radiusM(at, to);
-                Piece back = turnBack(at, Entry.anyhow(wayM, to.awayM(), to.heightM(), to.mps(), !to.toRight()));
+                Piece back = turning.back(at, Entry.anyhow(wayM, to.awayM(), to.heightM(), to.mps(), !to.toRight()));
                 if (back == null) {
                     return null;
                 }
                 pieces.add(back);
                 at = back.to();
             }
-            Piece back = turnBack(at, to);
+            Piece back = turning.back(at, to);
             if (back == null) {
                 return null;
             }
@@ -285,25 +281,9 @@ final class Joining {
         if (restM < NEAR_M) {
             return null;
         }
-        List<Element> run = List.of(run(at, to.alongM(), to));
+        List<Element> run = List.of(runs.to(at, to.alongM(), to));
         FigureTrial.Outcome out = trial.fly(run, at);
         return out.flown() ? Piece.transit(name(at, to, out, first), run, at, out) : null;
-    }
-
-    private Element.Run run(FlightState at, double alongM, Entry to) {
-        double mps = sinks() ? Gliding.aimedMps(at.speedMps(), to) : to.mps();
-        return new Element.Run(Math.rint(alongM), Math.rint(to.awayM()), feet(at, to), knots(mps), 1);
-    }
-
-    private double feet(FlightState at, Entry to) {
-        double wanted = climbing.sinks()
-                ? Math.max(Math.max(at.place().z(), to.heightM()), 0) + AS_HIGH_AS_IT_CAN_M
-                : to.heightM();
-        return Math.min(Math.rint(Units.ftFromM(wanted)), HIGHEST_FT);
-    }
-
-    private static double knots(double mps) {
-        return Math.rint(Units.ktFromMps(mps) * 10) / 10;
     }
 
     private static Transit name(FlightState at, Entry to, FigureTrial.Outcome out, boolean first) {
@@ -321,63 +301,5 @@ final class Joining {
             return Transit.COMES_IN;
         }
         return to.mps() < SLOWING * at.speedMps() ? Transit.SLOWS_DOWN : Transit.FLIES_ON;
-    }
-
-    /** A place along the line, no further from its middle than anybody sees. */
-    private static double seen(double alongM) {
-        return Math.max(-OUT_OF_SIGHT_M, Math.min(alongM, OUT_OF_SIGHT_M));
-    }
-
-    /** Out, round and back; null if it cannot be flown at all. */
-    private @Nullable Piece turnBack(FlightState at, Entry wanted) {
-        Entry to = wanted.at(seen(wanted.alongM()));
-        int outWay = at.toRight() ? 1 : -1;
-        double extraM = 0;
-        Piece best = null;
-        for (int i = 0; i < MOST_TRIES; i++) {
-            List<Element> elements = new ArrayList<>();
-            double outM = seen(at.place().x() + outWay * extraM);
-            if ((outM - at.place().x()) * outWay >= NEAR_M) {
-                elements.add(run(at, outM, to));
-            }
-            elements.add(new Element.Reposition(
-                    Math.rint(to.alongM()),
-                    Math.rint(to.awayM()),
-                    feet(at, to),
-                    knots(to.mps()),
-                    straight.bankDeg(at, to),
-                    1));
-            FigureTrial.Outcome out = trial.fly(elements, at);
-            if (!out.flown()) {
-                return best;
-            }
-            best = Piece.transit(Transit.TURNS_BACK, elements, at, out);
-            double moreM = moreM(out.end(), to);
-            if (moreM == 0) {
-                return best;
-            }
-            if (outM != at.place().x() + outWay * extraM) {
-                return best;
-            }
-            extraM += Math.max(moreM, NEAR_M);
-        }
-        return best;
-    }
-
-    /** How much further out the turn must begin, metres; 0 if it leads there. */
-    private double moreM(FlightState end, Entry to) {
-        double pastM = (end.place().x() - to.alongM()) * to.way();
-        double lowM = climbing.sinks() ? 0 : Fit.lowM(end, to);
-        double more = pastM > NEAR_M ? pastM / 2 : 0;
-        if (lowM > Fit.LEVEL_M) {
-            double climbsM = lowM / Math.max(trial.climbs(to.mps(), to.heightM()), 0.04);
-            more = Math.max(more, (climbsM + straight.settlesM(end, lowM / Fit.LEVEL_M)) / 2);
-        } else if (lowM < -Fit.HIGH_M) {
-            more = Math.max(more, (-1.5 * lowM + straight.settlesM(end, -lowM / Fit.HIGH_M)) / 2);
-        }
-        if (end.speedMps() < to.slowestMps() || end.speedMps() > to.fastestMps()) {
-            more = Math.max(more, Math.max(2.5 * to.mps(), straight.heightM(end, to) / 2));
-        }
-        return more;
     }
 }

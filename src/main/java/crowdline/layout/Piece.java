@@ -72,6 +72,11 @@ public record Piece(
         return new Piece(asked, null, elements, seconds, from, to, lack, lowestM);
     }
 
+    /** Whether it is flown to come back the other way. */
+    boolean turns() {
+        return transit == Transit.TURNS_BACK || transit == Transit.TURNS_UP;
+    }
+
     public boolean isTransit() {
         return transit != null;
     }

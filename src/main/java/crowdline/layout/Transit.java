@@ -10,5 +10,7 @@ public enum Transit {
     /** Back to the display line from further out, along it. */
     COMES_IN,
     TURNS_BACK,
+    /** The same, pulled up into a climb that trades speed for height. */
+    TURNS_UP,
     ROLLS_UPRIGHT
 }

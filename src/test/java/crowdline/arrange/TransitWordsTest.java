@@ -19,11 +19,15 @@ class TransitWordsTest {
     private static final Catalogue CATALOGUE = CatalogueFile.shipped();
 
     private static List<Figure> flown(String list) {
+        return flown(list, "aerobatic glider");
+    }
+
+    private static List<Figure> flown(String list, String kind) {
         return new ShowArranging(CATALOGUE)
                 .add(
                         ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null),
                         new ListReader(CATALOGUE).read(list),
-                        id -> KindsFile.shipped().named("aerobatic glider").airframe(id, "The glider", Sliders.TYPICAL),
+                        id -> KindsFile.shipped().named(kind).airframe(id, "The aircraft", Sliders.TYPICAL),
                         new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null))
                 .act()
                 .figures();
@@ -36,5 +40,17 @@ class TransitWordsTest {
         assertThat(towed).extracting(Figure::shownName).startsWith("on the tow", "tow release");
         assertThat(towed.get(0).look()).endsWith("here it comes, still on its rope.");
         assertThat(flown("low pass, loop")).extracting(Figure::shownName).startsWith("running in", "low pass");
+    }
+
+    @Test
+    void aTurnBackOverAClimbIsCalledOne() {
+        List<Figure> flown = flown("slow roll from the left, spin from the right", "large biplane");
+
+        assertThat(flown).extracting(Figure::shownName).contains("climbing turn");
+        assertThat(flown)
+                .filteredOn(figure -> figure.shownName().equals("climbing turn"))
+                .extracting(Figure::look)
+                .containsExactly("It pulls up as it turns away from you, speed turning into height, and comes back from"
+                        + " the right.");
     }
 }

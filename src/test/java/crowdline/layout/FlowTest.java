@@ -27,9 +27,7 @@ class FlowTest {
     }
 
     private static long turns(List<Piece> pieces) {
-        return pieces.stream()
-                .filter(piece -> piece.transit() == Transit.TURNS_BACK)
-                .count();
+        return pieces.stream().filter(Piece::turns).count();
     }
 
     @ParameterizedTest

@@ -30,9 +30,7 @@ class GliderFlowTest {
     }
 
     private static long turns(LaidOut laid) {
-        return laid.pieces().stream()
-                .filter(piece -> piece.transit() == Transit.TURNS_BACK)
-                .count();
+        return laid.pieces().stream().filter(Piece::turns).count();
     }
 
     @Test

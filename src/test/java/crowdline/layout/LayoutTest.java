@@ -254,8 +254,7 @@ class LayoutTest {
 
         assertThat(figure(laid, 3).from().toRight()).isEqualTo(toRight);
         assertThat(figure(laid, 1).to().toRight()).isNotEqualTo(toRight);
-        assertThat(laid.pieces().stream().filter(p -> p.transit() == Transit.TURNS_BACK))
-                .isEmpty();
+        assertThat(laid.pieces().stream().filter(Piece::turns)).isEmpty();
     }
 
     @Test

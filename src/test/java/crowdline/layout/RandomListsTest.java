@@ -197,7 +197,7 @@ class RandomListsTest {
     @Test
     void noWayIsOverBeforeItIsSeen() {
         everyPiece((list, piece, flown) -> {
-            if (piece.isTransit() && piece.transit() != Transit.TURNS_BACK) {
+            if (piece.isTransit() && !piece.turns()) {
                 assertThat(piece.seconds()).as(told(list, piece)).isGreaterThan(0.9);
             }
         });
@@ -229,7 +229,7 @@ class RandomListsTest {
             boolean on = false;
             for (Piece piece : act.pieces()) {
                 // From across the line it turns off and comes back: that is once.
-                boolean turnsBack = piece.transit() == Transit.TURNS_BACK && !Fit.isAcross(piece.from());
+                boolean turnsBack = piece.turns() && !Fit.isAcross(piece.from());
                 turns = piece.isTransit() ? turns + (turnsBack ? 1 : 0) : 0;
                 ways += piece.isTransit() && !on ? 1 : 0;
                 twice += turnsBack && turns == 2 ? 1 : 0;
