@@ -110,8 +110,22 @@ final class Prelude {
             "latest");
 
     /** "Last one: smoke on, pull up." */
-    private static final Set<String> LAST =
-            Set.of("last", "final", "the", "and", "1", "thing", "figure", "item", "for");
+    private static final Set<String> LAST = Set.of(
+            "last",
+            "final",
+            "the",
+            "and",
+            "1",
+            "thing",
+            "figure",
+            "item",
+            "for",
+            "goodbye",
+            "farewell",
+            "middle",
+            "bit",
+            "finale",
+            "opener");
 
     private static final int LONGEST_OF_THE_LETTER = 8;
 
@@ -199,9 +213,13 @@ final class Prelude {
                 || Condition.isAll(piece.words())) {
             return true;
         }
+        boolean isLast = piece.words().stream().allMatch(word -> LAST.contains(word.plain()));
+        if (isLast && endsWithAColon(piece, text)) {
+            return true;
+        }
         return !piece.isSilent()
                 && !piece.isDetail()
-                && (piece.words().stream().allMatch(word -> LAST.contains(word.plain()))
+                && (isLast
                         || piece.words().stream().allMatch(Prelude::describes)
                         || Manner.HEADING.hasAny(piece.words())
                         || (endsWithAColon(piece, text)

@@ -109,6 +109,27 @@ class SaidInPassingTest {
     }
 
     @Test
+    void whereInTheActItIsSaysNothingOfTheFigure() {
+        assertFlown("loop\nfor goodbye: slow roll\nspin", "loop slow-roll spin");
+        assertThat(read("loop\nMiddle bit: spin, two turns\nslow roll").get(1).place())
+                .isNull();
+    }
+
+    /** "2 does a steep turn" says who. */
+    @Test
+    void aNumberThatDoesSomethingCountsNothing() {
+        assertThat(read("4) 2 does a steep turn in front of the crowd").get(0).count())
+                .isNull();
+        assertThat(read("4) 2 steep turns in front of the crowd").get(0).count())
+                .isEqualTo(2);
+    }
+
+    @Test
+    void horsepowerIsNoTurn() {
+        assertFlown("Wee biplane, 180 hp, checked wings.\nloop\nspin\nslow roll", "loop spin slow-roll");
+    }
+
+    @Test
     void smokeHasColours() {
         assertFlown("loop. Smoke white.\nspin\nslow roll. Smoke red.", "loop spin slow-roll");
     }

@@ -50,7 +50,7 @@ final class Counts {
         addOfFigure(
                 "¤",
                 "(?<!last )(?<!next )(?<!first )(?<!\\d and )(?:x )?" + Sayings.NUM
-                        + " (?!ship|aircraft|aeroplane|plane|man |g |sided |cornered |diamond |box )(?:x |time |consecutive |successive |more"
+                        + " (?!ship|doe |goe |flie |aircraft|aeroplane|plane|man |g |sided |cornered |diamond |box )(?:x |time |consecutive |successive |more"
                         + " )?(?=(?:[a-z]+ ){0,3}¤)",
                 (draft, found) -> !(isOfTwo(draft) && Measured.group(found, 1) > 2) && count(1).say(draft, found));
         addOfFigure(" x | time ", "(?:x |time )" + Sayings.NUM, count(1));

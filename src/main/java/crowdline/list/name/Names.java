@@ -55,7 +55,7 @@ public final class Names {
     /** A quarter of what begins with these is a quarter roll; a quarter of anything else is no such figure. */
     private static final Set<String> LINES = Set.of("vertical", "45");
 
-    private static final Set<String> UNITS = Set.of("kt", "ft", "metre", "m", "mph", "kmh", "km");
+    private static final Set<String> UNITS = Set.of("kt", "ft", "metre", "m", "mph", "kmh", "km", "hp");
 
     private static final Set<String> DOES =
             Set.of("a", "the", "and", "i", "he", "she", "they", "big", "last", "final", "left", "right", "to");
