@@ -50,13 +50,13 @@ final class HalfRolls {
         } else if (isRoll && !inverted && endsWithRoll(last)) {
             open.set(
                     open.size() - 1,
-                    flying(last, last.elements().subList(0, last.elements().size() - 1)));
+                    last.flying(last.elements().subList(0, last.elements().size() - 1)));
             open.add(wish);
         } else if (isRoll && inverted) {
             open.add(wish);
             inverted = false;
         } else if (inverted && beginsWithRoll(wish)) {
-            open.add(flying(wish, wish.elements().subList(1, wish.elements().size())));
+            open.add(wish.flying(wish.elements().subList(1, wish.elements().size())));
             inverted = false;
         } else {
             begin(wish);
@@ -123,22 +123,6 @@ final class HalfRolls {
 
     private static boolean agree(@Nullable Object first, @Nullable Object next) {
         return first == null || next == null || first.equals(next);
-    }
-
-    private static Wish flying(Wish wish, List<Element> elements) {
-        return new Wish(
-                wish.id(),
-                wish.name(),
-                elements,
-                wish.own(),
-                wish.enters(),
-                wish.end(),
-                wish.alongM(),
-                wish.toRight(),
-                wish.heightFt(),
-                wish.kt(),
-                wish.seconds(),
-                wish.role());
     }
 
     private static Wish together(List<Wish> parts) {

@@ -6,6 +6,7 @@ import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,7 +44,7 @@ final class HandedOn {
                 all.set(i + 1, begun(next, leads.heightFt(), null));
             } else if (is(DIVE, leads) && leads.kt() != null && !leads.own()) {
                 all.set(i + 1, begun(next, null, leads.kt()));
-                all.set(i, with(leads, leads.heightFt(), null));
+                all.set(i, leads.beginning(leads.heightFt(), null));
             } else if (isLevel(leads) && next.elements().get(0) instanceof Element.Turn) {
                 all.set(i + 1, begun(next, leads.heightFt(), null));
             }
@@ -62,7 +63,7 @@ final class HandedOn {
                 continue;
             }
             all.addAll(pieces.subList(i + 1, climbs));
-            all.add(flown(piece, pieces.get(climbs)));
+            all.add(pieces.get(climbs).as(Objects.requireNonNull(piece.wish())));
             i = climbs;
         }
         return all;
@@ -91,10 +92,6 @@ final class HandedOn {
         return most;
     }
 
-    private static Piece flown(Piece climb, Piece way) {
-        return new Piece(climb.wish(), null, way.elements(), way.seconds(), way.from(), way.to(), null, way.lowestM());
-    }
-
     private boolean is(String name, Wish wish) {
         return name.equals(names.get(wish.id()));
     }
@@ -105,22 +102,6 @@ final class HandedOn {
     }
 
     private static Wish begun(Wish wish, @Nullable Double heightFt, @Nullable Double kt) {
-        return with(wish, wish.heightFt() == null ? heightFt : wish.heightFt(), wish.kt() == null ? kt : wish.kt());
-    }
-
-    private static Wish with(Wish wish, @Nullable Double heightFt, @Nullable Double kt) {
-        return new Wish(
-                wish.id(),
-                wish.name(),
-                wish.elements(),
-                wish.own(),
-                wish.enters(),
-                wish.end(),
-                wish.alongM(),
-                wish.toRight(),
-                heightFt,
-                kt,
-                wish.seconds(),
-                wish.role());
+        return wish.beginning(wish.heightFt() == null ? heightFt : wish.heightFt(), wish.kt() == null ? kt : wish.kt());
     }
 }

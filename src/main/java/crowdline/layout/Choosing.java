@@ -298,21 +298,11 @@ final class Choosing {
         double aheadM = ground.joining.straight.needM(at, here);
         Entry ahead = here.at(here.alongM() + here.way() * aheadM);
         double beyondM = (ahead.alongM() - seen.alongM()) * ahead.way();
-        End end = wish.end();
-        if (end != null) {
-            // Further out than the end of the line is still that end.
-            double reachM = ground.area.halfGiven() ? Math.max(m.rightM(), -m.leftM()) : 0;
-            boolean leadsThere = end == (ahead.toRight() ? End.RIGHT : End.LEFT);
-            return leadsThere
-                            && beyondM > 0
-                            && isWithin(ahead, (m.turnsRound() ? ground.mostM() : ground.farthestM()) - reachM)
-                    ? List.of(ahead)
-                    : List.of();
-        }
-        if (wish.isPass()) {
-            return isWithin(ahead, ground.farthestM()) && beyondM > 0 && beyondM < LATE_S * ahead.mps()
-                    ? List.of(ahead)
-                    : List.of();
+        if (wish.end() != null || wish.isPass()) {
+            boolean may = wish.end() != null
+                    ? wish.end() == End.ahead(ahead.toRight()) && isStillThatEnd(ahead, m)
+                    : beyondM < LATE_S * ahead.mps() && isWithin(ahead, ground.farthestM());
+            return may && beyondM > 0 ? List.of(ahead) : List.of();
         }
         List<Entry> onward = new ArrayList<>();
         if (isWithin(here, ground.farthestM())) {
@@ -325,6 +315,12 @@ final class Choosing {
             }
         }
         return onward;
+    }
+
+    /** Further out than the end of the line is still that end. */
+    private boolean isStillThatEnd(Entry ahead, Measured m) {
+        double reachM = ground.area.halfGiven() ? Math.max(m.rightM(), -m.leftM()) : 0;
+        return isWithin(ahead, (m.turnsRound() ? ground.mostM() : ground.farthestM()) - reachM);
     }
 
     private static boolean isWithin(Entry entry, double mostM) {

@@ -4,5 +4,10 @@ package crowdline.layout;
 public enum End {
     LEFT,
     CENTRE,
-    RIGHT
+    RIGHT;
+
+    /** The one that somebody flies to. */
+    static End ahead(boolean toRight) {
+        return toRight ? RIGHT : LEFT;
+    }
 }

@@ -126,7 +126,7 @@ final class Ground {
         }
         End end = wish.end();
         End wanted = end != null ? end : End.CENTRE;
-        if (m.turnsRound() && (end == null || end == (m.toRight() ? End.RIGHT : End.LEFT))) {
+        if (m.turnsRound() && (end == null || end == End.ahead(m.toRight()))) {
             return m.way() * turnsAtM(m);
         }
         double slowsM = wish.enters() != EntrySpeed.SLOW ? 0 : m.toRight() ? m.rightM() : m.leftM();

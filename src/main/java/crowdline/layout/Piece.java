@@ -68,7 +68,7 @@ public record Piece(
     }
 
     /** The same, asked for as a figure of the act. */
-    Piece as(Wish asked) {
+    public Piece as(Wish asked) {
         return new Piece(asked, null, elements, seconds, from, to, lack, lowestM);
     }
 

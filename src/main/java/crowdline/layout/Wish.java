@@ -58,6 +58,16 @@ public record Wish(
         elements = List.copyOf(elements);
     }
 
+    /** The same, flown by other elements. */
+    public Wish flying(List<Element> others) {
+        return new Wish(id, name, others, own, enters, end, alongM, toRight, heightFt, kt, seconds, role);
+    }
+
+    /** The same, begun elsewhere: what is null is free. */
+    public Wish beginning(@Nullable Double otherFt, @Nullable Double otherKt) {
+        return new Wish(id, name, elements, own, enters, end, alongM, toRight, otherFt, otherKt, seconds, role);
+    }
+
     /** Flies it from somewhere. */
     FigureTrial.Outcome flown(FigureTrial trial, FlightState from) {
         return own ? trial.fly(elements, from) : trial.drawn(elements, from);

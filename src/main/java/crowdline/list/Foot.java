@@ -29,8 +29,10 @@ final class Foot {
             "\\W*(?:(?:first|second|third|last|final|1st|2nd|3rd) (?:half|part|section|phase|block|segment)"
                     + "|(?:part|section|phase|block|segment|minute) (?:\\d{1,2}|one|two|three|four|five|[a-c]|i{1,3}))\\W*(?:\\([^)\\n]*\\))?\\W*");
 
+    /** "D. R. Quillan." */
     private static final Pattern WITH_INITIALS =
             Pattern.compile("(?:[A-Z]\\. ?){2,3}[A-Z][\\p{L}'’]+(?:[- ][A-Z][\\p{L}'’]+)?[.,]?");
+
     /** "1415L." */
     private static final Pattern HOUR = Pattern.compile(
             "\\W*(?:\\d{4} ?(?:l|lt|z|local|hrs?|hours|h)|(?:[7-9]|[012]\\d)[:.h][0-5]\\d ?(?:l|lt|z|local|hrs?|hours|h|[ap]m)?)\\W*");
@@ -52,8 +54,7 @@ final class Foot {
 
     /** Whether all of a sentence says who does something, and nobody flies a figure of that name. */
     private static boolean isLabelled(Sentence sentence, List<Heard> pieces, Text text) {
-        Matcher labelled = LABELLED.matcher(
-                text.written().substring(sentence.start(), sentence.end()).strip());
+        Matcher labelled = LABELLED.matcher(sentence.written(text));
         Heard last = pieces.get(pieces.size() - 1);
         Heard first = pieces.get(0);
         return labelled.matches()
@@ -67,10 +68,7 @@ final class Foot {
     /** Whether a sentence is a line of dashes or the like. */
     static boolean isOfSignsAlone(Sentence sentence, List<Heard> pieces, Text text) {
         return pieces.stream().allMatch(piece -> piece.words().isEmpty())
-                && text.written()
-                        .substring(sentence.start(), sentence.end())
-                        .chars()
-                        .noneMatch(Character::isLetterOrDigit);
+                && sentence.written(text).chars().noneMatch(Character::isLetterOrDigit);
     }
 
     /** "…, spin. Cheers, Ada Quillan-Howe": the piece with which somebody signs a line; as many as there are if nobody does. */
@@ -99,32 +97,15 @@ final class Foot {
                 || PART.matcher(said).matches()
                 || (!sentence.numbered() && HOUR.matcher(said).matches())
                 || (!sentence.numbered() && Facts.isOfMusic(pieces.get(0)))
-                || isWithInitials(sentence, text)
+                || WITH_INITIALS.matcher(sentence.written(text)).matches()
                 || (text.hasSmallLetters()
-                        && PART_IN_CAPITALS
-                                .matcher(text.written()
-                                        .substring(sentence.start(), sentence.end())
-                                        .strip())
-                                .matches())
+                        && PART_IN_CAPITALS.matcher(sentence.written(text)).matches())
                 || isLabelled(sentence, pieces, text);
-    }
-
-    /** "D. R. Quillan." */
-    private static boolean isWithInitials(Sentence sentence, Text text) {
-        return WITH_INITIALS
-                .matcher(text.written()
-                        .substring(sentence.start(), sentence.end())
-                        .strip())
-                .matches();
     }
 
     /** "Squadron Leader (ret.) Ada Quillan": somebody in uniform, and nothing else. */
     static boolean isRanked(Sentence sentence, Text text) {
-        return !sentence.numbered()
-                && RANKED.matcher(text.written()
-                                .substring(sentence.start(), sentence.end())
-                                .strip())
-                        .matches();
+        return !sentence.numbered() && RANKED.matcher(sentence.written(text)).matches();
     }
 
     /** "Ring me. R": one letter behind a mail's list is somebody's name. */

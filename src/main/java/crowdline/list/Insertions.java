@@ -20,7 +20,8 @@ final class Insertions {
     /** Where it stands is flown too. */
     private static final String IS = "(?:there's|theres|there is|there are|comes|goes)";
 
-    private static final Pattern ANY = Pattern.compile("\\b(?:" + PUT + "|between|btween|betwen)\\b");
+    private static final String BETWEEN = "(?:in )?(?:between|btween|betwen)";
+    private static final Pattern ANY = Pattern.compile("\\b(?:" + PUT + "|" + BETWEEN + ")\\b");
 
     private static final String NEW = "(?:an? |the |my |one more |another )*(?<new>[^.,;:\\n]{3,40}?)";
     private static final String OLD = "(?:the |my |a )?(?<old>[^.,;:\\n]{3,40}?)";
@@ -35,7 +36,7 @@ final class Insertions {
                     + OLD + ",? (?:please |i |we |i've |we've |i'm |we're |i am |we are |they've |have |now ){0,3}"
                     + PUT + " " + NEW
                     + END),
-            Pattern.compile("\\b(?<way>between|in between|btween|betwen) " + OLD
+            Pattern.compile("\\b(?<way>" + BETWEEN + ") " + OLD
                     + OTHER + ",? (?:please |i |we |i've |we've |have |now |also ){0,3}(?:" + PUT + "|" + IS + ") "
                     + NEW
                     + END),
@@ -81,7 +82,7 @@ final class Insertions {
         if (old == null || put == null || !flown.isElsewhere(old, at) || isToldInOrder(old, at)) {
             return false;
         }
-        boolean isBetween = found.group("way").contains("tw");
+        boolean isBetween = found.group("way").matches(BETWEEN);
         Draft other = isBetween ? figure(found, "other") : null;
         boolean isAfter = isBetween || !List.of("before", "ahead of").contains(found.group("way"));
         saidBehind(found.end(), sentences.get(at).end()).forEach(put::take);

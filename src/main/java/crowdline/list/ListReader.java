@@ -10,7 +10,6 @@ import crowdline.list.piece.PieceReader;
 import crowdline.list.split.Piece;
 import crowdline.list.split.Sentence;
 import crowdline.list.split.Splitter;
-import crowdline.list.word.MailHead;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
 import crowdline.show.catalogue.Catalogue;
@@ -136,7 +135,7 @@ public final class ListReader {
                 Attached.to(assembly.lines().get(assembly.lines().size() - 1), sentence, heard.get(i), text);
                 continue;
             }
-            boolean isHead = MailHead.isAt(text.folded(), sentence.start(), sentence.end());
+            boolean isHead = sentence.isMailHead(text);
             isQuoted |= isHead
                     && assembly.figures() >= LEAST_ANSWERED
                     && QUOTES.matcher(text.folded())

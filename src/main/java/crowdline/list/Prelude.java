@@ -328,8 +328,7 @@ final class Prelude {
     /** Such as "Sam," ahead of everything. */
     static boolean isName(Sentence sentence, List<Heard> pieces, Text text) {
         long words = pieces.stream().mapToLong(piece -> piece.words().size()).sum();
-        String written =
-                text.written().substring(sentence.start(), sentence.end()).strip();
+        String written = sentence.written(text);
         return pieces.size() <= 2 && words <= LONGEST_NAME && written.endsWith(",");
     }
 

@@ -3,7 +3,6 @@ package crowdline.list;
 import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Sentence;
-import crowdline.list.word.MailHead;
 import crowdline.list.word.Text;
 import java.util.HashSet;
 import java.util.List;
@@ -57,10 +56,7 @@ final class Replies {
             if (!isQuoted
                     && isBehind
                     && !sentences.get(i).followsGap(text)
-                    && !MailHead.isAt(
-                            text.folded(),
-                            sentences.get(i).start(),
-                            sentences.get(i).end())) {
+                    && !sentences.get(i).isMailHead(text)) {
                 answers.add(i);
             }
             isBehind = isQuoted

@@ -136,10 +136,7 @@ final class Tone {
 
     /** Whether a sentence without a figure heads what follows. */
     static boolean isHeading(List<Heard> pieces, Text text, Sentence sentence) {
-        boolean isColon = text.written()
-                .substring(sentence.start(), sentence.end())
-                .stripTrailing()
-                .endsWith(":");
+        boolean isColon = sentence.written(text).endsWith(":");
         boolean figure = pieces.stream().anyMatch(Heard::isFigure);
         boolean named = pieces.stream().anyMatch(p -> Manner.HEADING.hasAny(p.words()));
         if (LENGTH.matcher(text.folded())

@@ -113,7 +113,7 @@ class NothingForNothingTest {
                 a("low pass").toRight(true));
         Piece pass = laid.pieces().get(laid.pieces().size() - 1);
 
-        assertThat(laid.pieces()).extracting(Piece::transit).doesNotContain(Transit.TURNS_BACK);
+        assertThat(laid.pieces()).noneMatch(Piece::turns);
         double middleM = (pass.from().place().x() + pass.to().place().x()) / 2;
         assertThat(Math.abs(middleM)).isLessThan(3.5 * pass.from().speedMps());
     }
@@ -129,7 +129,7 @@ class NothingForNothingTest {
                 a("loop").at(End.CENTRE).heightFt(500).kt(270),
                 a("Derry turn").at(End.LEFT).heightFt(300).kt(230));
 
-        assertThat(laid.pieces()).extracting(Piece::transit).doesNotContain(Transit.TURNS_BACK);
+        assertThat(laid.pieces()).noneMatch(Piece::turns);
         assertThat(figure(laid, "half Cuban").from().place().x()).isPositive();
         assertThat(figure(laid, "Derry turn").from().place().x()).isNegative();
         assertThat(laid.findings()).isEmpty();
@@ -145,7 +145,7 @@ class NothingForNothingTest {
                 a("wing-over").at(End.LEFT).heightFt(100),
                 a("low pass").toRight(true).heightFt(100).kt(280));
 
-        assertThat(laid.pieces()).extracting(Piece::transit).doesNotContain(Transit.TURNS_BACK);
+        assertThat(laid.pieces()).noneMatch(Piece::turns);
         assertThat(laid.findings()).isEmpty();
     }
 }

@@ -21,11 +21,7 @@ class PrintedAndHurriedTest {
     }
 
     private static void assertFlown(String text, String flown) {
-        Flown.assertFlown(
-                read(text).stream()
-                        .map(line -> line.figure() == null ? line.title() : line.figure())
-                        .toList(),
-                flown);
+        Flown.assertFlown(read(text), flown);
     }
 
     @Test

@@ -40,7 +40,7 @@ public final class Spelling {
     private final Set<String> known = new HashSet<>();
     private final Set<String> inNames = new HashSet<>();
     private final Set<String> shortenable = new TreeSet<>();
-    private final Set<String> shortest = new TreeSet<>();
+    private final Set<String> ofThreeLetters = new TreeSet<>();
     private final List<List<String>> byLength = new ArrayList<>();
     private final CommonVocabulary common = new CommonVocabulary();
     private final Map<String, Optional<String>> found = new HashMap<>();
@@ -61,12 +61,8 @@ public final class Spelling {
                 }));
         names.inNames().stream()
                 .flatMap(name -> Stream.of(Words.folded(name).split("[^a-z]+")))
-                .filter(word -> word.length() > 3)
-                .forEach(shortenable::add);
-        names.inNames().stream()
-                .flatMap(name -> Stream.of(Words.folded(name).split("[^a-z]+")))
-                .filter(word -> word.length() == 3)
-                .forEach(shortest::add);
+                .filter(word -> word.length() >= 3)
+                .forEach(word -> (word.length() == 3 ? ofThreeLetters : shortenable).add(word));
         Words.spellings().stream().filter(word -> word.length() > 3).forEach(shortenable::add);
         Words.of(OTHER_WORDS).forEach(word -> shortenable.add(word.plain()));
     }
@@ -83,9 +79,9 @@ public final class Spelling {
         return inNames.contains(word.plain()) && !LEFT_ALONE.contains(word.plain());
     }
 
-    /** Whether a word stands in a figure's name, or is one of the shortest in them. */
+    /** Whether a word stands in a figure's name, or is one of three letters in them. */
     public boolean mayName(Word word) {
-        return isOfAName(word) || shortest.contains(word.plain());
+        return isOfAName(word) || ofThreeLetters.contains(word.plain());
     }
 
     /** The one word of a figure's name that somebody shortened: "stl", "immel"; empty if there is none, or are several. */
@@ -95,7 +91,9 @@ public final class Spelling {
         }
         List<String> ofThree = plain.length() > 2 || !isConsonants(plain)
                 ? List.of()
-                : shortest.stream().filter(word -> isShortFor(plain, word)).toList();
+                : ofThreeLetters.stream()
+                        .filter(word -> isShortFor(plain, word))
+                        .toList();
         if (ofThree.size() == 1) {
             return Optional.of(ofThree.get(0));
         }

@@ -1,5 +1,6 @@
 package crowdline.list.split;
 
+import crowdline.list.word.MailHead;
 import crowdline.list.word.Text;
 import java.util.List;
 
@@ -24,6 +25,16 @@ public record Sentence(int start, int end, int line, boolean numbered, List<Piec
     /** Its words as they are compared, in small letters. */
     public String said(Text text) {
         return text.folded().substring(start, end).strip();
+    }
+
+    /** Its words as they stand. */
+    public String written(Text text) {
+        return text.written().substring(start, end).strip();
+    }
+
+    /** Whether it is part of a letter's head. */
+    public boolean isMailHead(Text text) {
+        return MailHead.isAt(text.folded(), start, end);
     }
 
     /** Whether an empty line stands before it. */
