@@ -1,8 +1,10 @@
 package crowdline.console.paint;
 
+import java.awt.event.KeyEvent;
 import java.util.Locale;
 import java.util.function.Function;
 import javax.swing.JList;
+import javax.swing.KeyStroke;
 import javax.swing.ListModel;
 import javax.swing.text.Position;
 
@@ -14,6 +16,7 @@ import javax.swing.text.Position;
  */
 public class NamedList<T> extends JList<T> {
     private static final long serialVersionUID = 1;
+    private static final int NONE = -1;
 
     private final transient Function<T, String> name;
 
@@ -29,7 +32,15 @@ public class NamedList<T> extends JList<T> {
 
     @Override
     public int getNextMatch(String typed, int from, Position.Bias bias) {
-        return next(getModel().getSize(), row -> name.apply(getModel().getElementAt(row)), typed, from, bias);
+        return isCommand(typed.charAt(0))
+                ? NONE
+                : next(getModel().getSize(), row -> name.apply(getModel().getElementAt(row)), typed, from, bias);
+    }
+
+    /** A key that does something in this list is no letter of a name: it would do both. */
+    private boolean isCommand(char typed) {
+        int key = KeyEvent.getExtendedKeyCodeForChar(typed);
+        return getInputMap().get(KeyStroke.getKeyStroke(key, 0)) != null;
     }
 
     /** What a row is called. */

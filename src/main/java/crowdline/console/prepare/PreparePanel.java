@@ -25,6 +25,7 @@ import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -168,14 +169,14 @@ public final class PreparePanel extends JPanel {
         AddAct adding = tools.host().get().adding();
         FigureList from = added.list();
         Edit edit = from == null
-                ? adding.fromNothing(added.wanted(), added.minutes())
-                : adding.fromList(from, added.wanted());
+                ? adding.fromNothing(added.wanted(), Objects.requireNonNull(added.minutes()))
+                : adding.fromList(from, added.wanted(), added.minutes());
         Show before = tools.editor().now();
         tools.editor()
                 .make(
                         edit,
                         show -> {
-                            list.clear();
+                            list.made(before);
                             turn(Page.ACTS);
                             acts.goOnWith(AddAct.added(before, show).id());
                         },

@@ -65,13 +65,22 @@ public final class AddAct {
 
     /** Adds the act of a list; where its letter says how long all of it takes, the slot is so long. */
     public Edit fromList(FigureList list, Wanted wanted) {
+        return fromList(list, wanted, AboutAct.of(list).minutes());
+    }
+
+    /**
+     * Adds the act of a list.
+     *
+     * @param minutes how long its slot is, above 0; null, it follows from the figures
+     */
+    public Edit fromList(FigureList list, Wanted wanted, @Nullable Double minutes) {
         Edit edit = show -> {
             for (Finding finding : list.findings()) {
                 if (finding.severity() == Severity.ERROR) {
                     throw new CannotBe(finding.message());
                 }
             }
-            return added(show, list, wanted);
+            return added(show, list, wanted, minutes);
         };
         return edit.refusing();
     }
@@ -86,7 +95,7 @@ public final class AddAct {
         ListLine first =
                 wanted.kind().flies() ? line(TAKE_OFF, TAKE_OFF, null) : line(wanted.named(), null, minutes * SECONDS);
         Edit edit = show -> {
-            Change change = added(show, new FigureList(List.of(first), List.of(), List.of()), wanted);
+            Change change = added(show, new FigureList(List.of(first), List.of(), List.of()), wanted, null);
             Act act = added(show, change.show());
             return Change.of(change.name(), change.show().withAct(act.withSlot(act.slotStart(), minutes)));
         };
@@ -109,7 +118,7 @@ public final class AddAct {
         return ListLine.of(text, figure, text, seconds, figure != null, List.of());
     }
 
-    private Change added(Show show, FigureList list, Wanted wanted) {
+    private Change added(Show show, FigureList list, Wanted wanted, @Nullable Double minutes) {
         Kind kind = wanted.kind();
         ShowArranging.Made made = new ShowArranging(shipped)
                 .add(
@@ -124,7 +133,7 @@ public final class AddAct {
                                         ? null
                                         : wanted.performer().strip(),
                                 wanted.slot(),
-                                AboutAct.of(list).minutes()));
+                                minutes));
         return Change.of("Add act " + Found.quoted(wanted.named()), draft.of(made.show(), made.act()));
     }
 

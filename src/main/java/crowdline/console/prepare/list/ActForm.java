@@ -31,7 +31,7 @@ final class ActForm extends JPanel {
     private final JTextField performer = fields.line("Who flies");
     private final JTextField title = fields.line("How the act is announced");
     private final JTextField slot = fields.line("When it begins, such as 14:30");
-    private final JTextField minutes = fields.line("How many minutes, where there is no list");
+    private final JTextField minutes = fields.line("How many minutes; empty, they follow from the list");
     private final transient Supplier<PrepareHost> host;
     /** The slot that was offered, to be offered anew while nobody has typed another. */
     private String offered = "";
@@ -41,6 +41,8 @@ final class ActForm extends JPanel {
     private String flown = "";
     /** Who the list said flies it, as long as nobody has typed another. */
     private String named = "";
+    /** The minutes that were offered, as long as nobody has typed others. */
+    private String counted = MINUTES;
 
     /** @param changed told whenever something was typed or chosen */
     ActForm(Supplier<PrepareHost> host, Runnable changed) {
@@ -61,8 +63,8 @@ final class ActForm extends JPanel {
     }
 
     /**
-     * Puts what the list says where nobody has typed or chosen anything else. The minutes follow from a list: they stand there
-     * only if it says them.
+     * Puts what the list says where nobody has typed or chosen anything else. The minutes follow from a list that does not
+     * say them.
      *
      * @param flies what the list says that flies
      * @param isListed whether there is a list
@@ -81,9 +83,11 @@ final class ActForm extends JPanel {
             named = Objects.requireNonNullElse(said.pilot(), "");
             performer.setText(named);
         }
-        String now = minutes.getText();
-        String told = said.minutes() == null ? "" : Numbers.text(said.minutes());
-        minutes.setText(isListed ? told : now.isEmpty() ? MINUTES : now);
+        if (minutes.getText().strip().equals(counted)) {
+            counted = !isListed ? MINUTES : said.minutes() == null ? "" : Numbers.text(said.minutes());
+            minutes.setText(counted);
+        }
+        minutes.putClientProperty("JTextField.placeholderText", isListed ? "from the list" : "");
     }
 
     private void begins(String at) {
@@ -96,7 +100,8 @@ final class ActForm extends JPanel {
     void clear() {
         title.setText("");
         performer.setText("");
-        minutes.setText(MINUTES);
+        counted = MINUTES;
+        minutes.setText(counted);
         kind.setSelectedIndex(0);
         slot.setText("");
         offered = "";
@@ -109,11 +114,6 @@ final class ActForm extends JPanel {
         return kind().filter(k -> !k.flies()).isPresent();
     }
 
-    /** @param isListed whether there is a list, from which the length follows */
-    void allow(boolean isListed) {
-        minutes.setEnabled(!isListed);
-    }
-
     /** What is missing, in a sentence; empty if nothing is. */
     String missing(boolean isListed) {
         if (kind().isEmpty()) {
@@ -122,7 +122,10 @@ final class ActForm extends JPanel {
         if (slot().isEmpty()) {
             return "When does it begin? Hours and minutes, such as 14:30.";
         }
-        return !isListed && minutes() <= 0 ? "How many minutes is it? Such as 10." : "";
+        boolean isLeft = isListed && minutes.getText().isBlank();
+        return isLeft || minutes().isPresent()
+                ? ""
+                : "How many minutes is it? Such as 10" + (isListed ? "; empty, they follow from the list." : ".");
     }
 
     /** What is wanted; empty while something is missing. */
@@ -131,12 +134,12 @@ final class ActForm extends JPanel {
                         k -> slot().map(at -> new AddAct.Wanted(k, null, title.getText(), performer.getText(), at)));
     }
 
-    /** Minutes as typed; 0 if that is no number. */
-    double minutes() {
+    /** Minutes as typed, above 0; empty if that is no such number. */
+    Optional<Double> minutes() {
         try {
-            return SlotText.minutes(minutes.getText());
+            return Optional.of(SlotText.minutes(minutes.getText())).filter(m -> m > 0);
         } catch (SlotText.NoSlot e) {
-            return 0;
+            return Optional.empty();
         }
     }
 

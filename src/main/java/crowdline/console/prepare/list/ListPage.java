@@ -49,6 +49,7 @@ public final class ListPage extends JPanel {
     private boolean showsAsides;
     private transient @Nullable FigureList last;
     private transient @Nullable Show show;
+    private transient @Nullable Show before;
     private transient ListView view = new ListView(java.util.List.of(), ListView.HOW, "", false);
     private transient Appearance appearance;
 
@@ -56,9 +57,10 @@ public final class ListPage extends JPanel {
      * What is to be added.
      *
      * @param list null for an act of which only its length is known
-     * @param minutes of that
+     * @param minutes of its slot; null where they follow from the list
      */
-    public record Added(@Nullable FigureList list, AddAct.Wanted wanted, double minutes) {}
+    public record Added(
+            @Nullable FigureList list, AddAct.Wanted wanted, @Nullable Double minutes) {}
 
     /**
      * @param made told what is to be made an act
@@ -105,16 +107,31 @@ public final class ListPage extends JPanel {
         getAccessibleContext().setAccessibleName("Add an act from a list");
     }
 
-    /** Begins an act behind those of a show: with what was left here before it was made an act, or else with nothing. */
+    /**
+     * Begins an act behind those of a show: with what was left here before it was made an act, or was again since that was
+     * taken back, or else with nothing.
+     */
     public void begin(Show now) {
+        if (before != null && !before.equals(now)) {
+            clear();
+        }
+        before = null;
         show = now;
         form.begin(now);
         look();
         list.requestFocusInWindow();
     }
 
-    /** What stands here has become an act: the next one begins with nothing. */
-    public void clear() {
+    /**
+     * What stands here has become an act: the next one begins with nothing, unless it was taken back.
+     *
+     * @param without the show before it
+     */
+    public void made(Show without) {
+        before = without;
+    }
+
+    private void clear() {
         chosen.clear();
         showsAsides = false;
         list.setText("");
@@ -142,9 +159,13 @@ public final class ListPage extends JPanel {
         boolean isListed = from != null && !list.getText().isBlank();
         // A second press makes no second act.
         make.setEnabled(false);
+        wrong.setText("Making the act…");
+        wrong.setForeground(appearance.palette().text());
         form.wanted()
                 .ifPresent(wanted -> made.accept(new Added(
-                        from == null || !isListed ? null : ListView.taken(from, chosen), wanted, form.minutes())));
+                        from == null || !isListed ? null : ListView.taken(from, chosen),
+                        wanted,
+                        form.minutes().orElse(null))));
     }
 
     private void look() {
@@ -179,23 +200,21 @@ public final class ListPage extends JPanel {
         if (index >= 0 && which < rows.get(index).choices().size()) {
             chosen.put(rows.get(index).key(), rows.get(index).choices().get(which));
             say();
-            read.setSelectedIndex(Math.min(index + 1, rows.size() - 1));
-            read.ensureIndexIsVisible(read.getSelectedIndex());
+            chooseAGuess();
         }
     }
 
-    /** Chooses the first line that waits for a choice, unless one is chosen: its number is what is asked for. */
+    /** Goes to the next line that is a guess, once round, unless one is chosen: its number is what is asked for. */
     private void chooseAGuess() {
-        int now = read.getSelectedIndex();
-        if (now < 0 || rows.get(now).choices().isEmpty()) {
-            IntStream.range(0, rows.size())
-                    .filter(i -> !rows.get(i).choices().isEmpty())
-                    .findFirst()
-                    .ifPresent(i -> {
-                        read.setSelectedIndex(i);
-                        read.ensureIndexIsVisible(i);
-                    });
-        }
+        int from = Math.max(0, read.getSelectedIndex());
+        IntStream.range(0, rows.size())
+                .map(i -> (from + i) % rows.size())
+                .filter(i -> ListView.isGuess(rows.get(i), chosen))
+                .findFirst()
+                .ifPresent(i -> {
+                    read.setSelectedIndex(i);
+                    read.ensureIndexIsVisible(i);
+                });
     }
 
     /** Leaves a line out of the act, or takes it in again. */
@@ -267,7 +286,6 @@ public final class ListPage extends JPanel {
         wrong.setForeground(
                 isMissing ? appearance.palette().text() : appearance.palette().caution());
         make.setEnabled(isUsable && missing.isEmpty());
-        form.allow(isListed);
         changed.run();
     }
 

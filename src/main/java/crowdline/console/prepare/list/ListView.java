@@ -102,9 +102,7 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 .orElseGet(() -> leftOut(list.notes()));
         boolean isEmpty = list.findings().stream().anyMatch(f -> f.code().equals("list-empty"));
         boolean isUsable = list.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
-        long open = rows.stream()
-                .filter(r -> !r.choices().isEmpty() && !isAside(r, chosen))
-                .count();
+        long open = rows.stream().filter(r -> isGuess(r, chosen)).count();
         long figures = rows.stream()
                 .filter(r -> !isAside(r, chosen) && !LEFT_OUT.equals(chosen.get(r.key())))
                 .count();
@@ -145,6 +143,11 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     /** Whether it says who flies, when or for how long, which then stands in the fields below, and no condition beside. */
     private static boolean isUsed(String note) {
         return !CONDITION.matcher(note).find() && AboutAct.isToldBy(note);
+    }
+
+    /** Whether it is asked what a line means: what was left out can be taken in, but nobody waits for that. */
+    static boolean isGuess(Row row, Map<Integer, String> chosen) {
+        return !row.choices().isEmpty() && !isAside(row, chosen);
     }
 
     private static boolean isAside(Row row, Map<Integer, String> chosen) {

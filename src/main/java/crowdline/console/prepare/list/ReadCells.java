@@ -36,17 +36,19 @@ final class ReadCells {
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.08);
         Box top = inner.top(inner.h() * 0.5);
-        Box verdict = top.right(inner.w() * 0.3);
+        Box bottom = inner.bottom(inner.h() * 0.44);
+        Box beside = beside(pen, row, bottom, soft, text);
+        Box verdict = (beside.w() > 0 ? top : inner).right(inner.w() * 0.3);
         if (chosen) {
             pen.markOnChosen(row.mark(), TextRole.LABEL, verdict);
         } else {
             pen.mark(row.mark(), TextRole.LABEL, verdict);
         }
-        Box bottom = inner.bottom(inner.h() * 0.44);
-        Box beside = beside(pen, row, bottom, soft, text);
         if (row.figure().equals(row.text())) {
             Box words = inner.left(Math.min(inner.w() * 0.68, beside.x() - inner.x()));
-            pen.midway(pen.lines(row.text(), TextRole.LABEL, false, words, 2), words, text);
+            boolean isFigure = row.key() >= 0;
+            TextRole role = isFigure ? TextRole.BODY : TextRole.LABEL;
+            pen.midway(pen.lines(row.text(), role, isFigure, words, 2), words, text);
             return;
         }
         String told = pen.appearance().measures().told(row.told());
