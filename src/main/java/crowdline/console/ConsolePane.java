@@ -26,9 +26,6 @@ import crowdline.console.words.WordsPlace;
 import crowdline.storage.settings.LearnedButtons;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.Component;
-import java.awt.KeyboardFocusManager;
-import java.awt.Window;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -66,6 +63,7 @@ public final class ConsolePane extends JPanel {
     private transient Supplier<Set<Command>> besideLive = () -> EnumSet.noneOf(Command.class);
     private Place place = Place.PREPARE;
     private KeysShown keysShown = KeysShown.NONE;
+    private final transient KeptFocus focus = new KeptFocus(this);
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 
@@ -263,6 +261,9 @@ public final class ConsolePane extends JPanel {
 
     /** Shows a sheet of keys over the place in front, or none. */
     public void showKeys(KeysShown shown) {
+        if (!keysShown()) {
+            focus.leaveForKeys();
+        }
         boolean inLive = place.scope() == Command.Scope.LIVE;
         Map<String, Command> taken = inLive ? PedalCommands.keys(learned) : Map.of();
         keys.show(
@@ -345,27 +346,11 @@ public final class ConsolePane extends JPanel {
 
     /** What had the focus may be hidden now, and a window in which nothing has the focus hears no keys. */
     void keepFocus() {
-        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        if (!keysShown() && (staysWhereItWas(owner) || screen().takeFocus())) {
-            return;
+        if (keysShown()) {
+            focus.keepOnKeys();
+        } else {
+            focus.keep(screen());
         }
-        if (screen().needsNoFocus() || keysShown() || owner == null || !owner.isShowing()) {
-            requestFocusInWindow();
-        }
-    }
-
-    /** While another window has the focus, as when a file is asked for, it comes back where it was, not where one begins. */
-    private boolean staysWhereItWas(@Nullable Component owner) {
-        Window window = SwingUtilities.getWindowAncestor(this);
-        if (window == null
-                || screen().needsNoFocus()
-                || (owner != null && SwingUtilities.isDescendingFrom(owner, this))) {
-            return false;
-        }
-        Component last = window.getMostRecentFocusOwner();
-        boolean isHere =
-                last != null && last.isShowing() && SwingUtilities.isDescendingFrom(last, screen().component());
-        return isHere && (owner != null || last.requestFocusInWindow());
     }
 
     private void turn() {

@@ -38,6 +38,10 @@ class ShowFromNothingOnScreenTest {
             screen.give("TAB");
             screen.await("it is told", () -> screen.edited().title().equals("Marsh day"));
             screen.await("the date is next", () -> screen.focusIs("Date, such as 2027-06-12"));
+            screen.give("F1");
+            screen.await("the keys are in front", () -> screen.focusIs("Crowdline"));
+            screen.give("ESCAPE");
+            screen.await("whoever looked at the keys goes on", () -> screen.focusIs("Date, such as 2027-06-12"));
 
             ActsByKeys.threeActs(screen);
             ActsByKeys.invertedPass(screen);
