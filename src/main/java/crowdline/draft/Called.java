@@ -66,18 +66,14 @@ final class Called {
      * A figure as it is announced.
      *
      * @param entry what the catalogue has of it, or null if it does not know it
-     * @param times how often it was flown before in the act
+     * @param times how often something {@linkplain #noun called so} was flown before in the act
      */
     static String of(Figure figure, @Nullable CatalogueEntry entry, int times) {
         if (entry == null) {
             return unknown(figure.shownName());
         }
-        String own = ownName(figure, entry);
-        String spoken = SPOKEN.get(entry.name());
-        String special = own == null
-                ? spoken
-                : spoken != null && spoken.startsWith("the ") && entry.family().equals(JUMPS) ? "the " + own : null;
-        String noun = own != null ? own : special == null ? entry.name() : special.replaceFirst("^(an?|the) ", "");
+        String special = special(figure, entry);
+        String noun = noun(figure, entry);
         boolean countable = special == null || special.matches("an? .*");
         if (times > 0 && (countable || AGAIN.contains(entry.name()))) {
             return (times == 1 ? "another " : times == 2 ? "a third " : "one more ") + noun;
@@ -92,6 +88,25 @@ final class Called {
             return Sentences.withArticle(noun) + " of " + COUNTED.get((int) turns) + " turns";
         }
         return special == null ? Sentences.withArticle(noun) : special;
+    }
+
+    /** What it is called, with no article: who hears of "a third" of them has heard two called so. */
+    static String noun(Figure figure, @Nullable CatalogueEntry entry) {
+        if (entry == null) {
+            return figure.shownName();
+        }
+        String own = ownName(figure, entry);
+        String special = special(figure, entry);
+        return own != null ? own : special == null ? entry.name() : special.replaceFirst("^(an?|the) ", "");
+    }
+
+    /** With its article, where that or the name is not as the catalogue has it; else null. */
+    private static @Nullable String special(Figure figure, CatalogueEntry entry) {
+        String own = ownName(figure, entry);
+        String spoken = SPOKEN.get(entry.name());
+        return own == null
+                ? spoken
+                : spoken != null && spoken.startsWith("the ") && entry.family().equals(JUMPS) ? "the " + own : null;
     }
 
     /** Whether what is announced so is more than one thing: "two rolls", "the landings". */

@@ -73,6 +73,7 @@ public final class DraftWords {
     private static List<Scene> scenes(Act act, Flight flight, Catalogue catalogue) {
         List<Scene> scenes = new ArrayList<>();
         Map<String, Integer> times = new HashMap<>();
+        Map<String, Integer> called = new HashMap<>();
         boolean back = false;
         for (FigureFlight flown : flight.figures()) {
             Figure figure = act.figure(flown.figureId()).orElse(null);
@@ -88,6 +89,7 @@ public final class DraftWords {
                     entry,
                     seen,
                     times.merge(name, 1, Integer::sum) - 1,
+                    called.merge(Called.noun(figure, entry), 1, Integer::sum) - 1,
                     back,
                     false,
                     isInverted(flight, flown.startS())));

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param entry what the catalogue has of it, or null if it does not know it
  * @param seen its moments, seconds after its start
  * @param before how often the same was flown before in the act
+ * @param calledSo how often something called the same was flown before in the act
  * @param cameBack whether the aircraft has just turned back for it
  * @param last whether no figure with a name of its own follows
  * @param begunInverted whether it begins upside down
@@ -30,6 +31,7 @@ record Scene(
         @Nullable CatalogueEntry entry,
         FigureMoments seen,
         int before,
+        int calledSo,
         boolean cameBack,
         boolean last,
         boolean begunInverted) {
@@ -84,7 +86,7 @@ record Scene(
     }
 
     Scene asLast() {
-        return new Scene(figure, flown, entry, seen, before, cameBack, true, begunInverted);
+        return new Scene(figure, flown, entry, seen, before, calledSo, cameBack, true, begunInverted);
     }
 
     double durationS() {

@@ -144,7 +144,7 @@ final class Writing {
                 continue;
             }
             String called =
-                    scene.isRighting() ? Called.RIGHTING : Called.of(scene.figure(), scene.entry(), scene.before());
+                    scene.isRighting() ? Called.RIGHTING : Called.of(scene.figure(), scene.entry(), scene.calledSo());
             String plain =
                     Sentences.stopped(i == 0 ? Opening.words(scene, called, names, craft) : ways.of(called, scene));
             if (seconds(plain) > roomS(i)) {

@@ -47,6 +47,17 @@ class DraftSenseTest {
     }
 
     @Test
+    void anotherIsSaidOnlyOfWhatWasCalledSoBefore() {
+        Drafted drafted = Drafted.of(
+                Drafted.empty(), "helicopter", "Ada Quillan", "spot turn\nspot turn\npedal turn\nhover\npedal turn");
+        assertThat(drafted.texts().stream().filter(t -> t.contains(" turn")))
+                .anyMatch(t -> t.contains("another spot turn"))
+                .anyMatch(t -> t.contains("a pedal turn"))
+                .anyMatch(t -> t.contains("another pedal turn"))
+                .noneMatch(t -> t.contains("a third"));
+    }
+
+    @Test
     void aWayThatClimbsIsSaidToClimb() {
         assertThat(longestWay(HIGH).look()).startsWith("It climbs ");
         assertThat(Sentences.key("It climbs out to the left, turns away from you, and comes back."))
