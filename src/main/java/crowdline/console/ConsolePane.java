@@ -104,7 +104,10 @@ public final class ConsolePane extends JPanel {
         });
         words.onExplain(word -> {
             actions.of(Command.GLOSSARY).give();
-            glossary.write(word);
+            glossary.write(word, () -> {
+                actions.of(Command.WORDS).give();
+                SwingUtilities.invokeLater(words::writeOn);
+            });
         });
         words.onChange(this::allow);
         glossary.onChange(this::allow);

@@ -167,6 +167,7 @@ public final class GlossaryPanel extends JPanel {
         wear(worn);
         list.requestFocusInWindow();
         changed.run();
+        form.back();
     }
 
     /** To the next moment there is something to see in the figure. */

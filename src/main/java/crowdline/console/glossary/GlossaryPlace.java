@@ -28,6 +28,7 @@ import javax.swing.JComponent;
 /** The Glossary, and the drill in it. */
 public final class GlossaryPlace implements PlaceScreen {
     private final LazyCard<GlossaryView, GlossaryPanel> card;
+    private boolean drilling;
     private final CommandTable commands = CommandTable.of(Command.Scope.GLOSSARY)
             .on(Command.FIND, this::reading, () -> ifMade(GlossaryPanel::find))
             .on(Command.SIFT, this::reading, () -> ifMade(GlossaryPanel::siftOn))
@@ -43,8 +44,7 @@ public final class GlossaryPlace implements PlaceScreen {
                     () -> ifMade(GlossaryPanel::back))
             .on(
                     Command.FLY,
-                    () -> hasFlight()
-                            || (drilling() && asked(g -> g.drillPanel().hasFlight())),
+                    () -> hasFlight() || (drilling && asked(g -> g.drillPanel().hasFlight())),
                     () -> ifMade(g -> {
                         if (g.drilling()) {
                             g.drillPanel().fly();
@@ -73,10 +73,10 @@ public final class GlossaryPlace implements PlaceScreen {
                     () -> reading() && asked(g -> g.figure().hasKinds()),
                     () -> ifMade(g -> g.figure().nextKind()))
             .on(Command.OWN_WORDS, this::hasPage, this::writeOwn)
-            .on(Command.NEW_WORD, this::canWrite, () -> write(""))
+            .on(Command.NEW_WORD, this::canWrite, () -> write("", () -> {}))
             .on(Command.KEEP_WORDS, this::writing, this::keep)
             .on(Command.NOT_OWN, this::hasOwn, this::notOwn)
-            .on(Command.DRILL, () -> !writing() && !asking(), this::drill)
+            .on(Command.DRILL, () -> !writing() && !asking(), () -> drill(seed()))
             .on(Command.DRILL_ACT, this::canDrillShow, this::drillAct)
             .on(Command.DRILL_1, () -> hasAnswer(0), () -> answer(0))
             .on(Command.DRILL_2, () -> hasAnswer(1), () -> answer(1))
@@ -86,8 +86,8 @@ public final class GlossaryPlace implements PlaceScreen {
             .on(Command.ANSWER_6, () -> hasAnswer(5), () -> answer(5))
             .on(Command.NOT_SURE, this::asking, () -> ifMade(g -> g.asked().notSure()))
             .on(Command.ASK_BACK, this::asking, () -> ifMade(g -> g.asked().back()))
-            .on(Command.ASK, () -> !writing() && !drilling(), this::ask)
-            .on(Command.DRILL_ON, this::drilling, () -> ifMade(GlossaryPanel::nextQuestion))
+            .on(Command.ASK, () -> !writing() && !drilling, this::ask)
+            .on(Command.DRILL_ON, () -> drilling, () -> ifMade(GlossaryPanel::nextQuestion))
             .filled();
     private final Runnable keysBack;
     private DoubleSupplier clockS = () -> 0;
@@ -98,7 +98,6 @@ public final class GlossaryPlace implements PlaceScreen {
     private GlossaryView base = GlossaryView.EMPTY;
     private List<CatalogueEntry> ownFigures = List.of();
     private List<Term> ownTerms = List.of();
-    private boolean drilling;
     /** What is drilled of the show: −1 for nothing of it, 0 for all of it, else one of its acts, from 1. */
     private int drilledOf = -1;
 
@@ -286,14 +285,15 @@ public final class GlossaryPlace implements PlaceScreen {
      * Begins to explain a word that is not in the list; the page of one that is opens.
      *
      * @param called what it is called, as far as that is known
+     * @param back to where whoever asked for it goes on, once it is kept or left
      */
-    public void write(String called) {
+    public void write(String called, Runnable back) {
         ifMade(g -> {
             Optional<String> page = g.view().page(called);
             if (page.isPresent()) {
                 g.choose(page.get());
             } else if (editing.isOpen()) {
-                g.form().word(null, called.strip());
+                g.form().newWord(called.strip(), back);
                 g.openForm();
             }
         });
@@ -334,10 +334,6 @@ public final class GlossaryPlace implements PlaceScreen {
         });
     }
 
-    private void drill() {
-        drill(Math.round(clockS.getAsDouble() * 1000));
-    }
-
     /** Asks about the figures of the open show only; then of its first act, of its second, and of the whole show again. */
     private void drillAct() {
         List<Act> acts = acts();
@@ -345,11 +341,15 @@ public final class GlossaryPlace implements PlaceScreen {
         List<Act> of = drilledOf == 0 ? acts : List.of(acts.get(drilledOf - 1));
         String called = drilledOf == 0 ? "This show" : of.get(0).title();
         ifMade(g -> {
-            g.drill(Math.round(clockS.getAsDouble() * 1000), figuresOf(of), "Only " + called);
+            g.drill(seed(), figuresOf(of), "Only " + called);
             drilling = true;
         });
         keysBack.run();
         var unused = takeFocus();
+    }
+
+    private long seed() {
+        return Math.round(clockS.getAsDouble() * 1000);
     }
 
     private List<Act> acts() {
@@ -381,10 +381,6 @@ public final class GlossaryPlace implements PlaceScreen {
         });
         keysBack.run();
         var unused = takeFocus();
-    }
-
-    private boolean drilling() {
-        return drilling;
     }
 
     /** Goes on with an answer that was left half written. */

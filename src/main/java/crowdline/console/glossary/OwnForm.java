@@ -52,6 +52,7 @@ final class OwnForm extends JPanel {
     private transient Appearance appearance;
     private transient @Nullable CatalogueEntry figure;
     private transient @Nullable Term term;
+    private transient Runnable back = () -> {};
 
     /**
      * @param kept told when it is to be kept
@@ -83,6 +84,24 @@ final class OwnForm extends JPanel {
         term = known;
         Term shown = known == null ? null : known;
         fill(known == null ? "A word of your own" : known.name(), values(shown, called));
+    }
+
+    /**
+     * Opens it for a word that is not in the list.
+     *
+     * @param called what it is called, as far as that is known
+     * @param then done once, when the form is left
+     */
+    void newWord(String called, Runnable then) {
+        word(null, called);
+        back = then;
+    }
+
+    /** Goes on where whoever opened it came from. */
+    void back() {
+        Runnable then = back;
+        back = () -> {};
+        then.run();
     }
 
     private static Map<String, String> values(@Nullable Term known, String called) {

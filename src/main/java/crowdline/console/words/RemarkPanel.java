@@ -104,8 +104,12 @@ final class RemarkPanel extends JPanel {
     }
 
     /** Puts the focus on the text; the next letter replaces all of it. */
-    void writeAnew() {
+    void writeOn() {
         fields.text.requestFocusInWindow();
+    }
+
+    void writeAnew() {
+        writeOn();
         fields.text.selectAll();
     }
 

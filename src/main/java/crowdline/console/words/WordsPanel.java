@@ -145,6 +145,10 @@ public final class WordsPanel extends JPanel {
     }
 
     /** Begins to write the remark that was added. */
+    void writeOn() {
+        remark.writeOn();
+    }
+
     void writeAnew() {
         remark.writeAnew();
     }

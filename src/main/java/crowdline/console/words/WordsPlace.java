@@ -73,6 +73,11 @@ public final class WordsPlace implements PlaceScreen {
         says = foot;
     }
 
+    /** Gives the keys to the text of the remark that is chosen. */
+    public void writeOn() {
+        panel.writeOn();
+    }
+
     /** Told of a word that is to be explained in the glossary; empty for none in particular. */
     public void onExplain(Consumer<String> told) {
         explained = told;

@@ -141,11 +141,17 @@ class OwnWordsTest {
 
     @Test
     void wordOfARemarkOpensItsPageOrTheFormForIt() {
-        place.write("stall turns");
+        int[] back = {0};
+        place.write("stall turns", () -> back[0]++);
         assertThat(isWriting()).isTrue();
         place.ifMade(g -> assertThat(box(g, "What it is called").getText()).isEqualTo("stall turns"));
+        assertThat(back[0]).isZero();
         place.ifMade(GlossaryPanel::leaveForm);
-        place.write("Loop");
+        assertThat(back[0]).as("goes on writing the remark").isEqualTo(1);
+        give(Command.OWN_WORDS);
+        place.ifMade(GlossaryPanel::leaveForm);
+        assertThat(back[0]).as("came from nowhere else this time").isEqualTo(1);
+        place.write("Loop", () -> {});
         assertThat(isWriting()).isFalse();
         assertThat(page()).isEqualTo("loop");
     }

@@ -68,7 +68,9 @@ class LetterPageTest {
         show("alt L");
         assertThat(read().getSelectedIndex()).isZero();
         assertThat(read().getNextMatch("ho", 0, Position.Bias.Forward)).isEqualTo(2);
-        assertThat(read().getNextMatch("1", 0, Position.Bias.Forward)).as("its digits choose").isNegative();
+        assertThat(read().getNextMatch("1", 0, Position.Bias.Forward))
+                .as("its digits choose")
+                .isNegative();
         Object key = read().getInputMap().get(KeyStroke.getKeyStroke("1"));
         read().getActionMap().get(key).actionPerformed(null);
         assertThat(read().getSelectedIndex()).isEqualTo(3);

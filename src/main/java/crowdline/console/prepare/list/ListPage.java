@@ -60,7 +60,9 @@ public final class ListPage extends JPanel {
      * @param minutes of its slot; null where they follow from the list
      */
     public record Added(
-            @Nullable FigureList list, AddAct.Wanted wanted, @Nullable Double minutes) {}
+            @Nullable FigureList list,
+            AddAct.Wanted wanted,
+            @Nullable Double minutes) {}
 
     /**
      * @param made told what is to be made an act
