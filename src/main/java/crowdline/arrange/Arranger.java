@@ -103,7 +103,7 @@ public final class Arranger {
                                 : lasting(seconds, wish, figure, asking, stretching, findings));
             }
         }
-        HandedOn handedOn = new HandedOn(names(asked));
+        HandedOn handedOn = new HandedOn(names(asked), trial);
         LaidOut laid = laid(handedOn.wishes(wishes), trial, area);
         Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
         written.write(handedOn.pieces(laid.pieces()));

@@ -1,7 +1,11 @@
 package crowdline.arrange;
 
+import crowdline.flight.FigureTrial;
+import crowdline.flight.body.FlightState;
+import crowdline.flight.body.Vec;
 import crowdline.layout.Piece;
 import crowdline.layout.Wish;
+import crowdline.measure.Units;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is told of something that leads to a figure says how that figure begins: a run-in how high and how fast, a climb how
- * high, and a dive how fast. A climb is the way there, and not flown before it. A turn begins as high as a pass or a roll right before it.
+ * high, and a dive how fast. A climb is the way there, and not flown before it. A dive ends where the figure begins. A turn begins as high as a pass or a roll right before it.
  */
 final class HandedOn {
     private static final String RUN_IN = "run-in";
@@ -19,12 +23,19 @@ final class HandedOn {
     private static final String DIVE = "dive";
     /** What rises by less is no climb, metres; by judgement. */
     private static final double LEAST_CLIMB_M = 30;
+    /** From where and from what share of the speed that is told a dive is tried, metres; by judgement. */
+    private static final double DIVES_FROM_M = 1_000;
+
+    private static final double GAINS_FROM = 0.8;
 
     /** What each is in the catalogue, by their ids. */
     private final Map<String, String> names;
 
-    HandedOn(Map<String, String> names) {
+    private final FigureTrial trial;
+
+    HandedOn(Map<String, String> names, FigureTrial trial) {
         this.names = names;
+        this.trial = trial;
     }
 
     /** The wishes, each figure with what is told of what leads to it, where it has nothing of its own. */
@@ -42,14 +53,36 @@ final class HandedOn {
                 all.set(i + 1, begun(next, leads.heightFt(), leads.kt()));
             } else if (is(CLIMB, leads)) {
                 all.set(i + 1, begun(next, leads.heightFt(), null));
-            } else if (is(DIVE, leads) && leads.kt() != null && !leads.own()) {
-                all.set(i + 1, begun(next, null, leads.kt()));
-                all.set(i, leads.beginning(leads.heightFt(), null));
+            } else if (is(DIVE, leads) && !leads.own()) {
+                Wish led = begun(next, null, leads.kt());
+                all.set(i + 1, led);
+                all.set(i, diving(leads).leadingTo(led));
             } else if (isLevel(leads) && next.elements().get(0) instanceof Element.Turn) {
                 all.set(i + 1, begun(next, leads.heightFt(), null));
             }
         }
         return all;
+    }
+
+    /** Until it is as fast as it is told; as usual where it would be faster than that before it is well in its dive. */
+    private Wish diving(Wish dive) {
+        Double kt = dive.kt();
+        if (kt == null) {
+            return dive;
+        }
+        double mps = Units.mpsFromKt(kt);
+        List<Element> elements = dive.elements().stream()
+                .map(element -> until(element, mps / trial.stallMps(0)))
+                .toList();
+        FlightState slower = FlightState.along(new Vec(0, 0, DIVES_FROM_M), GAINS_FROM * mps, true);
+        boolean gains = trial.drawnIfItCan(elements, slower).flown();
+        return dive.flying(gains ? elements : dive.elements()).beginning(dive.heightFt(), null);
+    }
+
+    private static Element until(Element element, double stalls) {
+        return element instanceof Element.Line line && line.until() == Element.Until.STALLS
+                ? new Element.Line(line.until(), stalls, line.middle(), line.power())
+                : element;
     }
 
     /** The pieces laid out, a climb that only took its time flown on the way that follows it. */

@@ -46,9 +46,6 @@ final class Choosing {
     /** What a loop is worth that ends where it began, as it may against the wind and not with it, or as high; seconds, tuned. */
     private static final double OPEN_S = 180;
 
-    /** A figure that comes this far towards the crowd is begun so much further away, metres. */
-    private static final double NEAR_M = 2;
-
     private final Ground ground;
     private final Map<String, Double> heights = new HashMap<>();
 
@@ -263,7 +260,7 @@ final class Choosing {
         double height = pinnedFt != null
                 ? ground.toldM(pinnedFt, m)
                 : Math.max(ground.lowestM(m), heights.getOrDefault(wish.id(), Double.NEGATIVE_INFINITY));
-        return entry(ground.bestM(wish, m), height, m);
+        return m.begunAt(ground.bestM(wish, m), height);
     }
 
     /**
@@ -278,10 +275,10 @@ final class Choosing {
         double height = seen.heightM();
         List<Entry> entries = new ArrayList<>();
         entries.add(seen);
-        boolean isFree = wish.alongM() == null && wish.end() == null;
+        boolean isFree = wish.alongM() == null && wish.end() == null && wish.leadsTo() == null;
         double beyondM = at != null && isOut ? beyondM(at, seen) : 0;
         for (double share : ELSEWHERE) {
-            Entry elsewhere = entry(share * ground.area.spreadM() - m.middleM(), height, m);
+            Entry elsewhere = m.begunAt(share * ground.area.spreadM() - m.middleM(), height);
             if (isFree && (!wish.isPass() || (at != null && isOut && beyondM(at, elsewhere) < beyondM))) {
                 entries.add(elsewhere);
             }
@@ -336,17 +333,6 @@ final class Choosing {
         return ground.area.halfGiven() ? Math.max(way.reachM() - ground.area.halfM(), 0) : 0;
     }
 
-    private static Entry entry(double alongM, double heightM, Measured m) {
-        return new Entry(
-                alongM,
-                m.overM() < -NEAR_M ? -m.overM() : 0,
-                heightM,
-                m.mps(),
-                m.slowestMps(),
-                m.fastestMps(),
-                m.toRight());
-    }
-
     /** What is lost by where it is flown, as seconds. */
     double off(Wish wish, Entry entry) {
         Measured m = ground.measured(wish, entry.toRight());
@@ -373,9 +359,7 @@ final class Choosing {
 
     /** Where a figure leaves the aircraft, by how it was measured. */
     private FlightState leaving(Wish wish, Entry entry) {
-        FlightState end = ground.measured(wish, entry.toRight()).end();
-        double up = entry.heightM() - ground.area.baseM() - Ground.MARGIN_M;
-        Vec place = end.place().plus(new Vec(entry.alongM(), entry.awayM(), up));
-        return new FlightState(0, place, end.speedMps(), end.direction(), end.up());
+        return ground.measured(wish, entry.toRight())
+                .leaves(new Vec(entry.alongM(), entry.awayM(), entry.heightM() - ground.measuredAtM()));
     }
 }

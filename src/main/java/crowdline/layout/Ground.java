@@ -118,13 +118,17 @@ final class Ground {
         return Math.max(below, floorM() - m.downM() + MARGIN_M);
     }
 
-    /** Where it begins so that it is flown where it is wanted, or best seen. */
+    /** Where it begins so that it is flown where it is wanted, or best seen, or so that what it leads to is. */
     double bestM(Wish wish, Measured m) {
         Double pinned = wish.alongM();
         if (pinned != null) {
             return pinned - m.middleM();
         }
         End end = wish.end();
+        Wish leadsTo = wish.leadsTo();
+        if (end == null && leadsTo != null) {
+            return -pastM(leadsTo, m.leaves(new Vec(0, 0, beginsM(wish, m) - measuredAtM())));
+        }
         End wanted = end != null ? end : End.CENTRE;
         if (m.turnsRound() && (end == null || end == End.ahead(m.toRight()))) {
             return m.way() * turnsAtM(m);
@@ -135,6 +139,29 @@ final class Ground {
             case RIGHT -> AT_END * area.spreadM() - (m.toRight() ? m.rightM() : SPINS_AT * slowsM);
             case LEFT -> -AT_END * area.spreadM() - (m.toRight() ? SPINS_AT * slowsM : m.leftM());
         };
+    }
+
+    /** How high it begins, metres: as it was told, or as low as it can. */
+    private double beginsM(Wish wish, Measured m) {
+        Double toldFt = wish.heightFt();
+        return toldFt == null ? lowestM(m) : toldM(toldFt, m);
+    }
+
+    /** How much further to the right an aircraft is than where it would fly straight on to a figure, metres. */
+    double pastM(Wish next, FlightState at) {
+        Entry begins = begins(next, at.toRight());
+        double aheadM = joining.straight.needM(at, begins.at(at.place().x()));
+        return at.place().x() + begins.way() * aheadM - begins.alongM();
+    }
+
+    /** How much higher an aircraft is than where a figure begins, metres. */
+    double aboveM(Wish next, FlightState at) {
+        return at.place().z() - begins(next, at.toRight()).heightM();
+    }
+
+    private Entry begins(Wish wish, boolean toRight) {
+        Measured m = measured(wish, toRight);
+        return m.begunAt(bestM(wish, m), beginsM(wish, m));
     }
 
     /**

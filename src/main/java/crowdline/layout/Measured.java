@@ -41,6 +41,12 @@ record Measured(
         boolean closes,
         boolean isLow,
         @Nullable String lack) {
+    /** A figure that comes this far towards the crowd is begun so much further away, metres. */
+    private static final double NEAR_M = 2;
+
+    /** Of the speed it dives for, what it has before; by judgement. */
+    private static final double DIVES_FROM = 0.8;
+
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
     /** Where it looks at one more speed only, what most of what needs more needs; by judgement. */
@@ -217,7 +223,8 @@ record Measured(
         }
         boolean rollsRound =
                 wish.elements().stream().anyMatch(e -> e instanceof Element.Turn turn && turn.rolls() != 0);
-        if ((wish.enters() == EntrySpeed.ROLL && !rollsRound) || wish.enters() == EntrySpeed.PASS) {
+        if ((wish.enters() == EntrySpeed.ROLL && !rollsRound && !divesFirst(wish))
+                || wish.enters() == EntrySpeed.PASS) {
             double quick = Math.min(FASTER_ROLL * usual, most);
             if (at(quick, wish, trial, toRight, heightM).isWell()) {
                 return quick;
@@ -239,7 +246,18 @@ record Measured(
         }
         double stallKt = Units.ktFromMps(trial.stallMps(heightM));
         Double kt = wish.enters() == null ? null : wish.enters().kt(trial.usual(), stallKt);
-        return Units.mpsFromKt(kt == null ? trial.usual().passKt() : kt);
+        double mps = Units.mpsFromKt(kt == null ? trial.usual().passKt() : kt);
+        return divesFirst(wish) ? Math.min(mps, divesFromMps(wish, trial, heightM)) : mps;
+    }
+
+    /** From what speed on it is no dive for the one it is to have in the end, m/s; infinite if it has to have none. */
+    private static double divesFromMps(Wish wish, FigureTrial trial, double heightM) {
+        for (Element element : wish.elements()) {
+            if (element instanceof Element.Line line && line.until() == Element.Until.STALLS) {
+                return DIVES_FROM * line.value() * trial.stallMps(heightM);
+            }
+        }
+        return Double.POSITIVE_INFINITY;
     }
 
     private static Measured at(double mps, Wish wish, FigureTrial trial, boolean toRight, double heightM) {
@@ -333,6 +351,25 @@ record Measured(
         double radiusM = v * v / (Units.G_MPS2 * GENTLE_TAN);
         double turnsM = radiusM * (1 - Math.sqrt(1 - towards * towards)) + v * BANKS_S * towards;
         return Math.min(nearM, end.place().y() - turnsM);
+    }
+
+    /**
+     * It begun somewhere.
+     *
+     * @param alongM on the A-axis, metres to the commentator's right
+     * @param heightM above the datum
+     */
+    Entry begunAt(double alongM, double heightM) {
+        return new Entry(alongM, overM() < -NEAR_M ? -overM() : 0, heightM, mps, slowestMps, fastestMps, toRight);
+    }
+
+    /**
+     * Where it leaves the aircraft if it begins elsewhere.
+     *
+     * @param by how far from where it was measured, metres
+     */
+    FlightState leaves(Vec by) {
+        return new FlightState(0, end.place().plus(by), end.speedMps(), end.direction(), end.up());
     }
 
     /** Where its middle is if it begins at a place, metres. */

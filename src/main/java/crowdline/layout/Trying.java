@@ -30,6 +30,8 @@ final class Trying {
     private static final double MOST_OUT_M = 400;
     /** Off its middle by less than this a pass is flown past it, metres. */
     private static final double ASIDE_M = 50;
+    /** Off where it leads straight on to the next by less than this a dive is flown so, metres. */
+    private static final double MISSED_M = 15;
     /** The same of a pass, which goes past the middle, metres. */
     private static final double PASS_M = 100;
 
@@ -85,7 +87,7 @@ final class Trying {
         Tried tried = once(wish, wanted, start, way);
         int most = ground.work.isLeft(Work.Part.FLYING) ? MOST_CORRECTIONS : 1;
         for (int i = 0; i < most; i++) {
-            Entry better = corrected(wish, tried);
+            Entry better = corrected(wish, wanted, tried);
             if (better == null) {
                 break;
             }
@@ -93,22 +95,22 @@ final class Trying {
             boolean isHopeless = !ground.measured(wish, to.toRight()).isWell()
                     && !tried.out().flown()
                     && !again.out().flown();
-            if (isHopeless || !isBetter(wish, tried, again)) {
+            if (isHopeless || !isBetter(wish, wanted, tried, again)) {
                 break;
             }
             tried = again;
         }
-        return wish.heightFt() == null || ground.joining.sinks()
-                ? tried
-                : lowered(wish, Units.mFromFt(wish.heightFt()), tried, before, first);
+        double askedM = wish.heightFt() == null ? wanted.heightM() : Units.mFromFt(wish.heightFt());
+        return ground.joining.sinks() ? tried : lowered(wish, askedM, tried, before, first);
     }
 
     /** Whether what is begun again, as it did not come out as people expect to see it, is worth the time it takes longer. */
-    private boolean isBetter(Wish wish, Tried tried, Tried again) {
+    private boolean isBetter(Wish wish, Entry asked, Tried tried, Tried again) {
         double longer = Estimating.worthS(again.way()) - Estimating.worthS(tried.way());
         return !tried.out().flown()
                 || belowM(wish, tried) > 0
                 || overM(tried) < -Fit.CLOSE_M
+                || missedM(wish, asked, again) < missedM(wish, asked, tried) - MISSED_M
                 || longer < Weighing.unwellS(tried.out());
     }
 
@@ -122,7 +124,7 @@ final class Trying {
     }
 
     private static boolean isFree(Wish wish) {
-        return wish.alongM() == null && wish.end() == null && !wish.isPass();
+        return wish.alongM() == null && wish.end() == null && !wish.isPass() && wish.leadsTo() == null;
     }
 
     private Tried once(Wish wish, Entry wanted, @Nullable FlightState before, boolean first) {
@@ -141,12 +143,12 @@ final class Trying {
         return new Tried(wanted, start, way, there, out, lowM(way, out));
     }
 
-    /** What is told lower and comes out higher than it need is begun lower again, as near to what was told as it may. */
-    private Tried lowered(Wish wish, double toldM, Tried raised, @Nullable FlightState before, boolean begins) {
+    /** What was raised and comes out higher than it need is begun lower again, as near to what was asked as it may. */
+    private Tried lowered(Wish wish, double askedM, Tried raised, @Nullable FlightState before, boolean begins) {
         Tried lowest = raised;
         for (int i = 0; i < MOST_LOWERED; i++) {
             double spare = lowest.out().box().lowestM() - leastM(wish) - Ground.MARGIN_M;
-            double down = Math.min(spare, lowest.wanted().heightM() - toldM);
+            double down = Math.min(spare, lowest.wanted().heightM() - askedM);
             double takes = lowest.from().place().z() - lowest.out().box().lowestM();
             if (!lowest.out().flown() || down <= SPARE * takes) {
                 return lowest;
@@ -209,7 +211,7 @@ final class Trying {
     }
 
     /** A beginning that mends what was wrong with how a figure came out; null if it was well, or cannot be mended. */
-    private @Nullable Entry corrected(Wish wish, Tried tried) {
+    private @Nullable Entry corrected(Wish wish, Entry asked, Tried tried) {
         Entry to = tried.wanted();
         FlightState there = tried.from();
         FigureTrial.Outcome out = tried.out();
@@ -224,7 +226,9 @@ final class Trying {
             better = better.at(better.alongM() - asideM);
         }
         double low = belowM(wish, tried);
-        if (out.flown() && low > 0 && !ground.joining.sinks()) {
+        if (missedM(wish, asked, tried) > MISSED_M) {
+            better = leading(wish, asked, tried);
+        } else if (out.flown() && low > 0 && !ground.joining.sinks()) {
             better = better.raised(low + Ground.MARGIN_M);
         }
         double over = to.awayM() - overM(tried);
@@ -232,6 +236,40 @@ final class Trying {
             better = better.away(over);
         }
         return better.equals(to) ? null : better;
+    }
+
+    /** How far it ends from where it was to lead straight on to the next figure, along the line and up, metres; 0 if it leads to none. */
+    private double missedM(Wish wish, Entry asked, Tried tried) {
+        Wish led = wish.leadsTo();
+        if (led == null
+                || wish.alongM() != null
+                || wish.end() != null
+                || !tried.out().flown()) {
+            return 0;
+        }
+        FlightState end = tried.out().end();
+        return Math.hypot(ground.pastM(led, end) - besideM(wish, asked), aboveM(wish, led, end));
+    }
+
+    /** Begun so much earlier or later, and higher or lower, that it leads straight on to the next. */
+    private Entry leading(Wish wish, Entry asked, Tried tried) {
+        Wish led = Objects.requireNonNull(wish.leadsTo());
+        FlightState end = tried.out().end();
+        double aboveM = aboveM(wish, led, end);
+        FlightState level = new FlightState(
+                end.tS(), end.place().plus(new Vec(0, 0, -aboveM)), end.speedMps(), end.direction(), end.up());
+        double pastM = ground.pastM(led, level) - besideM(wish, asked);
+        return tried.wanted().at(tried.wanted().alongM() - pastM).raised(-aboveM);
+    }
+
+    /** What begins as high as it was told ends as high as that leaves it. */
+    private double aboveM(Wish wish, Wish led, FlightState end) {
+        return wish.heightFt() == null ? ground.aboveM(led, end) : 0;
+    }
+
+    /** How far from where it leads best to the next it is to begin, metres. */
+    private double besideM(Wish wish, Entry asked) {
+        return asked.alongM() - ground.bestM(wish, ground.measured(wish, asked.toRight()));
     }
 
     /** Where the middle of what was flown is, metres. */

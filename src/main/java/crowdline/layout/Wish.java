@@ -23,6 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param kt knots at which it begins, above 0
  * @param seconds how long it takes if it is only timed, above 0
  * @param role what part it has in the act
+ * @param leadsTo the figure at whose beginning it is to end, unless it is wanted somewhere itself; null if none
  */
 public record Wish(
         String id,
@@ -36,7 +37,8 @@ public record Wish(
         @Nullable Double heightFt,
         @Nullable Double kt,
         @Nullable Double seconds,
-        Role role) {
+        Role role,
+        @Nullable Wish leadsTo) {
     /** A level line as long as this is a pass, seconds; by judgement. */
     private static final double PASS_S = 3;
 
@@ -58,14 +60,37 @@ public record Wish(
         elements = List.copyOf(elements);
     }
 
+    /** One that leads to no other. */
+    public Wish(
+            String id,
+            String name,
+            List<Element> elements,
+            boolean own,
+            @Nullable EntrySpeed enters,
+            @Nullable End end,
+            @Nullable Double alongM,
+            @Nullable Boolean toRight,
+            @Nullable Double heightFt,
+            @Nullable Double kt,
+            @Nullable Double seconds,
+            Role role) {
+        this(id, name, elements, own, enters, end, alongM, toRight, heightFt, kt, seconds, role, null);
+    }
+
     /** The same, flown by other elements. */
     public Wish flying(List<Element> others) {
-        return new Wish(id, name, others, own, enters, end, alongM, toRight, heightFt, kt, seconds, role);
+        return new Wish(id, name, others, own, enters, end, alongM, toRight, heightFt, kt, seconds, role, leadsTo);
     }
 
     /** The same, begun elsewhere: what is null is free. */
     public Wish beginning(@Nullable Double otherFt, @Nullable Double otherKt) {
-        return new Wish(id, name, elements, own, enters, end, alongM, toRight, otherFt, otherKt, seconds, role);
+        return new Wish(
+                id, name, elements, own, enters, end, alongM, toRight, otherFt, otherKt, seconds, role, leadsTo);
+    }
+
+    /** The same, flown so that it ends where another begins. */
+    public Wish leadingTo(Wish next) {
+        return new Wish(id, name, elements, own, enters, end, alongM, toRight, heightFt, kt, seconds, role, next);
     }
 
     /** Flies it from somewhere. */

@@ -10,11 +10,21 @@ import crowdline.measure.Units;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** A figure begins as high and as fast as what leads to it is told, unless the list says otherwise of it. */
 class HandedOnTest {
     private static List<FigureFlight> flown(String list) {
-        ShowArranging.Made made = Drafted.arranged(Drafted.empty(), "strong aerobatic monoplane", "Ada Quillan", list);
+        return flownBy("strong aerobatic monoplane", list);
+    }
+
+    private static FigureFlight figure(List<FigureFlight> act, String name) {
+        return act.stream().filter(f -> f.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    private static List<FigureFlight> flownBy(String kind, String list) {
+        ShowArranging.Made made = Drafted.arranged(Drafted.empty(), kind, "Ada Quillan", list);
         return new Predictor(
                         made.show(),
                         CatalogueFile.shipped(),
@@ -85,6 +95,38 @@ class HandedOnTest {
 
         assertThat(Units.ktFromMps(flown(list, "loop").entryMps())).isCloseTo(170, within(6.0));
         assertThat(Units.ktFromMps(flown(list, "dive").entryMps())).isLessThan(150);
+    }
+
+    /** It was flown in the middle, ended past it, and came round for half a minute for the loop it was to lead to. */
+    @ParameterizedTest
+    @CsvSource({
+        "light aerobatic biplane, 160",
+        "light aerobatic biplane, 135",
+        "strong aerobatic monoplane, 200",
+        "jet trainer, 300",
+        "piston fighter, 260",
+        "aerobatic glider, 115"
+    })
+    void aDiveEndsWhereItsLoopBegins(String kind, double kt) {
+        List<FigureFlight> act =
+                flownBy(kind, "take-off\ndive in from the left, %.0f kt\nloop\nstall turn right end".formatted(kt));
+        FigureFlight dive = figure(act, "dive in");
+        FigureFlight loop = figure(act, "loop");
+
+        assertThat(loop.startS() - dive.endS()).as("between them").isLessThan(15);
+        assertThat(Units.ktFromMps(loop.entryMps())).isCloseTo(kt, within(0.06 * kt));
+        assertThat(loop.exitAlongM()).as("off the middle").isBetween(-250.0, 250.0);
+    }
+
+    /** A dive from where the climb went to comes down as far as it does, and the way on to the loop is straight. */
+    @Test
+    void aDiveFromAHeightLeadsStraightToItsLoop() {
+        List<FigureFlight> act =
+                flownBy("aerobatic two-seater", "take-off\nclimb to 2000 ft\ndive in\nloop\nslow roll");
+        FigureFlight dive = figure(act, "dive in");
+
+        assertThat(Units.ftFromM(dive.highestM())).isCloseTo(2000, within(60.0));
+        assertThat(figure(act, "loop").startS() - dive.endS()).isLessThan(20);
     }
 
     /** It climbed 700 ft straight on, and turned back for the room that took. */

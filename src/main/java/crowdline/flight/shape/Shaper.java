@@ -316,13 +316,22 @@ public final class Shaper {
         return usual.pushG() == null && shaped.extremes().hangingS() > LONGEST_HANGING_S;
     }
 
-    /** Ends with more speed and height together than it had, though no higher. */
+    /** Ends with more speed and height together than it had, though no higher, and was not to gain that speed. */
     private static boolean isTooFast(Shaped shaped, FlightState from) {
+        if (shaped.elements().stream().anyMatch(element -> gains(element, from))) {
+            return false;
+        }
         double higher = shaped.end().place().z() - from.place().z();
         double speed = shaped.end().speedMps();
         double square = speed * speed + 2 * Units.G_MPS2 * higher;
         double most = TOO_FAST * from.speedMps();
         return higher < SAME_M && square > most * most;
+    }
+
+    private static boolean gains(Element element, FlightState from) {
+        return element instanceof Element.Line line
+                && line.until() == Element.Until.KNOTS
+                && Units.mpsFromKt(line.value()) > from.speedMps();
     }
 
     private String lack(Fault fault, List<Element> elements, FlightState from) {
