@@ -3,6 +3,7 @@ package crowdline.running;
 import crowdline.live.state.ActDurations;
 import crowdline.live.state.Durations;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /** Durations that never throw: one that cannot be told is not a number, and the clock waits for the hand. */
@@ -41,9 +42,12 @@ final class GuardedDurations implements ActDurations {
         };
     }
 
-    /** Whatever is wrong with them, the show must go on; it is said once, not at every look at the clock. */
+    /**
+     * Whatever is wrong with them, the show must go on; it is said once, not at every look at the clock. Nothing is wrong where
+     * nobody waits for them any more.
+     */
     private void tell(int index, String actId, RuntimeException e) {
-        if (!told.getAndSet(true)) {
+        if (!(e instanceof CancellationException) && !told.getAndSet(true)) {
             LOG.log(System.Logger.Level.ERROR, "No duration of figure " + index + " of act " + actId, e);
         }
     }

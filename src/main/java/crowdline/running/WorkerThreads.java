@@ -1,12 +1,14 @@
 package crowdline.running;
 
 import crowdline.flight.Workers;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import org.jspecify.annotations.Nullable;
 
@@ -18,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class WorkerThreads implements Workers, AutoCloseable {
     private final int helpers;
     private final ExecutorService threads;
+    private volatile String abandoned = "";
 
     public WorkerThreads() {
         this(Runtime.getRuntime().availableProcessors() - 1);
@@ -29,10 +32,14 @@ public final class WorkerThreads implements Workers, AutoCloseable {
         threads = Executors.newFixedThreadPool(Math.max(1, helpers), NamedThread.factory("flights"));
     }
 
-    /** @throws RuntimeException what a piece failed with, once all others are done */
+    /**
+     * @throws RuntimeException what a piece failed with, once all others are done
+     * @throws CancellationException if the thread that asks has been {@linkplain #abandon abandoned}
+     */
     @Override
     public void each(int count, IntConsumer work) {
-        Share share = new Share(count, work);
+        String asking = Thread.currentThread().getName();
+        Share share = new Share(count, work, () -> asking.equals(abandoned));
         try {
             for (int i = 0; i < Math.min(helpers, count - 1); i++) {
                 threads.execute(share);
@@ -44,17 +51,27 @@ public final class WorkerThreads implements Workers, AutoCloseable {
         share.awaitOthers();
     }
 
+    /**
+     * Leaves undone what threads of a name wait for, and what they ask for from now on: nobody needs it. Pieces that were begun
+     * are done.
+     */
+    public void abandon(String asking) {
+        abandoned = asking;
+    }
+
     /** Pieces that are taken one by one by whoever has time. */
     private static final class Share implements Runnable {
         private final int count;
         private final IntConsumer work;
+        private final BooleanSupplier left;
         private final AtomicInteger next = new AtomicInteger();
         private final CountDownLatch open;
         private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
 
-        Share(int count, IntConsumer work) {
+        Share(int count, IntConsumer work, BooleanSupplier left) {
             this.count = count;
             this.work = work;
+            this.left = left;
             open = new CountDownLatch(count);
         }
 
@@ -62,6 +79,9 @@ public final class WorkerThreads implements Workers, AutoCloseable {
         public void run() {
             for (int i = next.getAndIncrement(); i < count; i = next.getAndIncrement()) {
                 try {
+                    if (left.getAsBoolean()) {
+                        throw new CancellationException("nobody waits for it any more");
+                    }
                     work.accept(i);
                 } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
                     failure.compareAndSet(null, e);

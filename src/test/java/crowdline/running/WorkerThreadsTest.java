@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Set;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.CyclicBarrier;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicIntegerArray;
+import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -53,6 +56,26 @@ class WorkerThreadsTest {
         } catch (Exception e) {
             throw new IllegalStateException(e);
         }
+    }
+
+    @Test
+    void whatAnAbandonedThreadAsksForIsLeftUndoneAndNobodyElses() throws Exception {
+        AtomicInteger done = new AtomicInteger();
+        String me = Thread.currentThread().getName();
+        assertThatThrownBy(() -> workers.each(1000, i -> {
+                    done.incrementAndGet();
+                    workers.abandon(me);
+                }))
+                .isInstanceOf(CancellationException.class);
+        assertThat(done.get()).as("each thread ends the piece it was at").isBetween(1, 4);
+        assertThatThrownBy(() -> workers.each(1, i -> done.set(-1))).isInstanceOf(CancellationException.class);
+        assertThat(done.get()).isPositive();
+        Thread other = new Thread(() -> everyPieceOnce(workers, 10), "another");
+        AtomicReference<Throwable> failed = new AtomicReference<>();
+        other.setUncaughtExceptionHandler((thread, fault) -> failed.set(fault));
+        other.start();
+        other.join();
+        assertThat(failed.get()).isNull();
     }
 
     @Test

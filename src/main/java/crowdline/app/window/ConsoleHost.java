@@ -383,17 +383,6 @@ final class ConsoleHost implements Host {
         edits.shutdownNow();
         paper.stop();
         papers.shutdownNow();
-        io.execute(() -> {
-            RunningShow show = opening.running();
-            if (show != null) {
-                if (demoShow.equals(opening.openFile())) {
-                    // The demo begins afresh the next time; a real show goes on where it was left.
-                    show.end();
-                }
-                show.close();
-            }
-            flights.close();
-            io.shutdown();
-        });
+        new Leaving(opening, demoShow, flights, io).begin();
     }
 }

@@ -57,7 +57,10 @@ import org.jspecify.annotations.Nullable;
 final class ConsoleWiring {
     private static final long LEAVES_WITHIN_S = 20;
 
-    private final ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, "io"));
+    /** The thread that reads and writes files. */
+    static final String IO = "io";
+
+    private final ExecutorService io = Executors.newSingleThreadExecutor(work -> new Thread(work, IO));
     private final WorkerThreads flights = new WorkerThreads();
     private final SettingsFile.Reading reading;
     private final PaceInUse paces;

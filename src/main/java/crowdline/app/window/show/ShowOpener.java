@@ -57,6 +57,7 @@ public final class ShowOpener implements LiveShow {
     private final GlossaryFill glossary;
     private final OpeningProgress progress;
     private volatile @Nullable OpenShow open;
+    private volatile boolean atWork;
     /** On the io thread only: what the running show was read from. */
     private ShowLoader.@Nullable Result known;
     /** Counts what was to be opened: only the last of several is. */
@@ -128,23 +129,25 @@ public final class ShowOpener implements LiveShow {
         Wish wish = new Wish(file, asked.incrementAndGet(), opened);
         progress.begin(file);
         io.execute(() -> guarded(file, () -> {
-            if (isWanted(wish)) {
+            if (wish.isLastOf(asked.get())) {
                 read(wish);
             }
         }));
     }
 
     private void guarded(Path file, FileWork work) {
+        atWork = true;
         OpeningMessages.faultOf(file, work).ifPresent(wrong -> {
             say(wrong);
             progress.end(open != null);
             window.present(false, () -> io.execute(glossary::fill));
         });
+        atWork = false;
     }
 
-    /** Only the last of several is opened. */
-    private boolean isWanted(Wish wish) {
-        return wish.number() == asked.get();
+    /** Whether a show is just being read or flown, of which nothing is written. */
+    public boolean isAtWork() {
+        return atWork;
     }
 
     private void read(Wish wish) throws IOException {
@@ -199,7 +202,8 @@ public final class ShowOpener implements LiveShow {
         passes.opened(result);
         LoadedShow loaded = result.loaded();
         if (loaded != null) {
-            showPrepare(LoadedPredictions.view(loaded, result.findings()));
+            PrepareView view = LoadedPredictions.view(loaded, result.findings());
+            window.send(w -> w.showRunning(view));
         }
     }
 
@@ -213,7 +217,7 @@ public final class ShowOpener implements LiveShow {
         Path file = wish.file();
         glossary.fill();
         // Another show may have been opened before its turn came.
-        if (!isWanted(wish)) {
+        if (!wish.isLastOf(asked.get())) {
             return;
         }
         progress.is("Checking it");
@@ -232,20 +236,21 @@ public final class ShowOpener implements LiveShow {
         if (started == null) {
             window.present(start(file, loaded, identity) && !again, () -> {});
         }
+        wish.opened().accept(file);
         loaded.predictAll((n, all) -> progress.is("Predicting " + n + " of " + all));
         show(result);
         window.send(ConsoleFrame::openEdit);
         progress.end(true);
-        wish.opened().accept(file);
         // What is running must not wait for better bands.
-        io.execute(() -> {
+        io.execute(() -> guarded(file, () -> {
             ShowLoader.Result now = known;
             LoadedShow shown = now == null ? null : now.loaded();
             if (now != null && shown != null && now.file().equals(file)) {
                 shown.settle();
-                showPrepare(LoadedPredictions.view(shown, now.findings()));
+                PrepareView view = LoadedPredictions.view(shown, now.findings());
+                window.send(w -> w.showRunning(view));
             }
-        });
+        }));
     }
 
     /** Predicts the running show again in other air, in the file or not; from any thread. */
@@ -320,10 +325,7 @@ public final class ShowOpener implements LiveShow {
         }
         JournalShow identity = JournalShow.of(file, content);
         run(file, edited, identity, shelf.openChanged(identity));
-        RunningShow now = running();
-        if (now != null) {
-            now.chooseAnew();
-        }
+        Optional.ofNullable(running()).ifPresent(RunningShow::chooseAnew);
         known = result;
         passes.opened(result);
         return true;
@@ -383,10 +385,6 @@ public final class ShowOpener implements LiveShow {
     /** The incident page while no show runs; it was called {@code openS} seconds ago. */
     public IncidentView incident(double openS) {
         return IncidentPresenter.withoutShow(LocalTime.now(machine.wall().withZone(ZoneId.systemDefault())), openS);
-    }
-
-    private void showPrepare(PrepareView view) {
-        window.send(w -> w.showRunning(view));
     }
 
     public void say(Mark mark) {

@@ -3,6 +3,7 @@ package crowdline.app.window.work;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Function;
 
 /** What is done with files on the {@code io} thread, where everything can go wrong. */
@@ -22,6 +23,9 @@ public interface FileWork {
     default Optional<String> fault(System.Logger log, String about, Function<Throwable, String> sentence) {
         try {
             run();
+            return Optional.empty();
+        } catch (CancellationException left) {
+            // Whoever gave it up knows.
             return Optional.empty();
         } catch (ShowFileException e) {
             return Optional.of(String.valueOf(e.getMessage()));

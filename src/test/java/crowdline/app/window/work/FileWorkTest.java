@@ -6,6 +6,7 @@ import crowdline.ExpectsWarning;
 import crowdline.storage.file.ShowFileException;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 
 class FileWorkTest {
@@ -18,6 +19,14 @@ class FileWorkTest {
     @Test
     void nothingIsSaidOfWhatWentWell() {
         assertThat(fault(() -> {})).isEmpty();
+    }
+
+    @Test
+    void nothingIsSaidOfWhatWasGivenUp() {
+        assertThat(fault(() -> {
+                    throw new CancellationException("left");
+                }))
+                .isEmpty();
     }
 
     @Test
