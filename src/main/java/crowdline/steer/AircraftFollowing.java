@@ -35,6 +35,8 @@ public final class AircraftFollowing {
     public static final double TRAIL_S = 6;
     /** Less than this is noise and turns no arrow, metres. Tuned: four times what two readings of a still receiver differ. */
     private static final double NOISE_M = 12;
+    /** What stays within the noise for so long stands, seconds. Tuned: nothing that has begun to take off does. */
+    private static final double STANDS_S = 4;
     /** Nor does a way that took longer than this, seconds. Tuned: the slowest glider makes it in less. */
     private static final double TURN_S = 1.5;
 
@@ -79,7 +81,26 @@ public final class AircraftFollowing {
         if (following == null) {
             return Optional.empty();
         }
-        return next(state, following.reading(reading), reading.tS());
+        FollowNow found = following.reading(reading);
+        // Space came early: it is at the very beginning for as long as it stands.
+        return next(state, standsYet(state.course()) ? following.hand(reading.tS(), 0) : found, reading.tS());
+    }
+
+    /** True if the act is begun by hand with a take-off, and the aircraft still stands. */
+    private boolean standsYet(Course course) {
+        FollowPlan known = plan;
+        Reading here = last;
+        Reading before = trail.peekFirst();
+        return known != null
+                && known.startsOnGround()
+                && course.flown().size() == 1
+                && course.flown().get(0).mark() == Source.HAND
+                && course.position() == 0
+                && here != null
+                && before != null
+                && here.tS() - before.tS() >= STANDS_S
+                && trail.stream()
+                        .allMatch(r -> Math.hypot(r.alongM() - here.alongM(), r.awayM() - here.awayM()) < NOISE_M);
     }
 
     /** Time goes on. */

@@ -186,6 +186,31 @@ class ActBeginTest {
     }
 
     @Test
+    void whoPressesSpaceWhileItStandsIsStillLedOnceItGoes() {
+        for (double earlyS : new double[] {10, 15, 30, 90}) {
+            state = LiveState.initial();
+            moved.clear();
+            waitFor(takeOff);
+            happens(new FlightEvent.SourceChosen(nowS, Source.HAND));
+            stand(entry(), 20);
+            happens(new FlightEvent.ActStarted(nowS));
+            stand(entry(), 2);
+            happens(new FlightEvent.SourceChosen(nowS, Source.AIRCRAFT));
+            stand(entry(), earlyS);
+            assertThat(moved).as("while it stands").isEmpty();
+            double beginS = nowS;
+            fly(flight().figures().get(4).startS() - 2);
+            assertThat(moved)
+                    .as("pressed %s s early", earlyS)
+                    .allSatisfy(e -> assertThat(e).isInstanceOf(FlightEvent.AircraftSeen.class))
+                    .extracting(e -> ((FlightEvent.AircraftSeen) e).index())
+                    .containsExactly(1, 2, 3);
+            assertThat(moved.get(0).atS() - beginS)
+                    .isCloseTo(flight().figures().get(1).startS(), within(5.0));
+        }
+    }
+
+    @Test
     void actThatBeginsInTheAirBeginsWhereItIsPlanned() {
         waitFor(inTheAir);
         Sample a = flight().samples().get(0);
