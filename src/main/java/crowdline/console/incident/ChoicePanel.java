@@ -70,12 +70,31 @@ public final class ChoicePanel extends Painted<ChoicePanel.Shown> {
             return;
         }
         double each = Math.min(rest.h() / v.rows().size(), pen.px(82));
+        // One size for every state, the largest at which the longest fits.
+        double statePx = v.rows().stream()
+                .mapToDouble(row -> statePx(pen, row, state(pen, rest.top(each))))
+                .min()
+                .orElseThrow();
         for (int i = 0; i < v.rows().size(); i++) {
-            row(pen, v.rows().get(i), rest.belowTop(i * each).top(each));
+            row(pen, v.rows().get(i), rest.belowTop(i * each).top(each), statePx);
         }
     }
 
-    private static void row(Pen pen, Row row, Box box) {
+    /** Where the state of a row stands. */
+    private static Box state(Pen pen, Box row) {
+        Box inner = row.inset(pen.px(10), pen.px(4));
+        Box rest = inner.rightOf(pen.px(56));
+        return rest.right(rest.w() * 0.38);
+    }
+
+    private static double statePx(Pen pen, Row row, Box state) {
+        double mostPx = pen.sizePx(TextRole.READ);
+        Box word = state.rightOf(pen.shapePx(row.state(), mostPx));
+        return pen.block(List.of(row.state().word()), pen.strong(), mostPx, pen.leastPx(), word, 2)
+                .sizePx();
+    }
+
+    private static void row(Pen pen, Row row, Box box, double statePx) {
         pen.fill(box.top(pen.px(1)), pen.palette().rule());
         Box inner = box.inset(pen.px(10), pen.px(4));
         Box digit = inner.left(pen.px(56));
@@ -84,12 +103,12 @@ public final class ChoicePanel extends Painted<ChoicePanel.Shown> {
                 digit,
                 pen.palette().accent());
         Box rest = inner.rightOf(digit.w());
-        Box state = rest.right(rest.w() * 0.38);
+        Box state = state(pen, box);
         Box occasion = rest.left(rest.w() * 0.6);
         pen.midway(
                 pen.block(List.of(row.occasion()), pen.strong(), pen.sizePx(TextRole.NEXT), pen.leastPx(), occasion, 2),
                 occasion,
                 pen.palette().text());
-        pen.mark(row.state(), TextRole.READ, state, 2);
+        pen.mark(row.state(), statePx, state, 2);
     }
 }

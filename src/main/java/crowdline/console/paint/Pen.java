@@ -156,19 +156,28 @@ public final class Pen {
 
     /** How wide a shape and its word are at a size. */
     public double widthPx(Mark mark, double sizePx) {
-        double shape = sizePx * SHAPE;
         // A whole pixel more, so that no rounding cuts the word in a box of just this width.
-        return shape * (Forms.aspect(mark.form()) + SHAPE_GAP) + widthPx(mark.word(), true, sizePx) + 1;
+        return shapePx(mark, sizePx) + widthPx(mark.word(), true, sizePx) + 1;
     }
 
     /** Draws a shape and its word at a size, midway down a box. */
     public double mark(Mark mark, double sizePx, Box box) {
+        return mark(mark, sizePx, box, 1);
+    }
+
+    /** How wide the shape of a mark of a size is, with the gap to its word. */
+    public double shapePx(Mark mark, double sizePx) {
+        return sizePx * SHAPE * (Forms.aspect(mark.form()) + SHAPE_GAP);
+    }
+
+    /** The same with a word that may take several lines. */
+    public double mark(Mark mark, double sizePx, Box box, int mostLines) {
         double shape = Math.min(sizePx * SHAPE, box.h());
         double before = shape * (Forms.aspect(mark.form()) + SHAPE_GAP);
         Color colour = appearance.theme().tone(mark.tone());
         g.setColor(colour);
         Forms.draw(g, mark.form(), box.x(), box.midY() - shape / 2, shape);
-        TextBlock word = at(mark.word(), true, sizePx, box.rightOf(before), 1);
+        TextBlock word = at(mark.word(), true, sizePx, box.rightOf(before), mostLines);
         midway(word, box.rightOf(before), colour);
         return before + word.widthPx();
     }
