@@ -104,6 +104,15 @@ class LetterPageTest {
         assertThat(list.getText()).isEmpty();
     }
 
+    @Test
+    void aConditionIsNamedBeforeWhatOnlyTells() {
+        paste(
+                "I fly the glider.\nSequence, with the crowd at the middle:\n1. loop\n2. slow roll\n\nThe owners painted her.\n\n"
+                        + "If the base is under 2500 ft, the flat show.");
+        assertThat(find(panel.listPage(), JTextArea.class, "What is wrong").getText())
+                .startsWith("Not taken as a figure to fly: “If the base is under");
+    }
+
     private void show(String key) {
         Object name = panel.listPage()
                 .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)

@@ -45,8 +45,9 @@ final class CurvePicture extends Painted<Curves> {
     }
 
     private static String range(List<Double> values, String format) {
-        return (String.format(Locale.UK, format, Collections.min(values)) + " to "
-                        + String.format(Locale.UK, format, Collections.max(values)))
+        String from = String.format(Locale.UK, format, Collections.min(values));
+        String to = String.format(Locale.UK, format, Collections.max(values));
+        return (from.equals(to) ? from : from + " to " + to)
                 .replace("-0.0", "+0.0")
                 .replace('-', '−');
     }

@@ -225,8 +225,7 @@ public final class PreparePresenter {
                 flown.map(f -> between("%,.0f", Units.ftFromM(f.lowestM()), Units.ftFromM(f.highestM())))
                         .or(() -> told(figure, Asked::heightFt, "%,.0f"))
                         .orElse(UNKNOWN),
-                flown.map(f -> signed(f.leastG()) + " to " + signed(f.greatestG()))
-                        .orElse(UNKNOWN),
+                flown.map(f -> range(signed(f.leastG()), signed(f.greatestG()))).orElse(UNKNOWN),
                 figure.remarks().stream().map(r -> remark(r, time)).toList());
     }
 
@@ -242,6 +241,10 @@ public final class PreparePresenter {
         String from = String.format(Locale.UK, form, low);
         String to = String.format(Locale.UK, form, high);
         return from.equals(to) ? from : from + "–" + to;
+    }
+
+    private static String range(String from, String to) {
+        return from.equals(to) ? from : from + " to " + to;
     }
 
     public static String signed(double g) {

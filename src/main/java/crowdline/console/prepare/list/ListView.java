@@ -134,7 +134,13 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
         if (notes.isEmpty()) {
             return "";
         }
-        String first = notes.get(0).strip().replaceAll("\\s+", " ");
+        // A condition is lost where it is one of several.
+        String first = notes.stream()
+                .filter(note -> CONDITION.matcher(note).find())
+                .findFirst()
+                .orElse(notes.get(0))
+                .strip()
+                .replaceAll("\\s+", " ");
         return "Not taken as a figure to fly: “"
                 + Written.brief(first, LONGEST_NOTE) + "”"
                 + (notes.size() == 1 ? "" : " and " + (notes.size() - 1) + " more");

@@ -47,8 +47,13 @@ final class ReadCells {
         if (row.figure().equals(row.text())) {
             Box words = inner.left(Math.min(inner.w() * 0.68, beside.x() - inner.x()));
             boolean isFigure = row.key() >= 0;
-            TextRole role = isFigure ? TextRole.BODY : TextRole.LABEL;
-            pen.midway(pen.lines(row.text(), role, isFigure, words, 2), words, text);
+            TextBlock name = pen.line(row.text(), TextRole.BODY, true, top.left(words.w()));
+            if (isFigure && name.whole()) {
+                pen.midway(name, beside.w() > 0 ? top : inner, text);
+            } else {
+                TextRole role = isFigure ? TextRole.BODY : TextRole.LABEL;
+                pen.midway(pen.lines(row.text(), role, isFigure, words, 2), words, text);
+            }
             return;
         }
         String told = pen.appearance().measures().told(row.told());
