@@ -46,6 +46,9 @@ final class Choosing {
     /** What a loop is worth that ends where it began, as it may against the wind and not with it, or as high; seconds, tuned. */
     private static final double OPEN_S = 180;
 
+    /** So much further out than it needs a figure that turns round may begin, seconds of its flight; tuned. */
+    private static final double[] FURTHER_S = {6, 12};
+
     private final Ground ground;
     private final Map<String, Double> heights = new HashMap<>();
 
@@ -295,29 +298,33 @@ final class Choosing {
         double aheadM = ground.joining.straight.needM(at, here);
         Entry ahead = here.at(here.alongM() + here.way() * aheadM);
         double beyondM = (ahead.alongM() - seen.alongM()) * ahead.way();
-        if (wish.end() != null || wish.isPass()) {
-            boolean may = wish.end() != null
-                    ? wish.end() == End.ahead(ahead.toRight()) && isStillThatEnd(ahead, m)
-                    : beyondM < LATE_S * ahead.mps() && isWithin(ahead, ground.farthestM());
-            return may && beyondM > 0 ? List.of(ahead) : List.of();
+        List<Entry> onward = new ArrayList<>(further(beyondM > 0 ? ahead : seen, m));
+        if (beyondM > 0 || (wish.end() == null && !wish.isPass())) {
+            onward.add(ahead);
         }
-        List<Entry> onward = new ArrayList<>();
-        if (isWithin(here, ground.farthestM())) {
+        onward.removeIf(entry -> !isWithin(entry, ground.roomM(m)));
+        if (wish.end() != null) {
+            onward.removeIf(entry -> wish.end() != End.ahead(entry.toRight()));
+        } else if (wish.isPass()) {
+            onward.removeIf(entry -> beyondM >= LATE_S * entry.mps());
+        } else if (isWithin(here, ground.farthestM())) {
             onward.add(here);
             if (at.place().y() > here.awayM() + AS_FAR_OUT_M) {
                 onward.add(here.away(at.place().y()));
-            }
-            if (aheadM > 0 && isWithin(ahead, ground.farthestM())) {
-                onward.add(ahead);
             }
         }
         return onward;
     }
 
-    /** Further out than the end of the line is still that end. */
-    private boolean isStillThatEnd(Entry ahead, Measured m) {
-        double reachM = ground.area.halfGiven() ? Math.max(m.rightM(), -m.leftM()) : 0;
-        return isWithin(ahead, (m.turnsRound() ? ground.mostM() : ground.farthestM()) - reachM);
+    /** Further out than it needs: a figure that turns round there leaves so much more room for what follows it. */
+    private static List<Entry> further(Entry from, Measured m) {
+        List<Entry> further = new ArrayList<>();
+        for (double seconds : FURTHER_S) {
+            if (m.turnsRound()) {
+                further.add(from.at(from.alongM() + from.way() * seconds * from.mps()));
+            }
+        }
+        return further;
     }
 
     private static boolean isWithin(Entry entry, double mostM) {

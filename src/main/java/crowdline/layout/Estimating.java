@@ -10,6 +10,8 @@ final class Estimating {
     private static final double CUT_IN = 1.74;
 
     private static final double CUT_ALONG = 1.43;
+    /** Round by more than half a circle and a line back, in radii. */
+    static final double TURN_RADII = 4.36 + CUT_IN * 1.64;
     /** How much longer the way in to the line is than what it leads along it. */
     private static final double IN = 1.1;
 
@@ -18,6 +20,9 @@ final class Estimating {
 
     /** What is longer than this between two figures is looked at as nothing flown; each second beyond counts three times. Tuned. */
     private static final double LONG_S = 45;
+
+    /** So little less than it needs is enough, metres: a place that is just far enough ahead is so to the last digit. */
+    private static final double ROUGH_M = 1;
 
     /** From so far above it dives for its speed at once, metres. */
     private static final double DIVES_M = 400;
@@ -58,7 +63,7 @@ final class Estimating {
             return turning(at, dive(at, to));
         }
         Way way = way(at, to);
-        if (way.restM() >= way.needM() && way.restM() >= -Joining.NEAR_M) {
+        if (way.restM() >= way.needM() - ROUGH_M && way.restM() >= -Joining.NEAR_M) {
             return new Estimate(Math.max(way.restM(), 0) / way.mps(), 0);
         }
         double behindM = (Joining.BACK_RADII + 1) * way.radiusM() - to.alongM() * to.way();
@@ -119,7 +124,7 @@ final class Estimating {
             double mps, double radiusM, double restM, double asideM, double needM, double inM, double turningM) {
         /** Round by more than half a circle and a line back. */
         double turnM() {
-            return (4.36 + CUT_IN * 1.64) * radiusM;
+            return TURN_RADII * radiusM;
         }
 
         /** How much longer its way is so that it has room for what it needs, and does not come back past the beginning, metres. */
@@ -138,9 +143,10 @@ final class Estimating {
     }
 
     private Way way(FlightState at, Entry to) {
-        // From far above its speed is soon had.
-        double above = Math.min(Math.max((at.place().z() - to.heightM()) / DIVES_M, 0), 1);
-        double then = (1 + above) / 2;
+        // From far above its speed is soon had, and from far below one that is less.
+        double aboveM = at.place().z() - to.heightM();
+        double far = Math.min(Math.max(at.speedMps() > to.mps() ? Math.abs(aboveM) : aboveM, 0) / DIVES_M, 1);
+        double then = (1 + far) / 2;
         double asideM = Math.max(at.place().y() - to.awayM(), 0);
         return new Way(
                 (1 - then) * at.speedMps() + then * to.mps(),

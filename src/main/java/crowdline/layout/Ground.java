@@ -169,7 +169,6 @@ final class Ground {
      * display line for a pass past the middle, where there is room for that.
      */
     private double turnsAtM(Measured m) {
-        double reachM = m.toRight() ? m.rightM() : -m.leftM();
         double endM = m.way() * m.end().place().x();
         double backM = joining.straight.asideM(m.end(), m.end().place().y())
                 + PASS_S
@@ -177,7 +176,20 @@ final class Ground {
                                 m.end().speedMps(),
                                 Units.mpsFromKt(trial.usual().passKt()))
                 - endM;
-        return Math.max(AT_END * area.spreadM() - reachM, Math.min(backM, mostM() - (area.halfGiven() ? reachM : 0)));
+        return Math.max(AT_END * area.spreadM() - aheadM(m), Math.min(backM, roomM(m)));
+    }
+
+    /**
+     * How far along its way a figure may begin, metres: so far that it stays within an area that was given; and one that
+     * turns round as far out as anything is flown.
+     */
+    double roomM(Measured m) {
+        return (m.turnsRound() ? mostM() : farthestM()) - (area.halfGiven() ? aheadM(m) : 0);
+    }
+
+    /** How far along its way it reaches, metres. */
+    private static double aheadM(Measured m) {
+        return m.toRight() ? m.rightM() : -m.leftM();
     }
 
     /** Which way it takes off or lands: as wanted, else into the wind, else as given. */

@@ -4,6 +4,8 @@ import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
 import crowdline.measure.Units;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * How the last stretch before a beginning is flown: speed that the engine alone does not give is dived for, and what is
@@ -15,7 +17,7 @@ final class Leading {
     /** Height for speed, with what drag takes. */
     static final double DIVE_LOSS = 1.3;
     /** Speed for height, less what drag takes. */
-    private static final double ZOOM_LOSS = 0.8;
+    static final double ZOOM_LOSS = 0.8;
     /** It turns well from so many stalling speeds on. */
     private static final double TURNS_STALLS = 1.6;
     /** Speeds to climb at, from the best one to the one that is wanted in the end. */
@@ -78,9 +80,13 @@ final class Leading {
         double slow = Math.min(climbing.bestMps(), level);
         double best = slow;
         double soonest = Double.POSITIVE_INFINITY;
+        List<Double> speeds = new ArrayList<>();
         for (double share : CLIMBS_AT) {
-            double mps = slow + share * (direct - slow);
-            double seconds = climbS(to, at, mps);
+            speeds.add(slow + share * (direct - slow));
+        }
+        speeds.add(at.speedMps());
+        for (double mps : speeds) {
+            double seconds = climbS(to, at, mps) + turnS(at, mps);
             if (seconds < soonest) {
                 soonest = seconds;
                 best = mps;
@@ -98,10 +104,17 @@ final class Leading {
         return Math.max(energyM, 0) / rate + high / DIVE / mps;
     }
 
+    /** About how long it takes to turn round at a speed, seconds. */
+    private double turnS(FlightState at, double mps) {
+        return Estimating.TURN_RADII * straight.radiusM(mps, at.place().z()) / mps;
+    }
+
     /** How much lower it comes round than a slow beginning is high, metres: the speed there is too much takes it up. */
     private double zoomM(Entry to, FlightState at, double mps) {
         double takesUpM = ZOOM_LOSS * (mps * mps - to.mps() * to.mps()) / (2 * Units.G_MPS2);
-        double room = to.heightM() - Math.max(at.place().z(), leastM);
+        double from =
+                at.place().z() > to.heightM() ? leastM : Math.max(at.place().z(), leastM);
+        double room = to.heightM() - from;
         return Math.max(Math.min(takesUpM, room), 0);
     }
 

@@ -16,6 +16,10 @@ final class Straight {
     private static final double HEIGHT_S = 5;
 
     private static final double BENDS_S = 2.5;
+    /** The same where there is speed to spare, with which it levels off sooner; tuned. */
+    private static final double ZOOM_HEIGHT_S = 3.5;
+    /** From how far below it begins to level off, in seconds of the speed it has then. */
+    private static final double LEVELS_OFF_S = 3.5;
     /** Metres flown for a metre further from the crowd, and the seconds it takes to bank there and back. */
     private static final double ASIDE = 1.7;
 
@@ -88,16 +92,20 @@ final class Straight {
         // Height and speed together are won by the power to spare, whichever of them is short.
         double energyM = low + (then * then - v * v) / (2 * Units.G_MPS2);
         boolean isShort = low > 0 || then > v;
+        double zoomed = Math.min(Math.max(v * v - then * then, 0) / (2 * Units.G_MPS2), low);
         double won = then > Math.max(v, Leading.GOOD_TIME * climbing.mostLevelMps())
                 ? divedM(at, to, then)
                 : isShort
                         ? Math.max(
                                 energyM / Math.max(trial.climbs((v + then) / 2, to.heightM()), LEAST_CLIMB),
-                                low * STEEPEST)
+                                (low - zoomed) * STEEPEST)
                         : 0;
         double dive = up < -Fit.HIGH_M ? -up * 3 : 0;
-        double settled =
-                up > Fit.LEVEL_M ? settledM(v, up / Fit.LEVEL_M) : up < -Fit.HIGH_M ? settledM(v, -up / Fit.HIGH_M) : 0;
+        double settled = zoomed > Fit.LEVEL_M
+                ? zoomM(v, then, zoomed)
+                : up > Fit.LEVEL_M
+                        ? settledM(v, up / Fit.LEVEL_M)
+                        : up < -Fit.HIGH_M ? settledM(v, -up / Fit.HIGH_M) : 0;
         double comes = afterClimbing(v, low, to);
         double slow = comes > to.fastestMps() ? slowM(comes, to) : 0;
         return Math.min(Math.max(Math.max(won, settled), Math.max(dive, slow)), 6_000);
@@ -115,6 +123,13 @@ final class Straight {
         return climbs + high / Leading.DIVE;
     }
 
+    /** How far it flies until it has pulled up by so much for a speed there was to spare, and is level again, metres. */
+    private static double zoomM(double v, double then, double upM) {
+        double levelsM = Math.min(upM, LEVELS_OFF_S * then);
+        double levels = then * ZOOM_HEIGHT_S * Math.log(Math.max(levelsM / Fit.LEVEL_M, 1));
+        return upM - levelsM + v * BENDS_S + levels;
+    }
+
     /** How far it flies on until it has come so many times nearer to a height it is flown for already, metres. */
     double settlesM(FlightState at, double times) {
         return at.speedMps() * HEIGHT_S * Math.log(times);
@@ -127,7 +142,8 @@ final class Straight {
 
     /** What is left of a speed that is too much after a climb, m/s; a climb slows down sooner than the air does. */
     private static double afterClimbing(double mps, double upM, Entry to) {
-        return Math.sqrt(Math.max(mps * mps - 2 * Units.G_MPS2 * upM, Math.min(mps * mps, to.mps() * to.mps())));
+        return Math.sqrt(Math.max(
+                mps * mps - 2 * Units.G_MPS2 * upM / Leading.ZOOM_LOSS, Math.min(mps * mps, to.mps() * to.mps())));
     }
 
     /** How long a straight line it takes to slow down to a beginning, metres. */
@@ -182,8 +198,16 @@ final class Straight {
     }
 
     private double radiusM(FlightState at, Entry to, double bankDeg) {
-        double v = turnsMps(at, to);
-        double stall = trial.stallMps(at.place().z());
+        return radiusM(turnsMps(at, to), at.place().z(), bankDeg);
+    }
+
+    /** How wide a turn is as it usually banks for it, as far as its wing carries that, metres. */
+    double radiusM(double mps, double heightM) {
+        return radiusM(mps, heightM, trial.usual().turnBankDeg(mps));
+    }
+
+    private double radiusM(double v, double heightM, double bankDeg) {
+        double stall = trial.stallMps(heightM);
         double lift = Math.max(0.75 * v * v / (stall * stall), 1.05);
         double tan = Math.min(Math.tan(Math.toRadians(bankDeg)), Math.sqrt(lift * lift - 1));
         return v * v / (Units.G_MPS2 * tan);

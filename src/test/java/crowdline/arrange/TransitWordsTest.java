@@ -44,7 +44,7 @@ class TransitWordsTest {
 
     @Test
     void aTurnBackOverAClimbIsCalledOne() {
-        List<Figure> flown = flown("slow roll from the left, spin from the right", "large biplane");
+        List<Figure> flown = flown("slow roll from the left, stall turn from the right", "large biplane");
 
         assertThat(flown).extracting(Figure::shownName).contains("climbing turn");
         assertThat(flown)

@@ -268,6 +268,27 @@ class FlowTest {
         assertThat(laid.pieces().get(laid.pieces().size() - 2).transit()).isEqualTo(Transit.CLIMBS);
     }
 
+    /** At twenty degrees it had no room for that ahead, and came round for a minute, and again after it. */
+    @Test
+    void whatIsHighAndSlowIsPulledUpToAhead() {
+        List<Piece> pieces = pieces("piston fighter", "low pass", "split S", "low pass");
+
+        assertThat(turns(pieces)).isZero();
+        assertThat(pieces.stream().filter(Piece::isTransit).mapToDouble(Piece::seconds))
+                .allMatch(seconds -> seconds < 25);
+    }
+
+    /** It slowed down for the turn, as it is to be slow after it: that took 67 s, and the pull up 16. */
+    @Test
+    void whatIsPulledUpToIsComeRoundForFast() {
+        double between = pieces("fast jet", "low pass", "split S").stream()
+                .filter(piece -> piece.isTransit() && piece.transit() != Transit.RUNS_IN)
+                .mapToDouble(Piece::seconds)
+                .sum();
+
+        assertThat(between).isLessThan(73);
+    }
+
     /** It was told to slow down for half a minute, while it came back from a kilometre out. */
     @Test
     void theWayBackToTheLineIsCalledThat() {

@@ -107,7 +107,7 @@ class TurningBackTest {
     @Test
     void whatIsSlowAndHighIsClimbedToInTheTurn() {
         LaidOut laid = LayoutTest.laid(
-                "large biplane", a("slow roll").toRight(true), a("spin").toRight(false));
+                "aerobatic two-seater", a("slow roll").toRight(true), a("spin").toRight(false));
 
         assertThat(laid.pieces()).extracting(Piece::transit).contains(Transit.TURNS_UP);
     }

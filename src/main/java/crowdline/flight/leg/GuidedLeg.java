@@ -23,6 +23,8 @@ final class GuidedLeg implements Leg {
     private static final double STEEPEST_RAD = Math.toRadians(20);
     /** The same down from far above, while it has not the speed it comes down for. */
     private static final double STEEPEST_DOWN_RAD = Math.toRadians(45);
+    /** The same up with power and its wings level. */
+    private static final double STEEPEST_UP_RAD = Math.toRadians(45);
     /** From so much higher than it comes down in these seconds it dives more steeply. */
     private static final double DIVES_S = 12;
 
@@ -31,6 +33,9 @@ final class GuidedLeg implements Leg {
 
     private static final double HEIGHT_S = 5;
     private static final double PATH_S = 1.2;
+    /** With so much of the wanted speed to spare it comes to a height above it twice as soon; by judgement. */
+    private static final double SPARE = 0.1;
+
     private static final double SPEED_S = 3;
     /** Share of the wing's lift that a turn uses at most. */
     private static final double SHARE_OF_WING = 0.75;
@@ -49,6 +54,7 @@ final class GuidedLeg implements Leg {
     /** Sine of the path for each part of the wanted speed there is to spare. */
     private static final double SPEED_FOR_HEIGHT = 0.4;
 
+    private static final double SPEED_FOR_HEIGHT_LEVEL = 1;
     private static final double SPEED_FOR_HEIGHT_GLIDING = 1.2;
 
     /** How soon it is back on the display line, seconds. */
@@ -67,6 +73,9 @@ final class GuidedLeg implements Leg {
     private final StraightLeg.EndLaw end;
     private final boolean levelAtEnd;
     private final double steepestTan;
+    private final boolean gliding;
+    /** Whether it pulls up for a height, as it does with power and its wings level. */
+    private final boolean pullsUp;
 
     // The instant that is looked at, written over and over.
     private double cosPath;
@@ -91,6 +100,8 @@ final class GuidedLeg implements Leg {
         this.end = end;
         this.levelAtEnd = levelAtEnd;
         steepestTan = Math.tan(aim.bankRad());
+        gliding = aim.mostPower() == 0 || forces.body.drive() instanceof NoDrive;
+        pullsUp = !gliding && aim.bankRad() == 0;
     }
 
     @Override
@@ -132,7 +143,9 @@ final class GuidedLeg implements Leg {
     }
 
     private double pathRate(double[] y) {
-        double wanted = (aim.heightM() - y[2]) / (HEIGHT_S * v);
+        double up = aim.heightM() - y[2];
+        double sooner = pullsUp && up > 0 ? Math.max(0, Math.min(spare() / SPARE, 1)) : 0;
+        double wanted = (1 + sooner) * up / (HEIGHT_S * v);
         double path = Math.asin(Math.min(Math.max(wanted, steepestDown(y)), steepestUp(y)));
         double room = Math.sqrt(Math.max(mostG * mostG - tan * tan, LEAST_G * LEAST_G)) - 1;
         double fastest = Units.G_MPS2 * room / v;
@@ -161,17 +174,21 @@ final class GuidedLeg implements Leg {
     }
 
     /**
-     * Sine of the steepest climb that keeps the speed, with more of it while there is speed to spare; a glider sinks, and
-     * dives for speed it does not have.
+     * Sine of the steepest climb that keeps the speed, with more of it while there is speed to spare, and steeper with wings
+     * level; a glider sinks, and dives for speed it does not have.
      */
     private double steepestUp(double[] y) {
-        double steepest = Math.sin(STEEPEST_RAD);
+        double steepest = Math.sin(pullsUp ? STEEPEST_UP_RAD : STEEPEST_RAD);
         double excess = gainsMps2(y, fullN) / Units.G_MPS2;
-        boolean gliding = aim.mostPower() == 0 || forces.body.drive() instanceof NoDrive;
-        double forSpeed = gliding ? SPEED_FOR_HEIGHT_GLIDING : SPEED_FOR_HEIGHT;
-        double spare = forSpeed * (v - aim.speedMps()) / aim.speedMps();
+        double forSpeed =
+                gliding ? SPEED_FOR_HEIGHT_GLIDING : pullsUp && spare() > 0 ? SPEED_FOR_HEIGHT_LEVEL : SPEED_FOR_HEIGHT;
         double least = gliding ? -steepest : 0;
-        return Math.min(Math.max(excess + spare, least), steepest);
+        return Math.min(Math.max(excess + forSpeed * spare(), least), steepest);
+    }
+
+    /** How much more speed it has than is wanted, as a share of that. */
+    private double spare() {
+        return (v - aim.speedMps()) / aim.speedMps();
     }
 
     /** How soon it would gain speed in a level turn at its bank, m/s². */
@@ -236,8 +253,14 @@ final class GuidedLeg implements Leg {
         double idleN = forces.body.drive().thrustN(v, rho, 0);
         double idle = forces.alongMps2(y[2], v, tx, ty, climb, idleN, dragN);
         double full = forces.alongMps2(y[2], v, tx, ty, climb, fullN, dragN);
-        double wanted = (aim.speedMps() - v) / SPEED_S;
-        return Math.min(Math.max(wanted, idle), full);
+        return Math.min(Math.max(wantedMps(y) / SPEED_S, idle), full);
+    }
+
+    /** How much speed is to be gained, m/s; what there is to spare is not taken off while height is still to be had for it. */
+    private double wantedMps(double[] y) {
+        double missing = aim.speedMps() - v;
+        double up = Math.max(aim.heightM() - y[2], 0);
+        return gliding || missing > 0 ? missing : Math.min(missing + Units.G_MPS2 * up / v, 0);
     }
 
     @Override

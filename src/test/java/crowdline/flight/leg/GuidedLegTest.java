@@ -45,12 +45,13 @@ class GuidedLegTest {
     }
 
     @Test
-    void farFromItsHeightItClimbsOrDescendsAtTwentyDegreesAndNoSteeper() {
+    void farAboveItsHeightItDescendsAtTwentyDegreesAndNoSteeper() {
         double steepest = Math.sin(Math.toRadians(20));
 
-        Forces forces = Rig.seaLevel(Rig.monoplane());
-        assertThat(flown(forces, 3000, 30, 6, false).direction().z()).isCloseTo(steepest, within(5e-3));
-        assertThat(flown(forces, -2000, 60, 10, false).direction().z()).isCloseTo(-steepest, within(1e-3));
+        assertThat(flown(Rig.seaLevel(Rig.monoplane()), -2000, 60, 10, false)
+                        .direction()
+                        .z())
+                .isCloseTo(-steepest, within(1e-3));
     }
 
     @Test
@@ -194,6 +195,45 @@ class GuidedLegTest {
         }
     }
 
+    /** With wings level and power; a glider, or what is banked, climbs at twenty degrees at most. */
+    @Test
+    void pullsUpForAHeightWithTheSpeedItHasToSpare() {
+        Forces forces = Rig.seaLevel(Rig.kind("fast jet"));
+        assertThat(steepestDeg(forces, new GuidedLeg.Aim(3000, 90, 0, 1), 40)).isCloseTo(45, within(1e-9));
+        assertThat(steepestDeg(forces, new GuidedLeg.Aim(3000, 90, 0, 0), 15)).isCloseTo(20, within(1e-9));
+        assertThat(steepestDeg(forces, new GuidedLeg.Aim(3000, 90, 0.1, 1), 15)).isCloseTo(20, within(1e-9));
+    }
+
+    /** @param fromDeg its path by now, so near that the wing pulls as hard as that takes */
+    private static double steepestDeg(Forces forces, GuidedLeg.Aim aim, double fromDeg) {
+        double pathRad = Math.toRadians(fromDeg);
+        return Math.toDegrees(pathRad + 1.2 * rates(towards(forces, aim), 0, 180, 0, pathRad)[5]);
+    }
+
+    /** A tenth of the wanted speed to spare levels it off twice as soon: 2.5 s for 5 s. */
+    @Test
+    void levelsOffSoonerWithSpeedToSpare() {
+        Forces forces = Rig.seaLevel(Rig.monoplane());
+        assertThat(climbs(forces, 60, new GuidedLeg.Aim(510, 60, 0, 1))).isCloseTo(10 / (5.0 * 60), within(1e-9));
+        assertThat(climbs(forces, 63, new GuidedLeg.Aim(510, 60, 0, 1))).isCloseTo(1.5 * 10 / (5.0 * 63), within(1e-9));
+        assertThat(climbs(forces, 66, new GuidedLeg.Aim(510, 60, 0, 1))).isCloseTo(2 * 10 / (5.0 * 66), within(1e-9));
+        assertThat(climbs(forces, 66, new GuidedLeg.Aim(490, 60, 0, 1))).isCloseTo(-10 / (5.0 * 66), within(1e-9));
+    }
+
+    /** Of 10 m/s to spare at 150 m/s, a height of 50 m still to be had takes 50 g / 150 = 3.3; what is left fades with 3 s. */
+    @Test
+    void speedThatIsHeightStillToBeHadIsNotTakenOff() {
+        Forces forces = Rig.seaLevel(Rig.kind("fast jet"));
+        double left = 10 - 50 * G / 150;
+        assertThat(rates(towards(forces, new GuidedLeg.Aim(550, 140, 0, 1)), 0, 150, 0, 0)[3])
+                .isCloseTo(-left / 3, within(1e-9));
+        assertThat(rates(towards(forces, new GuidedLeg.Aim(450, 148, 0, 1)), 0, 150, 0, 0)[3])
+                .isCloseTo(-2.0 / 3, within(1e-9));
+        // Nor is more of it won where the height takes all there is.
+        assertThat(rates(towards(forces, new GuidedLeg.Aim(900, 140, 0, 1)), 0, 150, 0, 0)[3])
+                .isCloseTo(0, within(1e-9));
+    }
+
     /** The path angle, 1.2 s behind, at which power to spare and speed to spare climb. */
     private static double climbs(Forces forces, double mps, GuidedLeg.Aim aim) {
         return Math.sin(1.2 * rates(towards(forces, aim), 0, mps, 0, 0)[5]);
@@ -205,11 +245,13 @@ class GuidedLegTest {
         double level = forces.alongMps2(500, 50, 1, 0, 0, G, 1, 0) / G;
         assertThat(level).as("what the test needs").isBetween(0.05, 0.25);
         assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 50, 0, 1))).isCloseTo(level, within(1e-9));
-        assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 48, 0, 1))).isCloseTo(level + 0.4 * 2 / 48, within(1e-9));
+        assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 48, 0, 1))).isCloseTo(level + 2.0 / 48, within(1e-9));
         assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 52, 0, 1))).isCloseTo(level - 0.4 * 2 / 52, within(1e-9));
         double banked = forces.alongMps2(500, 50, 1, 0, 0, G * Math.hypot(1, 0.5), 1, 0) / G;
         assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 50, Math.atan(0.5), 1)))
                 .isCloseTo(banked, within(1e-9));
+        assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 48, Math.atan(0.5), 1)))
+                .isCloseTo(banked + 0.4 * 2 / 48, within(1e-9));
         // With too little speed and power it stays level, and does not dive for them.
         assertThat(climbs(forces, 50, new GuidedLeg.Aim(3000, 90, 0, 1))).isCloseTo(0, within(1e-9));
     }
