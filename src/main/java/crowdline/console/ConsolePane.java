@@ -64,6 +64,8 @@ public final class ConsolePane extends JPanel {
     private Place place = Place.PREPARE;
     private KeysShown keysShown = KeysShown.NONE;
     private final transient KeptFocus focus = new KeptFocus(this);
+    /** The page of keys in front, and those that follow it. */
+    private transient List<KeysOverlay.Sheet> keyPages = List.of();
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 
@@ -224,6 +226,7 @@ public final class ConsolePane extends JPanel {
         }
         place = next;
         keysShown = KeysShown.NONE;
+        keyPages = List.of();
         turn();
     }
 
@@ -269,17 +272,23 @@ public final class ConsolePane extends JPanel {
         }
         boolean inLive = place.scope() == Command.Scope.LIVE;
         Map<String, Command> taken = inLive ? PedalCommands.keys(learned) : Map.of();
-        keys.show(
-                shown == KeysShown.EVERYWHERE
-                        ? KeysOverlay.everywhere(place.scope(), taken)
-                        : KeysOverlay.sheet(place.scope(), taken, inLive ? PedalCommands.inWords(learned) : ""));
+        KeysOverlay.Sheet all = shown == KeysShown.EVERYWHERE
+                ? KeysOverlay.everywhere(place.scope(), taken)
+                : KeysOverlay.sheet(place.scope(), taken, inLive ? PedalCommands.inWords(learned) : "");
+        keyPages = List.copyOf(all.pages(appearance.zoom()));
+        keys.show(keyPages.get(0));
         keysShown = shown;
         turn();
     }
 
-    /** Shows the next sheet of keys: those of the place, those of every place, none again. */
+    /** Shows the next page of keys: those of the place, those of every place, none again. */
     void turnKeys() {
-        showKeys(keysShown.next());
+        if (keyPages.size() > 1) {
+            keyPages = keyPages.subList(1, keyPages.size());
+            keys.show(keyPages.get(0));
+        } else {
+            showKeys(keysShown.next());
+        }
     }
 
     /** What pedals and remotes do, for the sheet of keys. */
@@ -325,6 +334,9 @@ public final class ConsolePane extends JPanel {
         colour(next);
         screens.values().forEach(screen -> screen.wear(next));
         keys.wear(next);
+        if (keysShown()) {
+            showKeys(keysShown);
+        }
         strip.wear(next);
         foot.dress(next);
         revalidate();

@@ -6,6 +6,7 @@ import crowdline.console.paint.Pen;
 import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Zoom;
 import java.awt.BasicStroke;
 import java.awt.geom.RoundRectangle2D;
 import java.util.ArrayList;
@@ -35,8 +36,16 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
             Command.SECOND_LARGER,
             Command.SECOND_SMALLER);
 
+    /** From this zoom on a sheet of so many keys is two pages. Tuned by looking. */
+    private static final double TWO_PAGES = 1.5;
+
+    private static final int LEAST_TURNED = 12;
+    private static final String TURN = "They still work while this is open. F1 goes on, Esc closes it.";
+
     /** The share of a row that is the name of a command; what it does stands under it. */
     private static final double LABEL = 0.5;
+
+    private static final int HELP_LINES = 2;
 
     /**
      * What is on it.
@@ -49,6 +58,16 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     public record Sheet(String title, String how, List<Entry> entries, String learned) {
         public Sheet {
             entries = List.copyOf(entries);
+        }
+
+        /** The same in as many pages as large letters need; all rows of one page are larger by what the other took. */
+        public List<Sheet> pages(Zoom zoom) {
+            int half = (entries.size() + 1) / 2;
+            return zoom.factor() < TWO_PAGES || entries.size() < LEAST_TURNED
+                    ? List.of(this)
+                    : List.of(
+                            new Sheet(title + ", 1 of 2", TURN, entries.subList(0, half), ""),
+                            new Sheet(title + ", 2 of 2", how, entries.subList(half, entries.size()), learned));
         }
     }
 
@@ -176,18 +195,20 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     private static void columns(Pen pen, List<Entry> entries, Box box) {
         int half = (entries.size() + 1) / 2;
         Box rest = box.left(box.w() / 2 - pen.px(20));
-        double each = Math.min(rest.h() / half, pen.px(50));
+        double each = Math.min(rest.h() / half, pen.px(50) * zoom(pen));
         double gap = pen.px(14);
         // One size for every row, the largest at which the longest fits.
         double keyPx = keyPx(pen, entries, new Box(0, 0, rest.w() * MOST_KEYS, each));
         double keysWidth = longest(pen, entries, keyPx, each);
         double wordsWidth = rest.w() - keysWidth - gap;
-        double labelPx = allPx(pen, entries.stream().map(Entry::label), true, new Box(0, 0, wordsWidth, each * LABEL));
+        double labelPx =
+                allPx(pen, entries.stream().map(Entry::label), true, new Box(0, 0, wordsWidth, each * LABEL), 1);
         double helpPx = allPx(
                 pen,
                 entries.stream().map(Entry::help),
                 false,
-                new Box(0, 0, wordsWidth, each * (1 - LABEL) - pen.px(3)));
+                new Box(0, 0, wordsWidth, each * (1 - LABEL) - pen.px(3)),
+                HELP_LINES);
         for (int i = 0; i < entries.size(); i++) {
             Entry entry = entries.get(i);
             Box column = i < half ? rest : box.right(rest.w());
@@ -202,16 +223,21 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
                     pen.palette().text());
             Box help = words.belowTop(each * LABEL).aboveBottom(pen.px(3));
             pen.midway(
-                    pen.at(entry.help(), false, helpPx, help, 1),
+                    pen.at(entry.help(), false, helpPx, help, HELP_LINES),
                     help,
                     pen.palette().soft());
         }
     }
 
-    /** The largest size at which each of these fits one line of a box. */
-    private static double allPx(Pen pen, Stream<String> texts, boolean strong, Box box) {
+    private static double zoom(Pen pen) {
+        return pen.appearance().zoom().factor();
+    }
+
+    /** The largest size at which each of these fits so many lines of a box. */
+    private static double allPx(Pen pen, Stream<String> texts, boolean strong, Box box, int lines) {
         double most = pen.sizePx(TextRole.BODY) * 1.1;
-        return texts.mapToDouble(text -> block(pen, text, strong, most, box, 1).sizePx())
+        return texts.mapToDouble(
+                        text -> block(pen, text, strong, most, box, lines).sizePx())
                 .min()
                 .orElse(most);
     }
@@ -221,7 +247,7 @@ public final class KeysOverlay extends Painted<KeysOverlay.Sheet> {
     }
 
     private static double capPx(Pen pen, double rowPx) {
-        return Math.min(rowPx * 0.66, pen.px(28));
+        return Math.min(rowPx * 0.66, pen.px(28) * zoom(pen));
     }
 
     /** How wide the keys of a row are. */
