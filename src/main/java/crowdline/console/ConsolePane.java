@@ -66,6 +66,7 @@ public final class ConsolePane extends JPanel {
     private final transient KeptFocus focus = new KeptFocus(this);
     /** The page of keys in front, and those that follow it. */
     private transient List<KeysOverlay.Sheet> keyPages = List.of();
+
     private transient LearnedButtons learned = LearnedButtons.NONE;
     private transient Appearance appearance;
 

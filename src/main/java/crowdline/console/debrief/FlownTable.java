@@ -4,7 +4,10 @@ import crowdline.console.debrief.DebriefView.FigureRow;
 import crowdline.console.paint.TextCells;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import java.awt.FontMetrics;
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
@@ -17,6 +20,9 @@ final class FlownTable extends JTable {
     private static final String[] TITLES = {"Figure", "Planned", "Began", "Late", "Planned s", "Flown s", "Differs"};
     private static final int[] WIDTHS_PX = {240, 70, 66, 76, 82, 76, 130};
 
+    /** What a cell keeps free beside its words. */
+    private static final int CELL_PX = 4;
+
     private final Rows rows = new Rows();
 
     FlownTable() {
@@ -28,15 +34,39 @@ final class FlownTable extends JTable {
         setShowHorizontalLines(true);
     }
 
-    /** Fills the width if its columns have room there; otherwise it scrolls sideways instead of cutting numbers off. */
+    /** Fills the width if what stands in it has room there; otherwise it scrolls sideways instead of cutting numbers off. */
     @Override
     public boolean getScrollableTracksViewportWidth() {
-        return getParent() == null || getParent().getWidth() >= getPreferredSize().width;
+        return getParent() == null || getParent().getWidth() >= leastWidth();
+    }
+
+    private int leastWidth() {
+        return Collections.list(getColumnModel().getColumns()).stream()
+                .mapToInt(TableColumn::getMinWidth)
+                .sum();
     }
 
     void show(List<FigureRow> figures) {
         rows.figures = List.copyOf(figures);
         rows.fireTableDataChanged();
+        fit();
+    }
+
+    /** Lets no column become narrower than its words. */
+    private void fit() {
+        FontMetrics cells = getFontMetrics(getFont());
+        FontMetrics heads = getFontMetrics(getTableHeader().getFont());
+        int gap = cells.charWidth('0') + CELL_PX;
+        for (int i = 0; i < TITLES.length; i++) {
+            int column = i;
+            int widest = IntStream.range(0, rows.getRowCount())
+                    .map(row -> cells.stringWidth(String.valueOf(rows.getValueAt(row, column))))
+                    .max()
+                    .orElse(0);
+            TableColumn shown = getColumnModel().getColumn(i);
+            shown.setMinWidth(
+                    Math.min(Math.max(widest, heads.stringWidth(TITLES[i])) + gap, shown.getPreferredWidth()));
+        }
     }
 
     void wear(Appearance appearance) {
@@ -48,8 +78,8 @@ final class FlownTable extends JTable {
             TableColumn column = getColumnModel().getColumn(i);
             column.setMinWidth(0);
             column.setPreferredWidth(appearance.px(WIDTHS_PX[i]));
-            column.setMinWidth(column.getPreferredWidth());
         }
+        fit();
         if (getTableHeader().getDefaultRenderer() instanceof DefaultTableCellRenderer header) {
             header.setHorizontalAlignment(SwingConstants.LEFT);
         }
