@@ -259,7 +259,7 @@ public final class Figures {
                     .orElse("the figure");
             Act edited = edit.of(show, act);
             if (edited.figures().stream().anyMatch(Figure::isLaidOut)) {
-                OnTheGround.check(edited);
+                OnTheGround.check(act, edited);
             }
             return Change.of(
                     name.replace("{figure}", figure), show.withAct(relaying.checked(show, act, edited, figureId)));

@@ -16,7 +16,21 @@ final class OnTheGround {
         return figure.figure().equals(LANDING);
     }
 
-    static void check(Act act) throws CannotBe {
+    /**
+     * Refuses an edit that puts something there.
+     *
+     * @param before the act as it was: what its list put there already is no reason to refuse whatever else is edited
+     */
+    static void check(Act before, Act act) throws CannotBe {
+        try {
+            check(before);
+        } catch (CannotBe e) {
+            return;
+        }
+        check(act);
+    }
+
+    private static void check(Act act) throws CannotBe {
         for (Variant variant : act.variants()) {
             check(act.inOrder(variant).stream().filter(f -> !f.transit()).toList());
         }

@@ -14,6 +14,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
 import crowdline.measure.Units;
+import crowdline.list.ListReader;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Venue;
@@ -95,6 +96,22 @@ class FiguresTest {
             assertThat(act(now).figures().stream().map(Figure::id)).doesNotHaveDuplicates();
             isSound(now);
         }
+    }
+
+    /** A letter that says "running in from the left" above its list, which begins with the take-off. */
+    @Test
+    void whatAListPutBeforeTheTakeOffStopsNoOtherEdit() throws CannotBe {
+        Show show = done(
+                Edited.empty(),
+                Edited.adding(0)
+                        .fromList(
+                                new ListReader(Edited.CATALOGUE).read("run-in\ntake-off\nloop\nspin\nlanding"),
+                                Edited.wanted("light aerobatic biplane", "Solo")));
+        Show lower = done(show, figures.remove(SOLO, FULL, id(show, "spin")));
+        assertThat(Edited.flown(act(lower), FULL)).containsExactly("run-in", "take-off", "loop", "landing");
+        Show sound = done(lower, figures.remove(SOLO, FULL, id(lower, "run-in")));
+        assertThatThrownBy(() -> figures.move(SOLO, FULL, id(sound, "loop"), -9).of(sound))
+                .isInstanceOf(CannotBe.class);
     }
 
     @Test
