@@ -60,6 +60,13 @@ class PrepareTest {
     }
 
     @Test
+    void theDayStandsBeforeAPlaceThatMayBeTooLongForTheLine() {
+        assertThat(view().where())
+                .matches("[A-Z][a-z]+day \\d{1,2} [A-Z][a-z]+ \\d{4}, .*")
+                .endsWith(", " + SmallShow.show().venue().name());
+    }
+
+    @Test
     void aVariantIsChosenByTheCloudBase() {
         ActView act = view().acts().get(0);
         assertThat(act.under(2500).orElseThrow().name()).isEqualTo("full");

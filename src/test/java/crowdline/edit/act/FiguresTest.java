@@ -13,8 +13,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.flight.Flight;
 import crowdline.flight.Predictor;
-import crowdline.measure.Units;
 import crowdline.list.ListReader;
+import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Venue;

@@ -88,7 +88,8 @@ public final class PreparePresenter {
         Catalogue all = catalogue.with(show.figures());
         return new PrepareView(
                 show.title(),
-                show.venue().name() + ", " + DAY.format(show.date()),
+                // The day stands first: a long place is cut.
+                DAY.format(show.date()) + ", " + show.venue().name(),
                 air(show.air()),
                 show.acts().stream().map(a -> act(show, all, a)).toList(),
                 findings.stream()
