@@ -113,6 +113,14 @@ class LetterPageTest {
                 .startsWith("Not taken as a figure to fly: “If the base is under");
     }
 
+    @Test
+    void twoActsInOneLetterAreAskedAbout() {
+        paste("15:20 - me in the glider, 6 min\nloop\nslow roll\n\n15:40 - the team, 9 min\nbreak\nlanding");
+        kind().setSelectedItem("aerobatic glider");
+        assertThat(find(panel.listPage(), JTextArea.class, "What is wrong").getText())
+                .startsWith("More than one act seems to stand here, at 15:20 and 15:40");
+    }
+
     private void show(String key) {
         Object name = panel.listPage()
                 .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)

@@ -12,6 +12,7 @@ import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
 import crowdline.edit.act.AddAct;
 import crowdline.list.about.AboutAct;
+import crowdline.list.about.SeveralActs;
 import crowdline.list.about.WhatFlies;
 import crowdline.list.line.FigureList;
 import crowdline.show.Show;
@@ -284,7 +285,8 @@ public final class ListPage extends JPanel {
         String missing = !isUsable ? "" : form.missing(isListed);
         head.setText(view.head());
         boolean isMissing = !missing.isEmpty() && isUsable;
-        wrong.setText(isMissing ? missing : view.wrong());
+        String several = view.isUsable() ? SeveralActs.said(list.getText()) : "";
+        wrong.setText(isMissing ? missing : several.isEmpty() ? view.wrong() : several);
         wrong.setForeground(
                 isMissing ? appearance.palette().text() : appearance.palette().caution());
         make.setEnabled(isUsable && missing.isEmpty());
