@@ -9,8 +9,8 @@ import crowdline.list.split.Asides;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
-import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Puts the pieces of a text together into lines and notes, in order. */
 final class Assembly {
@@ -23,6 +23,7 @@ final class Assembly {
     private final Asides asides;
     private final WhoFlies who;
     private final Lines lines;
+    private final OnTheGround ground;
     private boolean isAfterAll;
     private boolean isBeforeGap;
     private boolean isAtTheEnd;
@@ -45,6 +46,7 @@ final class Assembly {
         this.style = style;
         this.asides = new Asides(text);
         this.who = new WhoFlies(text);
+        this.ground = new OnTheGround(text);
         this.lines = new Lines(text, names, style, asides);
         this.figuresFromTelling = figuresFromTelling;
     }
@@ -188,6 +190,7 @@ final class Assembly {
                         .filter(piece -> piece.isFigure() && !Beside.isGuess(piece) && !Beside.isRemark(piece))
                         .count()
                 <= 1;
+        ground.hear(sentence, rest, isTimed);
         lines.add(
                 rest,
                 new Told(
@@ -216,11 +219,17 @@ final class Assembly {
         lines.all().addAll(flown);
         Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
         Towed.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
+        leaveOut(ground.talked(lines.all()));
+    }
+
+    private void leaveOut(List<Draft> drafts) {
+        lines.all().removeAll(drafts);
+        drafts.forEach(draft -> draft.eachSpan(asides::add));
     }
 
     /** Leaves out what was taken from a stretch of the text. */
     void leaveOut(int start, int end) {
-        take(start, end).forEach(draft -> draft.eachSpan(asides::add));
+        leaveOut(within(start, end));
     }
 
     List<Draft> take(int start, int end) {
@@ -265,8 +274,7 @@ final class Assembly {
     }
 
     /** Lets others take the place of a figure. */
-    void exchange(Draft old, List<Draft> now) {
-        Draft meant = Exchanges.meant(lines.all(), old);
+    void exchange(@Nullable Draft meant, List<Draft> now) {
         if (meant != null) {
             lines.all().addAll(lines.all().indexOf(meant), now);
             lines.all().remove(meant);
@@ -279,22 +287,7 @@ final class Assembly {
     }
 
     void swap(Sentence one, Sentence other) {
-        List<Draft> first = within(one.start(), one.end());
-        List<Draft> second = within(other.start(), other.end());
-        if (!first.isEmpty() && !second.isEmpty()) {
-            List<Draft> swapped = new ArrayList<>();
-            for (Draft draft : lines.all()) {
-                if (draft == first.get(0)) {
-                    swapped.addAll(second);
-                } else if (draft == second.get(0)) {
-                    swapped.addAll(first);
-                } else if (!first.contains(draft) && !second.contains(draft)) {
-                    swapped.add(draft);
-                }
-            }
-            lines.all().clear();
-            lines.all().addAll(swapped);
-        }
+        Exchanges.swap(lines.all(), within(one.start(), one.end()), within(other.start(), other.end()));
     }
 
     /** Whether a sentence without a mark is flown, or says anything of a figure: ahead of the list only if it is nothing else. */

@@ -18,58 +18,61 @@ import org.jspecify.annotations.Nullable;
 
 /** Figures of a list that others take the place of, by their names: "swap the spin for a tail slide", "the loop is now a bunt". */
 final class Exchanges {
-    private static final String OLD = "(?:the|my|that|his|her|our) (?<old>[^.,;:\\n]{3,40}?)";
+    private static final String OLD =
+            "(?:the|my|that|his|her|our) (?:(?<which>first|1st|second|2nd|third|3rd|last) )?(?<old>[^.,;:\\n]{3,40}?)";
     private static final String NEW =
             "(?:an? |the |my )?(?<new>(?:(?! and (?:there|no|the|i|we|then)\\b)[^.,;:\\n]){3,40})";
 
     private static final List<Pattern> CHANGES = List.of(
-            Pattern.compile(
+            Text.across(
                     "\\b(?:swap|replace|exchange|change|switch|swapped|replaced|exchanged|changed|switched|swapping|replacing) "
                             + OLD + " (?:for|with|by|to|into) " + NEW),
-            Pattern.compile("\\binstead of " + OLD
+            Text.across("\\binstead of " + OLD
                     + "(?:,|(?= (?:i|we|she|he|they|it|there|comes|a|an)\\b)) (?:(?:i|we|she|he|they|it|there|i'll|we'll|will|shall|do|does|fly|flies|is|be|now|comes|put|have)"
                     + " )*" + NEW),
-            Pattern.compile(
+            Text.across(
                     "(?:^|(?<=[.,;:\\n])) ?(?:(?:i|we|now|do|fly|there|is|will|be|put|make|it|a|an|and|but|so|then) )*(?<new>[^.,;:\\n]{3,40}) (?:instead of|in place of|rather than|replaces) "
                             + OLD + "(?=[.,;:\\n!]|$)"),
-            Pattern.compile("\\b(?:scrap|drop|delete|forget|ditch|bin|lose) " + OLD
+            Text.across("\\b(?:scrap|drop|delete|forget|ditch|bin|lose) " + OLD
                     + "(?: \\([^)\\n]{1,8}\\))?,? (?:and |but )?(?:(?:i|we)(?:'m|'re|'ll| am| are| will)? )?(?:do|doing|fly|flying|it's|there's) "
                     + NEW),
-            Pattern.compile("\\b" + OLD
-                    + " (?:becomes|is now|has become|turns into|will now be|is replaced (?:by|with)) " + NEW));
+            Text.across("\\b(?:put|fly|have|with|doing) (?:an? |the |my )?(?<new>[^.,;:\\n]{3,40}?)(?: in)? where "
+                    + OLD + " (?:was|is|stood|used to be)\\b"),
+            Text.across("\\b" + OLD + " (?:becomes|is now|has become|turns into|will now be|is replaced (?:by|with)) "
+                    + NEW));
 
     private static final String BOTH = "(?:the|my|that) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?:the|my|that) ";
 
     private static final List<Pattern> SWAPS = List.of(
-            Pattern.compile(
+            Text.across(
                     "\\b(?:swap|exchange|switch|change|swapped|exchanged|switched) (?:over |round |around |the order of )?"
                             + BOTH
                             + "(?<new>[^.,;:\\n!]{3,30})(?=[.,;:\\n!]|$| (?:over|round|around|please|about|so)\\b)"),
-            Pattern.compile(
+            Text.across(
                     "\\b(?:has|have|we|i|i've|we've) (?:now |just )?(?:swapped|exchanged|switched) (?<old>[^.,;:\\n]{3,30}?) (?:and|with|&) (?<new>[^.,;:\\n!(]{3,30}?)(?=\\s*(?:[.,;:\\n!(]|$))"),
-            Pattern.compile(
+            Text.across(
                     "\\b" + BOTH
                             + "(?<new>[^.,;:\\n]{3,30}?) (?:are |have |should be |need to be |must be |now |go |come ){0,3}(?:swapped|exchanged|switched|reversed|changed (?:over|round|places)|(?:the )?other way (?:round|around)|change places|in the (?:wrong|other) order)"));
 
     /** "The square loop is out, it's a round loop": whatever else is flown. */
-    private static final Pattern OUT_AND_IN = Pattern.compile("\\b" + OLD
+    private static final Pattern OUT_AND_IN = Text.across("\\b" + OLD
             + " (?:is|has|goes) (?:now )?(?:out|off|gone|dropped)[,;:.]? (?:and |but )?(?:instead (?:of (?:it|that) )?)?(?:it's|there's|it is|there is|i do|i fly|comes) (?:now )?"
             + NEW);
 
     /** Ahead of a list: "the spin is upright, three turns". */
-    private static final Pattern AHEAD = Pattern.compile(
+    private static final Pattern AHEAD = Text.across(
             "(?:\\W|\\d|(?:and|also|note|nb|please|re|ps)\\b)*(?:the|my|our) [^.,;:\\n]{3,30}? (?:is|are|has|starts?|begins?|goes|will be)\\b");
 
     /** Behind one exchange, another. */
-    private static final Pattern AND = Pattern.compile(",? ?(?:and|,|also) " + OLD + " (?:for|with|by|to|into) " + NEW);
+    private static final Pattern AND = Text.across(",? ?(?:and|,|also) " + OLD + " (?:for|with|by|to|into) " + NEW);
 
     /** Of several figures the last is meant, which is not sure where the sentence names others that are flown. */
-    private static final Pattern OUT = Pattern.compile(
+    private static final Pattern OUT = Text.across(
             "\\b(?:there's|there is|there will be|with|but|and|except|i do|we do|i have|this time|today|now) no (?<old>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|in it)\\b)"
                     + "|\\b(?:without|minus|leaving out|leave out|except for|apart from|not doing|(?:i|we|i've|we've|have|has) (?:now |also |just )?(?:dropped|scrapped|removed|deleted|cut out|left out|taken out|cut)) (?:the|my|any) (?<gone>[^.,;:\\n]{3,30}?)(?=[.,;:\\n!]|$| (?:today|this|any ?more|now|and|but|altogether|completely|because)\\b)");
 
     /** "Each 12 seconds, apart from the spin", "base 500 ft except for the knife edge": nothing is left out. */
-    private static final Pattern TIMES = Pattern.compile(
+    private static final Pattern TIMES = Text.across(
             "\\b(?:secs?|seconds?|base|smoke|(?:height|speed)s?|apart from the \\w+ which)\\b|\\d ?(?:ft|feet|m|metres|kts?|knots|km/h|mph)\\b");
 
     private final Text text;
@@ -102,7 +105,7 @@ final class Exchanges {
             String group = out.group("old") == null ? "gone" : "old";
             Draft old = only(reading.read(out.start(group), out.end(group)));
             if (old != null && flown.isElsewhere(old, at) && !Revisions.isPerhaps(text, sentence)) {
-                changes.add(assembly -> assembly.exchange(old, List.of()));
+                changes.add(assembly -> assembly.exchange(meant(assembly.lines(), old), List.of()));
             }
         }
         int swapped = changes.size();
@@ -117,7 +120,7 @@ final class Exchanges {
             Draft old = only(reading.read(other.start("old"), other.end("old")));
             List<Draft> now = figures(reading.read(other.start("new"), other.end("new")));
             if (old != null && !now.isEmpty() && flown.isElsewhere(old, at) && !Revisions.isPerhaps(text, sentence)) {
-                changes.add(assembly -> assembly.exchange(old, now));
+                changes.add(assembly -> assembly.exchange(meant(assembly.lines(), old), now));
             }
         }
         for (Pattern change : CHANGES) {
@@ -175,7 +178,8 @@ final class Exchanges {
                 && !Revisions.isPerhaps(text, sentences.get(at));
         if (isOne) {
             Draft out = Objects.requireNonNull(old);
-            changes.add(assembly -> assembly.exchange(out, now));
+            String which = found.group("which");
+            changes.add(assembly -> assembly.exchange(meant(assembly.lines(), out, which), now));
         }
         return isOne;
     }
@@ -210,6 +214,15 @@ final class Exchanges {
                 .orElse(same.isEmpty() ? null : same.get(0));
     }
 
+    /** Which of several it is if that is said: "the second loop". */
+    private static @Nullable Draft meant(List<Draft> drafts, Draft old, @Nullable String which) {
+        List<Draft> same = drafts.stream().filter(draft -> isSame(draft, old)).toList();
+        int at = which == null
+                ? -1
+                : which.equals("last") ? same.size() - 1 : "1 2 3 f s t ".indexOf(which.charAt(0)) / 2 % 3;
+        return at >= 0 && at < same.size() ? same.get(at) : meant(drafts, old);
+    }
+
     /** Lets the figure that is meant say what another draft of it says. */
     static void correct(List<Draft> drafts, Draft by) {
         Draft meant = meant(drafts, by);
@@ -226,6 +239,25 @@ final class Exchanges {
         if (first >= 0 && second >= 0) {
             Collections.swap(drafts, first, second);
         }
+    }
+
+    /** Lets the figures of two lines change places. */
+    static void swap(List<Draft> drafts, List<Draft> first, List<Draft> second) {
+        if (first.isEmpty() || second.isEmpty()) {
+            return;
+        }
+        List<Draft> swapped = new ArrayList<>();
+        for (Draft draft : drafts) {
+            if (draft == first.get(0)) {
+                swapped.addAll(second);
+            } else if (draft == second.get(0)) {
+                swapped.addAll(first);
+            } else if (!first.contains(draft) && !second.contains(draft)) {
+                swapped.add(draft);
+            }
+        }
+        drafts.clear();
+        drafts.addAll(swapped);
     }
 
     private static int first(List<Draft> drafts, Draft figure) {

@@ -21,7 +21,7 @@ final class Insertions {
     private static final String IS = "(?:there's|theres|there is|there are|comes|goes)";
 
     private static final String BETWEEN = "(?:in )?(?:between|btween|betwen)";
-    private static final Pattern ANY = Pattern.compile("\\b(?:" + PUT + "|" + BETWEEN + ")\\b");
+    private static final Pattern ANY = Text.across("\\b(?:" + PUT + "|" + BETWEEN + ")\\b");
 
     private static final String NEW = "(?:an? |the |my |one more |another )*(?<new>[^.,;:\\n]{3,40}?)";
     private static final String OLD = "(?:the |my |a )?(?<old>[^.,;:\\n]{3,40}?)";
@@ -29,18 +29,33 @@ final class Insertions {
     private static final String END = "(?=\\s*(?:[.,;:!\\n(]|$))";
 
     private static final List<Pattern> WAYS = List.of(
-            Pattern.compile("\\b" + PUT + " " + NEW
+            Text.across("\\b" + PUT + " " + NEW
                     + " (?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) " + OLD
                     + END),
-            Pattern.compile("\\b(?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) "
+            Text.across("\\b(?:straight |right |just |directly |immediately )?(?<way>after|before|behind|ahead of) "
                     + OLD + ",? (?:please |i |we |i've |we've |i'm |we're |i am |we are |they've |have |now ){0,3}"
                     + PUT + " " + NEW
                     + END),
-            Pattern.compile("\\b(?<way>" + BETWEEN + ") " + OLD
+            Text.across("\\b(?<way>" + BETWEEN + ") " + OLD
                     + OTHER + ",? (?:please |i |we |i've |we've |have |now |also ){0,3}(?:" + PUT + "|" + IS + ") "
                     + NEW
                     + END),
-            Pattern.compile("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD + OTHER + END));
+            Text.across("\\b" + PUT + " " + NEW + " (?<way>between) " + OLD + OTHER + END));
+
+    /** The same below a list, where nothing else is flown: "a bunt straight after the half Cuban", "after the spin there's a roll". */
+    private static final List<Pattern> BELOW = List.of(
+            Text.across("\\b(?:and|yes|also|plus|one|a|an|another|then)\\b:? " + NEW
+                    + " (?:straight |right |just |directly |immediately )?(?<way>after|before|ahead of) (?=(?:the|my) )"
+                    + OLD
+                    + END),
+            Text.across("\\b(?<way>after|before) (?=(?:the|my) )" + OLD + ",? (?:" + IS
+                    + "|i do|i fly|we do|we fly|he does|she does) " + NEW
+                    + "(?=\\s*(?:[.,;:!\\n(]|$)| (?:or|because|as|since|so|to|too|now)\\b)"));
+
+    private static final Pattern BESIDE = Text.across("\\b(?:after|before|ahead of) (?:the|my)\\b");
+
+    /** Fewer lines do not show that a list is marked. */
+    private static final int LEAST_MARKED = 4;
 
     private final Text text;
     private final String said;
@@ -48,6 +63,7 @@ final class Insertions {
     private final List<List<Heard>> heard;
     private final FlownIn flown;
     private final Reading reading;
+    private final int listed;
     private final List<Consumer<List<Draft>>> changes = new ArrayList<>();
 
     Insertions(Text text, List<Sentence> sentences, List<List<Heard>> heard, FlownIn flown, Reading reading) {
@@ -57,23 +73,43 @@ final class Insertions {
         this.heard = heard;
         this.flown = flown;
         this.reading = reading;
+        this.listed = listed(sentences, heard);
     }
 
     /** Whether a sentence puts one figure beside another that is flown; then it is remembered. */
     boolean takes(int at) {
         Sentence sentence = sentences.get(at);
+        return !Revisions.isPerhaps(text, sentence)
+                && (takes(at, ANY, WAYS) || (at > listed && !sentence.numbered() && takes(at, BESIDE, BELOW)));
+    }
+
+    private boolean takes(int at, Pattern any, List<Pattern> ways) {
+        Sentence sentence = sentences.get(at);
         boolean mayPut =
-                ANY.matcher(said).region(sentence.start(), sentence.end()).find();
-        if (!mayPut || Revisions.isPerhaps(text, sentence)) {
-            return false;
-        }
-        for (Pattern way : WAYS) {
+                any.matcher(said).region(sentence.start(), sentence.end()).find();
+        for (Pattern way : mayPut ? ways : List.<Pattern>of()) {
             Matcher found = way.matcher(said).region(sentence.start(), sentence.end());
             if (found.find()) {
                 return puts(found, at);
             }
         }
         return false;
+    }
+
+    /** Below which sentence nothing is listed: where a list with numbers or bullets has begun, or one has landed. */
+    private static int listed(List<Sentence> sentences, List<List<Heard>> heard) {
+        int marked = 0;
+        for (int i = 0; i < sentences.size(); i++) {
+            boolean hasFigure = heard.get(i).stream().anyMatch(Heard::isFigure);
+            boolean hasLanded = heard.get(i).stream()
+                    .flatMap(piece -> piece.drafts().stream())
+                    .anyMatch(draft -> draft.means("landing"));
+            marked += hasFigure && sentences.get(i).numbered() ? 1 : 0;
+            if (hasLanded || marked >= LEAST_MARKED) {
+                return i;
+            }
+        }
+        return sentences.size();
     }
 
     private boolean puts(Matcher found, int at) {

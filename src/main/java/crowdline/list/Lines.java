@@ -165,7 +165,11 @@ final class Lines {
         if (previous != null && goingOn.isRestOf(previous, heard)) {
             return previous;
         }
-        if (Again.isAnother(lines, heard)) {
+        boolean isNext = !lines.isEmpty() && Again.isNextOfSeveral(last(), heard);
+        if (isNext) {
+            Again.part(last(), draft);
+        }
+        if (isNext || Again.isAnother(lines, heard)) {
             if (Condition.in(heard.words(), 0) < heard.words().size()) {
                 draft.doubt();
             }
@@ -243,7 +247,8 @@ final class Lines {
             draft.eachSpan(last()::takeIn);
             return last();
         }
-        Draft line = begun(piece);
+        Draft line = new Draft(piece.start(), piece.end());
+        ahead.giveTo(line);
         line.take(draft);
         lines.add(line);
         return line;
@@ -329,12 +334,6 @@ final class Lines {
         denied.eachSpan(asides::add);
         asides.add(piece.start(), piece.end());
         return null;
-    }
-
-    private Draft begun(Piece piece) {
-        Draft line = new Draft(piece.start(), piece.end());
-        ahead.giveTo(line);
-        return line;
     }
 
     private @Nullable Draft addSilent(Piece piece, @Nullable Draft previous) {

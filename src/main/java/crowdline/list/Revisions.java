@@ -27,7 +27,7 @@ final class Revisions {
             "(?:(?:no|nr|number|point|item|serial|ser|fig|figure|row|line|manoeuvre|maneuver)s?\\.?\\s?#?|#)";
     /** A number, or the letter of a line that is marked by letters; see {@link #line}. */
     private static final String N =
-            "(\\d{1,3}|[a-z])(?![\\p{L}'\\d]|[:.]\\d|\\s?(?:s|secs?|seconds?|m|ft|feet|kts?|mph|g|°)\\b)";
+            "(\\d{1,3}|[a-z])(?:(?<=\\d)(?:st|nd|rd|th))?(?![\\p{L}'\\d]|[:.]\\d|\\s?(?:s|secs?|seconds?|m|ft|feet|kts?|mph|g|°)\\b)";
 
     private static final String MAY = "(?:(?:the )?" + NO + "\\s?|the (?=\\d))?";
     private static final String ENDS =

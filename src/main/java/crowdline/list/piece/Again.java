@@ -29,6 +29,9 @@ public final class Again {
     private static final Pattern ANOTHER = Pattern.compile(
             "(?:(?:i|we|carry|carrying|straight|straightaway|directly|immediately|at once|on|into|a|the|and|one|1|by|so|do|it's) )*(?:s|third|another|further|more) (?:1|of them|of those|the same)(?: (?:at|on|to|in|from|with|straight|right|after|behind|immediately|directly|the same|just|like|left)\\b.{0,30})?");
 
+    /** In plain words. */
+    private static final Set<String> ORDINALS = Set.of("s", "next", "third", "fourth", "last");
+
     private static final Pattern OTHER_WAY =
             Pattern.compile("(?:.* )?(?:other|opposite) (?:way|side|end|direction)(?: .*)?");
 
@@ -96,6 +99,31 @@ public final class Again {
         return (isSaid || isToTheOtherSide)
                 && !lines.isEmpty()
                 && lines.get(lines.size() - 1).isFigure();
+    }
+
+    /** "Three passes: the first from the left, the second from the right": the next of those that were counted. */
+    public static boolean isNextOfSeveral(Draft last, Heard heard) {
+        List<Word> words = heard.words();
+        int at = words.size() > 1 && words.get(0).plain().equals("the") ? 1 : 0;
+        Draft draft = heard.drafts().get(0);
+        boolean isOne = !words.isEmpty()
+                && words.get(0).plain().equals("1")
+                && (draft.says(Detail.HEADING) || draft.says(Detail.PLACE))
+                && (last.says(Detail.HEADING) || last.says(Detail.PLACE));
+        return (isOne || (!words.isEmpty() && ORDINALS.contains(words.get(at).plain())))
+                && last.isFigure()
+                && (GoingOn.isPlural(last) || last.name().isEmpty())
+                && last.said(Detail.COUNT) instanceof Double count
+                && count > 1
+                && (isOne || !draft.says(Detail.COUNT));
+    }
+
+    /** Of several, the last was one; the next is as many as are left. */
+    public static void part(Draft last, Draft next) {
+        if (last.said(Detail.COUNT) instanceof Double count && count > 2) {
+            next.say(Detail.COUNT, count - 1);
+        }
+        last.unsay(Detail.COUNT);
     }
 
     private static boolean isTheOtherWay(Heard heard) {

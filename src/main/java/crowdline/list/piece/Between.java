@@ -184,7 +184,11 @@ final class Between {
                     && i + 2 < words.size()
                     && words.get(i + 1).plain().equals("of")
                     && Set.of("it", "that").contains(words.get(i + 2).plain());
-            boolean isOnTheGround = GROUND.contains(words.get(i - 1).plain())
+            boolean isAllTheWay = plain.equals("way")
+                    && words.get(i - 1).plain().equals("the")
+                    && words.get(Math.max(0, i - 2)).plain().equals("all");
+            boolean isOnTheGround = isAllTheWay
+                    || GROUND.contains(words.get(i - 1).plain())
                     || words.subList(next.to(), i).stream()
                             .anyMatch(word -> word.plain().equals("along"));
             if (ON_A_FIGURE.contains(plain) && !isOnTopOfIt && !isOnTheGround) {

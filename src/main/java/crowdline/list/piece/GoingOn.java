@@ -200,7 +200,11 @@ public final class GoingOn {
         if (heard.isFigure()) {
             return heard.isWeak() ? List.of() : draft.name();
         }
-        return draft.notes().size() == 1 ? Words.of(Words.folded(draft.notes().get(0))) : List.of();
+        // A load is part of no name, whether its "g" stands beside it or at the head of its column.
+        boolean isLoad = heard.words().stream().anyMatch(word -> word.plain().equals("g"));
+        return draft.notes().size() == 1 && !isLoad
+                ? Words.of(Words.folded(draft.notes().get(0)))
+                : List.of();
     }
 
     /** "Wing-over - reposition to the right": what it is flown for. */
@@ -320,7 +324,7 @@ public final class GoingOn {
         return sense != null && !sense.choices().isEmpty();
     }
 
-    private static boolean isPlural(Draft draft) {
+    static boolean isPlural(Draft draft) {
         List<Word> name = draft.name();
         Word last = name.isEmpty() ? null : name.get(name.size() - 1);
         return last != null && last.end() - last.start() > last.plain().length();

@@ -13,6 +13,10 @@ final class Broken {
     private static final int SHORT = 40;
     /** As many lines show that they do. */
     private static final int LEAST_SMALL = 3;
+    /** A program breaks lines about where they are longest, and several of them. */
+    private static final int UNEVEN = 14;
+
+    private static final int LEAST_BROKEN = 3;
     /** As many lines that end in the middle of a phrase show that all of a paragraph was broken, however short they are. */
     private static final int LEAST_CUT = 2;
 
@@ -76,9 +80,16 @@ final class Broken {
             return false;
         }
         boolean isShort = next.end() - next.start() < SHORT;
-        return !(isShort && beginsSmall)
+        return !(beginsSmall && (isShort || !isAtTheWidth(line)))
                 && (Character.isLowerCase(text.written().charAt(next.words()))
                         || Character.isDigit(text.written().charAt(next.words())));
+    }
+
+    /** Whether a line is about as long as the longest, as several are that a program broke. */
+    private boolean isAtTheWidth(Line line) {
+        int width = lines.stream().mapToInt(l -> l.end() - l.start()).max().orElse(0) - UNEVEN;
+        return line.end() - line.start() >= width
+                && lines.stream().filter(l -> l.end() - l.start() >= width).count() >= LEAST_BROKEN;
     }
 
     /** Marks the lines of paragraphs that were broken in the middle of their phrases. */

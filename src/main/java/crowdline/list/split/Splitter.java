@@ -24,7 +24,7 @@ public final class Splitter {
     private static final int LEAST_RINGS = 3;
 
     private static final Pattern COUNTED =
-            Pattern.compile("\\s*(\\d{1,3}|[a-z])\\s+(?![x×*]\\s)(?=[\\p{L}\\d(#\"“‘'])");
+            Pattern.compile("[\\s>|]*(\\d{1,3}|[a-z])\\s+(?![x×*]\\s)(?=[\\p{L}\\d(#\"“‘'])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"

@@ -216,11 +216,18 @@ final class Columns {
 
     /** Lines that begin with a time, each later than the one before. */
     private void readClocks(String folded, Pattern clock) {
+        if (!readClocks(folded, clock, PARTING)) {
+            readClocks(folded, clock, "\n");
+        }
+    }
+
+    /** Times behind any of these letters; false if they are none of a clock. */
+    private boolean readClocks(String folded, Pattern clock, String behind) {
         List<int[]> clocks = new ArrayList<>();
         List<Double> times = new ArrayList<>();
         int start = 0;
         while (start < folded.length()) {
-            int end = partEnd(folded, start);
+            int end = partEnd(folded, start, behind);
             Matcher found = clock.matcher(folded).region(start, end);
             if (found.lookingAt()) {
                 clocks.add(new int[] {found.start("from"), found.end()});
@@ -235,9 +242,11 @@ final class Columns {
             start = end + 1;
         }
         boolean isOfTheDay = isTimeOfDay(times);
-        if (isOfTheDay || (clock.equals(CLOCK) && (rises(times) || isRunning(times)))) {
+        boolean isClock = isOfTheDay || (clock.equals(CLOCK) && (rises(times) || isRunning(times)));
+        if (isClock) {
             clocks.forEach(place -> elapsed.put(place[0], place[1]));
         }
+        return isClock;
     }
 
     /** Lines that begin with minutes or seconds, each later than the one before: "1 min climb", "T+95 spin". */
@@ -266,9 +275,9 @@ final class Columns {
         return isSorted && times.stream().distinct().count() >= RUNNING;
     }
 
-    private static int partEnd(String folded, int start) {
+    private static int partEnd(String folded, int start, String parting) {
         int end = start;
-        while (end < folded.length() && PARTING.indexOf(folded.charAt(end)) < 0) {
+        while (end < folded.length() && parting.indexOf(folded.charAt(end)) < 0) {
             end++;
         }
         return end;

@@ -54,6 +54,11 @@ public record Text(
         return LINE_END.matcher(folded).replaceAll(end -> " ".repeat(end.group().length()));
     }
 
+    /** A pattern for what is {@link #joined}: each space in it stands for one or more, as where a line ended in a quoted letter. */
+    public static Pattern across(String regex) {
+        return Pattern.compile(regex.replaceAll(" (?![?*+{])", " +"));
+    }
+
     /** "~~Stall turn~~" is struck out: nobody reads it, nor a line of ">" alone, and everything else stays where it is. */
     private static String withoutWhatIsNotRead(String folded) {
         return NOT_READ.matcher(folded)
