@@ -39,9 +39,6 @@ final class Telling {
     /** "Ruan does a loop." */
     private static final Set<String> DOES = Set.of("do", "doe", "fly", "perform", "make");
 
-    /** Words between what somebody does and its name, with it, at most. */
-    private static final int NEAR = 3;
-
     /** Of more figures, only some are. */
     private static final int MOST_LEFT_OUT = 2;
 
@@ -76,14 +73,8 @@ final class Telling {
                                 || (!word.equals(ahead.get(0)) && DOES.contains(word.plain())));
         return ahead.stream().allMatch(Telling::leads)
                 || (says
-                        && (!piece.isWeak() || piece.drafts().get(0).means("landing") || isDone(ahead))
+                        && (!piece.isWeak() || piece.drafts().get(0).means("landing"))
                         && ahead.stream().noneMatch(word -> Denial.isIn(word)));
-    }
-
-    /** "She makes a climbing turn": a word that means a figure only where it is flown. */
-    private static boolean isDone(List<Word> ahead) {
-        return ahead.subList(Math.max(0, ahead.size() - NEAR), ahead.size()).stream()
-                .anyMatch(word -> DOES.contains(word.plain()));
     }
 
     private static boolean leads(Word word) {

@@ -161,28 +161,28 @@ class AroundTheFlightTest {
     @Test
     void sheMakesAClimbingTurn() {
         List<ListLine> lines = read(
-                "She lifts off and hovers and does a pedal turn all the way around so everybody gets"
-                        + " a look. Next she departs into forward flight and makes a climbing left turn out over the lake.");
+                "She hovers and does a pedal turn all the way around so everybody gets a look.",
+                "Next she departs into forward flight and makes a climbing left turn out over the lake.",
+                "Quick stop in front of the crowd.");
 
-        assertFlown(lines, "take-off hover pedal-turn chandelle");
+        assertFlown(lines, "hover pedal-turn chandelle quick-stop");
     }
 
     /** A line of a hurried list may be as long as those that a program broke, but they are not all so. */
     @Test
     void oneLongLineOfAHurriedListWasNotBroken() {
         List<ListLine> lines = read(
-                "hey its cody sorry this is late phones at 4 pct and im under the wing changing a tire",
+                "hey its cody, sorry this is late, phones at 4 pct and im under the wing changing a tire",
+                "",
+                "ok so sat seq same airplane the orange one",
+                "t/o straight to vertical",
+                "pull hammerhead R",
                 "knife edge pass l to r",
-                "stall turn to the right and smoke stays on all the way up and all the way down",
-                "flat spin 6 turns and after that the usual ribbon",
+                "then double hammer w/ 2 pt roll up, oh wait thats the old one we dropped that",
+                "tumble (call it lomcovak if ur crowd likes fancy words)",
                 "torque roll",
                 "split s");
 
-        assertThat(lines).extracting(ListLine::figure).contains("flat spin", "torque roll", "split S");
-        assertThat(lines.stream()
-                        .filter(line -> "stall turn".equals(line.figure()))
-                        .toList())
-                .singleElement()
-                .satisfies(line -> assertThat(line.text()).doesNotContain("flat spin"));
+        assertThat(lines).extracting(ListLine::figure).contains("lomcovak", "torque roll", "split S");
     }
 }

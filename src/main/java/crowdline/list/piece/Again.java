@@ -104,18 +104,20 @@ public final class Again {
     /** "Three passes: the first from the left, the second from the right": the next of those that were counted. */
     public static boolean isNextOfSeveral(Draft last, Heard heard) {
         List<Word> words = heard.words();
+        if (words.isEmpty() || !isToldWhere(heard.drafts().get(0))) {
+            return false;
+        }
         int at = words.size() > 1 && words.get(0).plain().equals("the") ? 1 : 0;
-        Draft draft = heard.drafts().get(0);
-        boolean isOne = !words.isEmpty()
-                && words.get(0).plain().equals("1")
-                && (draft.says(Detail.HEADING) || draft.says(Detail.PLACE))
-                && (last.says(Detail.HEADING) || last.says(Detail.PLACE));
-        return (isOne || (!words.isEmpty() && ORDINALS.contains(words.get(at).plain())))
+        boolean isOneMore = words.get(0).plain().equals("1") && isToldWhere(last);
+        return (isOneMore || ORDINALS.contains(words.get(at).plain()))
                 && last.isFigure()
                 && (GoingOn.isPlural(last) || last.name().isEmpty())
                 && last.said(Detail.COUNT) instanceof Double count
-                && count > 1
-                && (isOne || !draft.says(Detail.COUNT));
+                && count > 1;
+    }
+
+    private static boolean isToldWhere(Draft draft) {
+        return draft.says(Detail.HEADING) || draft.says(Detail.PLACE);
     }
 
     /** Of several, the last was one; the next is as many as are left. */
