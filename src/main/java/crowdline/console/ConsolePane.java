@@ -220,8 +220,12 @@ public final class ConsolePane extends JPanel {
 
     /** Turns to a place. */
     public void go(Place next) {
+        if (next != place) {
+            focus.leave(screen());
+        }
         if (place == Place.PREPARE && next == Place.WORDS) {
             words.comeFrom(prepare.chosenPlace());
+            focus.forget(words);
         } else if (place == Place.PREPARE && next == Place.WALK) {
             walk.comeFrom(prepare.chosenPlace().actId());
         }

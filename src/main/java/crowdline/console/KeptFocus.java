@@ -4,6 +4,8 @@ import crowdline.console.place.PlaceScreen;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.awt.Window;
+import java.util.HashMap;
+import java.util.Map;
 import javax.swing.JComponent;
 import javax.swing.SwingUtilities;
 import org.jspecify.annotations.Nullable;
@@ -11,11 +13,25 @@ import org.jspecify.annotations.Nullable;
 /** Where the keys go as one thing or another comes in front: a window in which nothing has the focus hears none. */
 final class KeptFocus {
     private final JComponent pane;
+    private final Map<PlaceScreen, Component> left = new HashMap<>();
     private @Nullable Component beforeKeys;
 
     /** @param pane takes the focus where nothing of a place wants it */
     KeptFocus(JComponent pane) {
         this.pane = pane;
+    }
+
+    /** Another place is gone to from this one. */
+    void leave(PlaceScreen screen) {
+        Component owner = owner();
+        if (owner != null && isIn(screen, owner)) {
+            left.put(screen, owner);
+        }
+    }
+
+    /** This place shows something else when it is next gone to. */
+    void forget(PlaceScreen screen) {
+        left.remove(screen);
     }
 
     /** The sheet of keys is about to be opened over what has the focus now. */
@@ -31,7 +47,7 @@ final class KeptFocus {
     /** What had the focus may be hidden now. */
     void keep(PlaceScreen screen) {
         Component owner = owner();
-        if (isBackFromKeys(screen) || staysWhereItWas(owner, screen) || screen.takeFocus()) {
+        if (isBackFromKeys(screen) || staysWhereItWas(owner, screen) || isBackInPlace(screen) || screen.takeFocus()) {
             return;
         }
         if (screen.needsNoFocus() || owner == null || !owner.isShowing()) {
@@ -43,6 +59,12 @@ final class KeptFocus {
     private boolean isBackFromKeys(PlaceScreen screen) {
         Component back = beforeKeys;
         beforeKeys = null;
+        return back != null && !screen.needsNoFocus() && isIn(screen, back) && back.requestFocusInWindow();
+    }
+
+    /** Who looked at another place goes on where the keys were in this one. */
+    private boolean isBackInPlace(PlaceScreen screen) {
+        Component back = left.remove(screen);
         return back != null && !screen.needsNoFocus() && isIn(screen, back) && back.requestFocusInWindow();
     }
 

@@ -42,6 +42,10 @@ class ShowFromNothingOnScreenTest {
             screen.await("the keys are in front", () -> screen.focusIs("Crowdline"));
             screen.give("ESCAPE");
             screen.await("whoever looked at the keys goes on", () -> screen.focusIs("Date, such as 2027-06-12"));
+            screen.give("F5");
+            screen.await("Live is in front", () -> !screen.focusIs("Date, such as 2027-06-12"));
+            screen.give("F2");
+            screen.await("whoever looked at Live goes on", () -> screen.focusIs("Date, such as 2027-06-12"));
 
             ActsByKeys.threeActs(screen);
             ActsByKeys.invertedPass(screen);
