@@ -52,6 +52,11 @@ record Entry(
         return new Entry(alongM, awayM, heightM, factor * mps, factor * slowestMps, factor * fastestMps, toRight);
     }
 
+    /** The same with less that does, by a factor. */
+    Entry slower(double factor) {
+        return new Entry(alongM, awayM, heightM, mps, factor * slowestMps, fastestMps, toRight);
+    }
+
     boolean isAnyhow() {
         return slowestMps == 0 && Double.isInfinite(fastestMps);
     }

@@ -114,7 +114,7 @@ final class Estimating {
      * From one place to another.
      *
      * @param mps about how fast
-     * @param radiusM of its turns
+     * @param radiusM of its turns, as if they were flown at that speed
      * @param restM how far along the way of the beginning it lies ahead, metres
      * @param needM how long a straight line the change of height and speed takes
      * @param inM how far it flies along the line until it has come in to it
@@ -150,7 +150,7 @@ final class Estimating {
         double asideM = Math.max(at.place().y() - to.awayM(), 0);
         return new Way(
                 (1 - then) * at.speedMps() + then * to.mps(),
-                straight.radiusM(at, to),
+                straight.radiusM(at, to) * straight.climbing(at, to),
                 (to.alongM() - at.place().x()) * to.way(),
                 asideM,
                 straight.needM(at, to),

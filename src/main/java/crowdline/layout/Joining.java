@@ -32,6 +32,8 @@ final class Joining {
     private static final double SHORT_M = 40;
     /** Too high by less than this neither, metres; by judgement. */
     private static final double SPARE_M = 80;
+    /** With as much less than the least speed that does neither, as a share of it; by judgement. */
+    private static final double SLOW = 0.987;
     /** How far before a place a second turn begins that leads there, in radii of it. */
     static final double BACK_RADII = 3.7;
 
@@ -267,12 +269,12 @@ final class Joining {
     }
 
     /**
-     * Whether only a few metres of height are missing or too much, for which nobody comes round again: it is aimed higher
+     * Whether only a few metres of height or knots are missing, or are too much, for which nobody comes round again: it is aimed higher
      * instead, or begun from there.
      */
     private boolean isNearlyGood(FlightState at, Entry to) {
         double low = Fit.lowM(at, to);
-        return low < SHORT_M && low > -SPARE_M && fit.isGood(at, to.raised(-low));
+        return low < SHORT_M && low > -SPARE_M && fit.isGood(at, to.raised(-low).slower(SLOW));
     }
 
     /** Straight on; null if the place lies behind. */

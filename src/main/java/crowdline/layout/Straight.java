@@ -30,6 +30,11 @@ final class Straight {
     /** Of what a straight line wins, what a turn of the same length does; tuned. */
     private static final double BANKED = 0.5;
 
+    /** Of the wing's lift, what a turn between figures uses at most. */
+    static final double SHARE_OF_WING = 0.75;
+    /** In stalling speeds, the least at the top of a climbing turn; tuned. */
+    private static final double TOP_STALLS = 1.5;
+
     private static final double STEEPEST_BANK_DEG = 80;
     /** More than its usual bank at the end of an area. */
     private static final double STEEPER_DEG = 15;
@@ -193,6 +198,20 @@ final class Straight {
         return dives;
     }
 
+    /**
+     * What a turn back takes that climbs and slows down, as a share of an even one: it is tighter, and flown more slowly. 1
+     * without an engine, which turns evenly.
+     */
+    double climbing(FlightState at, Entry to) {
+        double top = topStalls(bankDeg(at, to)) * trial.stallMps(at.place().z()) / at.speedMps();
+        return climbing.sinks() || top > 1 ? 1 : (1 + top * top) / (1 + top);
+    }
+
+    /** How slow it is at the top of a climbing turn at least, in stalling speeds: its wing carries the bank with something in hand. */
+    static double topStalls(double bankDeg) {
+        return Math.max(TOP_STALLS, Math.sqrt(1 / Math.cos(Math.toRadians(bankDeg)) / SHARE_OF_WING));
+    }
+
     double radiusM(FlightState at, Entry to) {
         return radiusM(at, to, bankDeg(at, to));
     }
@@ -208,7 +227,7 @@ final class Straight {
 
     private double radiusM(double v, double heightM, double bankDeg) {
         double stall = trial.stallMps(heightM);
-        double lift = Math.max(0.75 * v * v / (stall * stall), 1.05);
+        double lift = Math.max(SHARE_OF_WING * v * v / (stall * stall), 1.05);
         double tan = Math.min(Math.tan(Math.toRadians(bankDeg)), Math.sqrt(lift * lift - 1));
         return v * v / (Units.G_MPS2 * tan);
     }

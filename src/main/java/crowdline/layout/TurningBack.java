@@ -16,10 +16,6 @@ final class TurningBack {
     private static final int MOST_TRIES = 6;
     /** It heads back to the line by so much when it comes out of a climbing turn, degrees; as out of the even one. */
     private static final double CUT_IN_DEG = 35;
-    /** In stalling speeds, the least at the top of a climbing turn; tuned. */
-    private static final double TOP_STALLS = 1.5;
-    /** Of the wing's lift, what such a turn uses at most, as others between figures. */
-    private static final double SHARE_OF_WING = 0.75;
     /** Height for speed, with the power there is; tuned. */
     private static final double ZOOM_GAIN = 1.2;
     /** Steeper it climbs nowhere in a turn, degrees; by judgement. */
@@ -78,9 +74,8 @@ final class TurningBack {
      */
     private Element.@Nullable Turn up(FlightState at, double evenDeg) {
         double mps = at.speedMps();
-        double evenG = 1 / Math.cos(Math.toRadians(evenDeg));
-        double stalls = Math.max(TOP_STALLS, Math.sqrt(evenG / SHARE_OF_WING));
-        double carriedDeg = Math.toDegrees(Math.acos(1 / (SHARE_OF_WING * stalls * stalls)));
+        double stalls = Straight.topStalls(evenDeg);
+        double carriedDeg = Math.toDegrees(Math.acos(1 / (Straight.SHARE_OF_WING * stalls * stalls)));
         double bankDeg = Math.floor(Math.min(evenDeg, carriedDeg));
         double top = stalls * trial.stallMps(at.place().z());
         double spareM = ZOOM_GAIN * (mps * mps - top * top) / (2 * Units.G_MPS2);

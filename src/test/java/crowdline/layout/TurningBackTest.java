@@ -103,11 +103,11 @@ class TurningBackTest {
         }
     }
 
-    /** By an even turn the engine alone had to win the height. */
+    /** By an even turn its engine alone had to win the speed. */
     @Test
-    void whatIsSlowAndHighIsClimbedToInTheTurn() {
+    void anActTurnsBackOverAClimbForMoreSpeed() {
         LaidOut laid = LayoutTest.laid(
-                "aerobatic two-seater", a("slow roll").toRight(true), a("spin").toRight(false));
+                "large biplane", a("slow roll").toRight(true), a("loop").toRight(false));
 
         assertThat(laid.pieces()).extracting(Piece::transit).contains(Transit.TURNS_UP);
     }
