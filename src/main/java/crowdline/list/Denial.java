@@ -127,11 +127,11 @@ final class Denial {
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
-            "(?:no|sorry|no sorry|oops?|(?:scratch|strike|scrap|forget|delete) (?:all )?that|(?:no )?hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
+            "(?:no|sorry|soz|no sorry|oops?|(?:scratch|strike|scrap|forget|delete) (?:all )?that|(?:no )?hang on(?: no)?|i mean|correction|rather|wait|no wait|(?:no )?forgive me|(?:no )?my mistake)");
 
     /** Ahead of what corrects a thing said before. */
     private static final Pattern CORRECTS = Pattern.compile(
-            "(?:no|sorry|i mean|make (?:that|it)|rather|actually|correction|it should be|should be|that's wrong) .*");
+            "(?:no|sorry|soz|i mean|make (?:that|it)|rather|actually|correction|it should be|should be|that's wrong) .*");
 
     /** Ahead of what was flown once, or cannot be. */
     private static final Pattern NEVER = Pattern.compile(
@@ -144,6 +144,7 @@ final class Denial {
     private static final Set<String> SLIPPING = Set.of(
             "no",
             "sorry",
+            "soz",
             "i",
             "mean",
             "rather",

@@ -185,4 +185,16 @@ class AroundTheFlightTest {
 
         assertThat(lines).extracting(ListLine::figure).contains("lomcovak", "torque roll", "split S");
     }
+
+    @Test
+    void goingUpToAHeightIsAClimb() {
+        List<ListLine> lines = read(
+                "take off, then I go up behind the crowd to 1500 ft",
+                "dive in from the right",
+                "slow roll. well its meant to be slow",
+                "loop");
+
+        assertFlown(lines, "take-off climb dive slow-roll loop");
+        assertThat(lines.get(1).heightFt()).isEqualTo(1500);
+    }
 }
