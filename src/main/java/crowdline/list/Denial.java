@@ -107,14 +107,14 @@ final class Denial {
     /** In plain words, of which "this" is one without its last letter. */
     private static final Pattern TAKEN_BACK =
             Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
-                    + " ?more|flown|flying|doing|included|in|for)\\b.*|not|cancelled|deleted|scrapped|scrubbed|dropped|skipped|omitted|removed|struck"
+                    + " ?more|flown|flying|doing|included|in|for)\\b.*|not|(?:cancelled|deleted|scrapped|scrubbed)(?: .*)?|dropped|skipped|omitted|removed|struck"
                     + " out|left out|taken out)|"
                     + TO_DELETE);
 
     /** Behind the name of what is not flown. */
     private static final Pattern GONE = Pattern.compile(
             "(?:(?:that|which|what) .{0,60}? )?(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
-                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*"
+                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*|(?:cancelled|deleted|scrapped|scrubbed)\\b.*"
                     + "|" + TO_DELETE);
 
     /** In a column of remarks. */
@@ -135,7 +135,7 @@ final class Denial {
 
     /** Ahead of what was flown once, or cannot be. */
     private static final Pattern NEVER = Pattern.compile(
-            "(?:.* )?(?:not yet|(?:i|we|he|she)(?:'ve| have|'s| has)? (?:did|flew|done|flown) (?:some |about |over )?\\d{2,}|used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
+            "(?:.* )?(?:not yet|(?:i|we|he|she)(?:'ve| have|'s| has)? (?:did|flew|done|flown) (?:some |about |over )?\\d{2,}|here (?:was|wa)(?: (?:a|an|the))*|used to(?: (?:do|fly|have|be|finish|start|with|a|the))*|(?:cannot|can't|cant|never|doesn't|does not)(?: (?:do|fly|go|be|perform|a|an|any|the))*)");
 
     /** "We have dropped the heart." */
     private static final Pattern DROPPED = Pattern.compile(

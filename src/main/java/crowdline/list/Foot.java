@@ -48,6 +48,9 @@ final class Foot {
     private static final Pattern PART_IN_CAPITALS = Pattern.compile(
             "(?:PART|SECTION|PHASE|BLOCK|SEGMENT) (?:[A-Z]{1,5}|\\d) ?[-–—:] ?[A-Z][A-Z '&()\\d-]{2,60}");
 
+    /** What a telephone writes for a picture, and a word that was spelt wrong in the message before. */
+    private static final Pattern OF_A_MESSAGE = Pattern.compile("<[^<>\\n]{3,40}>|\\*\\p{L}+");
+
     private static final int LONGEST_NAME = 3;
 
     private Foot() {}
@@ -91,6 +94,7 @@ final class Foot {
     /** Whether all of a sentence is the number of a page, an hour, the head of a part, or who does something. */
     static boolean isNothingFlown(String said, Sentence sentence, List<Heard> pieces, Text text) {
         return PAGE.matcher(said).matches()
+                || OF_A_MESSAGE.matcher(said).matches()
                 || MARKED_HEAD.matcher(said).matches()
                 || LEGEND.matcher(said).matches()
                 || Form.asks(said, pieces)

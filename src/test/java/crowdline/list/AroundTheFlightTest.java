@@ -197,4 +197,24 @@ class AroundTheFlightTest {
         assertFlown(lines, "take-off climb dive slow-roll loop");
         assertThat(lines.get(1).heightFt()).isEqualTo(1500);
     }
+
+    @Test
+    void whatIsCancelledBesideItIsNotFlown() {
+        List<ListLine> lines = read(
+                "1) Loop",
+                "2) here was a chandelle, now it is a half Cuban",
+                "3) Spin 2 turns   (deleted, the tower does not like it)",
+                "4) Lazy eight (cancelled, fuel)",
+                "5) Slow roll",
+                "6) Landing");
+
+        assertFlown(lines, "loop half-Cuban slow-roll landing");
+    }
+
+    @Test
+    void whatATelephoneWritesIsNotFlown() {
+        List<ListLine> lines = read("loop", "half cuban out of taht", "*that", "<Media omitted>", "stall turn", "spin");
+
+        assertFlown(lines, "loop half-Cuban stall-turn spin");
+    }
 }

@@ -34,7 +34,7 @@ class ToldOfFiguresTest {
     /** Of the figures that are read in their place. */
     @ParameterizedTest
     @CsvSource({
-        "twelfth-mailbox.txt, 160, 2, 2",
+        "twelfth-mailbox.txt, 161, 2, 2",
         "thirteenth-mailbox.txt, 112, 5, 4",
         "fourteenth-mailbox.txt, 88, 5, 7"
     })
