@@ -29,9 +29,7 @@ final class Order {
      */
     private static final double AGAIN_BY_WAY = 0.002;
 
-    /** Figures back, within which one passed over is yet to come. */
-    private static final int LAST_FEW = 2;
-    /** Weight of a figure passed over within those. */
+    /** Weight of a figure passed over within the last two. */
     private static final double PASSED_OVER = 0.13;
     /** Factor on that weight once it is longer ago; by then it has been left out. */
     private static final double LONG_AGO = 0.01;
@@ -210,7 +208,7 @@ final class Order {
             return coming < figures && bins.timed[bins.first[coming]] ? 0 : AGAIN_BY_WAY;
         }
         return place[g] < place[f] && !leftOut(g)
-                ? PASSED_OVER * Math.max(0, 1 - 2 * seen(g)) * (number[f] - number[g] <= LAST_FEW ? 1 : LONG_AGO)
+                ? PASSED_OVER * Math.max(0, 1 - 2 * seen(g)) * (number[f] - number[g] <= 2 ? 1 : LONG_AGO)
                 : 0;
     }
 
@@ -252,11 +250,6 @@ final class Order {
             row[g] /= sum;
         }
         return Math.min(1, sum);
-    }
-
-    /** Whether a figure is over that was not among the last. */
-    boolean isLongAgo(int g) {
-        return flown[g] > 0.5 && reached != ANY && number[reached] - number[g] > LAST_FEW;
     }
 
     /** How likely a figure is to come for where it is in the order. */

@@ -224,22 +224,6 @@ class FollowerTest {
         assertThat(flown(follower, 30, 1).confidence()).isLessThanOrEqualTo(FollowNow.SURE);
     }
 
-    /** What was seen before speaks for the descent; what the hand says counts from now on. */
-    @Test
-    void whatTheHandSaysIsNotTakenBackForWhatWasSeenBefore() {
-        Follower follower = new Follower(plan);
-        follower.start(0);
-        flown(follower, 0, 0, 3);
-        double nowS = 16.2;
-        FollowNow now = follower.hand(nowS, 1);
-        for (double t = 0.2; t < 2; t += 0.2) {
-            Reading planned = asPlanned(plan.bins.first[3] * Bins.WIDTH_S + 6 + t);
-            now = follower.reading(
-                    new Reading(nowS + t, planned.alongM(), planned.awayM(), planned.heightM(), 60.0, 0.0));
-            assertThat(now.figureIndex()).as("after %.1f s", t).isEqualTo(1);
-        }
-    }
-
     /** After a night with the lid closed half an hour is caught up with, and the act is over. */
     @Test
     void longSilenceIsNotCaughtUpWithForEver() {

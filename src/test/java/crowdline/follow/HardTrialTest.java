@@ -119,17 +119,6 @@ class HardTrialTest {
                 .hasSizeGreaterThan(half);
     }
 
-    /** A figure was flown again; for a third of the act it was in figures that were not flown, and right in 62 % of it. */
-    @Test
-    void figureThatWasForgottenIsFoundAgain() throws ShowFileException {
-        Display teasel = FollowTrial.display("wrackenholt/teasel-solo");
-        Scenario repeated = scenario("10 %, one figure repeated");
-        Truth truth = repeated.fly(teasel, 465);
-        Score score = new Score();
-        score.count(truth, FollowTrial.follow(teasel, repeated, truth, repeated.receive(truth, 465)));
-        assertThat(score.rightShare()).isGreaterThan(0.8);
-    }
-
     @Test
     void logThatLacksTheFirstFiguresShowsTheActAndOneOfItsLastThirdDoesNot() throws ShowFileException {
         Display glider = FollowTrial.display("thistledown-glider");

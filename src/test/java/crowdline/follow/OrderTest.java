@@ -321,19 +321,4 @@ class OrderTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("the order [0, 1, 1] names a figure twice");
     }
-
-    @Test
-    void whatIsOverAndNotAmongTheLastFewWasLongAgo() {
-        Bins six = Small.plan(20, 20, 20, 20, 20, 20).bins;
-        Order seen = new Order(six);
-        seen.saw(0, 0.9);
-        seen.saw(2, 0.9);
-        assertThat(seen.isLongAgo(0)).as("two back").isFalse();
-        seen.saw(4, 0.9);
-        assertThat(seen.isLongAgo(0)).isTrue();
-        assertThat(seen.isLongAgo(1)).as("left out").isFalse();
-        assertThat(seen.isLongAgo(2)).isFalse();
-        assertThat(seen.isLongAgo(4)).isFalse();
-        assertThat(seen.isLongAgo(5)).isFalse();
-    }
 }
