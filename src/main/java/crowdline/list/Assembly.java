@@ -23,7 +23,7 @@ final class Assembly {
     private final Asides asides;
     private final WhoFlies who;
     private final Lines lines;
-    private final OnTheGround ground;
+    private final TalkAround talk;
     private boolean isAfterAll;
     private boolean isBeforeGap;
     private boolean isAtTheEnd;
@@ -46,7 +46,7 @@ final class Assembly {
         this.style = style;
         this.asides = new Asides(text);
         this.who = new WhoFlies(text);
-        this.ground = new OnTheGround(text);
+        this.talk = new TalkAround(text);
         this.lines = new Lines(text, names, style, asides);
         this.figuresFromTelling = figuresFromTelling;
     }
@@ -190,7 +190,7 @@ final class Assembly {
                         .filter(piece -> piece.isFigure() && !Beside.isGuess(piece) && !Beside.isRemark(piece))
                         .count()
                 <= 1;
-        ground.hear(sentence, rest, isTimed);
+        talk.hear(sentence, rest, isTimed);
         lines.add(
                 rest,
                 new Told(
@@ -219,7 +219,7 @@ final class Assembly {
         lines.all().addAll(flown);
         Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
         Towed.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
-        leaveOut(ground.talked(lines.all()));
+        leaveOut(talk.talked(lines.all()));
     }
 
     private void leaveOut(List<Draft> drafts) {

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
  * What is only talked of above a list that begins with its take-off, or below one that ends with its landing: "I'll run in
  * from your left", "he rolls up to you and shakes your hand".
  */
-final class OnTheGround {
+final class TalkAround {
     /** A sentence with as many figures lists them; if nothing else is listed, one with as many as its second number does. */
     private static final int LEAST_LISTED = 4;
 
@@ -34,7 +34,7 @@ final class OnTheGround {
     /** By where they begin. */
     private final NavigableMap<Integer, Talk> talks = new TreeMap<>();
 
-    OnTheGround(Text text) {
+    TalkAround(Text text) {
         this.text = text;
     }
 
