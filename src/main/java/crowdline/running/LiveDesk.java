@@ -219,10 +219,13 @@ public final class LiveDesk implements Desk, AutoCloseable {
             post.done().complete(apply(post.event()));
             return;
         }
-        advanceClock(nowS());
         if (command instanceof Heard heard) {
+            // A key may wait behind it that was pressed before a boundary was due.
             progress.heard(heard.report());
-        } else if (command instanceof Written written) {
+        } else {
+            advanceClock(nowS());
+        }
+        if (command instanceof Written written) {
             progress.whenWritten(written.onDisk());
             writer.look();
         }

@@ -147,17 +147,38 @@ class LiveDeskTest {
         }
     }
 
+    private static void await(CountDownLatch latch) {
+        try {
+            assertThat(latch.await(20, TimeUnit.SECONDS)).isTrue();
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
     private static org.assertj.core.data.Offset<Double> within() {
         return org.assertj.core.data.Offset.offset(1e-9);
     }
 
+    /** The desk is held while it tells of the first figure, so that it looks at no clock before the key is there. */
     @Test
-    void keyPressedBeforeTheBoundaryIsSeenBeforeTheClock() {
+    void keyPressedBeforeTheBoundaryIsSeenBeforeTheClock() throws Exception {
+        CountDownLatch held = new CountDownLatch(1);
+        CountDownLatch free = new CountDownLatch(1);
         try (LiveDesk desk = desk()) {
-            flyByClock(desk);
+            desk.onChange(s -> {
+                if ("loop".equals(s.state().figureId())) {
+                    held.countDown();
+                    await(free);
+                }
+            });
             double startS = desk.nowS();
+            CompletableFuture<Void> flying = CompletableFuture.runAsync(() -> flyByClock(desk));
+            await(held);
             pass(20);
-            desk.submit(new FlightEvent.Stepped(startS + 9)).join();
+            CompletableFuture<Step> stepped = desk.submit(new FlightEvent.Stepped(startS + 9));
+            free.countDown();
+            flying.join();
+            stepped.join();
             desk.wake().join();
 
             assertThat(desk.snapshot().state().course().flown())
