@@ -58,7 +58,8 @@ final class Revisions {
                     + " (?:and|with|for|&) " + MAY + N);
 
     private static final Pattern MOVED = Pattern.compile("\\b" + NO + "\\s?" + N
-            + " (?:is |comes |goes |now |flown |moved |to ){0,4}(?<way>before|after) " + MAY + N);
+            + " (?:is |comes |goes |now |flown |moved |to |i |we |he |she |will |be |make |do |fly |flies ){0,5}(?<way>before|after) "
+            + MAY + N);
 
     private static final Pattern NOW = Pattern.compile("(?<![\\d:.])(?:" + MAY + N
             + " (?:is now|becomes|is changed to|changes to)|" + NO + "\\s?" + N + " is)\\b");

@@ -217,4 +217,18 @@ class AroundTheFlightTest {
 
         assertFlown(lines, "loop half-Cuban stall-turn spin");
     }
+
+    @Test
+    void oneIsMadeBeforeAnotherByTheirNumbers() {
+        List<ListLine> lines = read(
+                "1) take off",
+                "2) loop",
+                "3) steep turn",
+                "4) Derry turn",
+                "5) landing",
+                "",
+                "PS: he called just now. Number 4 he will make before number 3, because of the sun.");
+
+        assertFlown(lines, "take-off loop Derry-turn steep-turn landing");
+    }
 }
