@@ -78,9 +78,10 @@ final class Foot {
     static int signedAt(List<Heard> pieces, Text text) {
         for (int i = 0; i + 1 < pieces.size(); i++) {
             List<Word> words = pieces.get(i).words();
+            List<Heard> behind = pieces.subList(i + 1, pieces.size());
             if (!words.isEmpty()
                     && words.stream().allMatch(Manner.PARTING::has)
-                    && isSomebody(pieces.subList(i + 1, pieces.size()), text)) {
+                    && (isSomebody(behind, text) || (i == 0 && behind.stream().noneMatch(Foot::isNamed)))) {
                 return i;
             }
         }

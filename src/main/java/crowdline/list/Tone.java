@@ -109,7 +109,7 @@ final class Tone {
         if (piece.beginsWith(Manner.GREETING) || piece.beginsWith(Manner.PARTING)) {
             return words.size() <= 8;
         }
-        if (SET_PHRASE.matcher(piece.said()).matches()) {
+        if (SET_PHRASE.matcher(piece.said()).matches() || words.stream().anyMatch(Tone::isFrequency)) {
             return true;
         }
         boolean isAsked = piece.piece().parting() == Parting.LINE
@@ -120,6 +120,12 @@ final class Tone {
         }
         long told = Manner.SENTENCE.count(words);
         return !sentence.numbered() && (told >= 2 || (told == 1 && words.size() >= 4));
+    }
+
+    /** "Crew on 118.650": of the air band, 118 to 137 MHz (ICAO Annex 10, volume V, from memory). */
+    private static boolean isFrequency(Word word) {
+        Double number = word.number();
+        return number != null && number >= 118 && number < 137 && number != Math.rint(number);
     }
 
     /** "I shall" of "I shall begin with a loop". */
