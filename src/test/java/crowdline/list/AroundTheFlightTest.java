@@ -237,7 +237,7 @@ class AroundTheFlightTest {
     void aDeskThatSignsAndARadioAreNotFlown() {
         List<ListLine> lines = read(
                 "Low pass from the right, left orbit, second pass from the left, rocks wings and goes home.",
-                "Captain is Ola, crew on 118.650.",
+                "No landing, crew on 118.650.",
                 "Regards, Ops desk, Merrow Air Transport Flight");
 
         assertFlown(lines, "low-pass steep-turn low-pass wing-rock");
