@@ -140,7 +140,8 @@ final class HalfRolls {
                 told(parts, Wish::heightFt),
                 told(parts, Wish::kt),
                 null,
-                Wish.Role.FIGURE);
+                Wish.Role.FIGURE,
+                null);
     }
 
     private interface Pin<T> {

@@ -23,10 +23,8 @@ final class HandedOn {
     private static final String DIVE = "dive";
     /** What rises by less is no climb, metres; by judgement. */
     private static final double LEAST_CLIMB_M = 30;
-    /** From where and from what share of the speed that is told a dive is tried, metres; by judgement. */
+    /** From where a dive is tried, metres; by judgement. */
     private static final double DIVES_FROM_M = 1_000;
-
-    private static final double GAINS_FROM = 0.8;
 
     /** What each is in the catalogue, by their ids. */
     private final Map<String, String> names;
@@ -74,7 +72,7 @@ final class HandedOn {
         List<Element> elements = dive.elements().stream()
                 .map(element -> until(element, mps / trial.stallMps(0)))
                 .toList();
-        FlightState slower = FlightState.along(new Vec(0, 0, DIVES_FROM_M), GAINS_FROM * mps, true);
+        FlightState slower = FlightState.along(new Vec(0, 0, DIVES_FROM_M), Wish.DIVES_FROM * mps, true);
         boolean gains = trial.drawnIfItCan(elements, slower).flown();
         return dive.flying(gains ? elements : dive.elements()).beginning(dive.heightFt(), null);
     }

@@ -47,7 +47,8 @@ final class Wishes {
                 asked.heightFt(),
                 asked.kt(),
                 asked.seconds(),
-                role);
+                role,
+                null);
     }
 
     private static Role role(@Nullable CatalogueEntry entry) {

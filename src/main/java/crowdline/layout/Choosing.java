@@ -278,7 +278,7 @@ final class Choosing {
         double height = seen.heightM();
         List<Entry> entries = new ArrayList<>();
         entries.add(seen);
-        boolean isFree = wish.alongM() == null && wish.end() == null && wish.leadsTo() == null;
+        boolean isFree = wish.isAnywhere() && wish.leadsTo() == null;
         double beyondM = at != null && isOut ? beyondM(at, seen) : 0;
         for (double share : ELSEWHERE) {
             Entry elsewhere = m.begunAt(share * ground.area.spreadM() - m.middleM(), height);

@@ -44,9 +44,6 @@ record Measured(
     /** A figure that comes this far towards the crowd is begun so much further away, metres. */
     private static final double NEAR_M = 2;
 
-    /** Of the speed it dives for, what it has before; by judgement. */
-    private static final double DIVES_FROM = 0.8;
-
     private static final double MORE_KT = 5;
     private static final int MOST_STEPS = 8;
     /** Where it looks at one more speed only, what most of what needs more needs; by judgement. */
@@ -254,7 +251,7 @@ record Measured(
     private static double divesFromMps(Wish wish, FigureTrial trial, double heightM) {
         for (Element element : wish.elements()) {
             if (element instanceof Element.Line line && line.until() == Element.Until.STALLS) {
-                return DIVES_FROM * line.value() * trial.stallMps(heightM);
+                return Wish.DIVES_FROM * line.value() * trial.stallMps(heightM);
             }
         }
         return Double.POSITIVE_INFINITY;
@@ -369,7 +366,7 @@ record Measured(
      * @param by how far from where it was measured, metres
      */
     FlightState leaves(Vec by) {
-        return new FlightState(0, end.place().plus(by), end.speedMps(), end.direction(), end.up());
+        return end.at(end.place().plus(by));
     }
 
     /** Where its middle is if it begins at a place, metres. */

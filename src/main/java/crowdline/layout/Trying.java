@@ -124,7 +124,7 @@ final class Trying {
     }
 
     private static boolean isFree(Wish wish) {
-        return wish.alongM() == null && wish.end() == null && !wish.isPass() && wish.leadsTo() == null;
+        return wish.isAnywhere() && !wish.isPass() && wish.leadsTo() == null;
     }
 
     private Tried once(Wish wish, Entry wanted, @Nullable FlightState before, boolean first) {
@@ -241,10 +241,7 @@ final class Trying {
     /** How far it ends from where it was to lead straight on to the next figure, along the line and up, metres; 0 if it leads to none. */
     private double missedM(Wish wish, Entry asked, Tried tried) {
         Wish led = wish.leadsTo();
-        if (led == null
-                || wish.alongM() != null
-                || wish.end() != null
-                || !tried.out().flown()) {
+        if (led == null || !wish.isAnywhere() || !tried.out().flown()) {
             return 0;
         }
         FlightState end = tried.out().end();
@@ -256,8 +253,7 @@ final class Trying {
         Wish led = Objects.requireNonNull(wish.leadsTo());
         FlightState end = tried.out().end();
         double aboveM = aboveM(wish, led, end);
-        FlightState level = new FlightState(
-                end.tS(), end.place().plus(new Vec(0, 0, -aboveM)), end.speedMps(), end.direction(), end.up());
+        FlightState level = end.at(end.place().plus(new Vec(0, 0, -aboveM)));
         double pastM = ground.pastM(led, level) - besideM(wish, asked);
         return tried.wanted().at(tried.wanted().alongM() - pastM).raised(-aboveM);
     }

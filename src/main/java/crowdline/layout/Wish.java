@@ -39,6 +39,9 @@ public record Wish(
         @Nullable Double seconds,
         Role role,
         @Nullable Wish leadsTo) {
+    /** Of the speed a figure dives for, what it has before; by judgement. */
+    public static final double DIVES_FROM = 0.8;
+
     /** A level line as long as this is a pass, seconds; by judgement. */
     private static final double PASS_S = 3;
 
@@ -58,23 +61,6 @@ public record Wish(
         Must.beSaid("id of a wish", id);
         Must.beSaid("name of a wish", name);
         elements = List.copyOf(elements);
-    }
-
-    /** One that leads to no other. */
-    public Wish(
-            String id,
-            String name,
-            List<Element> elements,
-            boolean own,
-            @Nullable EntrySpeed enters,
-            @Nullable End end,
-            @Nullable Double alongM,
-            @Nullable Boolean toRight,
-            @Nullable Double heightFt,
-            @Nullable Double kt,
-            @Nullable Double seconds,
-            Role role) {
-        this(id, name, elements, own, enters, end, alongM, toRight, heightFt, kt, seconds, role, null);
     }
 
     /** The same, flown by other elements. */
@@ -101,6 +87,11 @@ public record Wish(
     /** The same sooner: what it lacks does not say how much more speed would do. */
     FigureTrial.Outcome flownIfItCan(FigureTrial trial, FlightState from) {
         return own ? trial.fly(elements, from) : trial.drawnIfItCan(elements, from);
+    }
+
+    /** Whether nobody said where it is flown. */
+    boolean isAnywhere() {
+        return alongM == null && end == null;
     }
 
     /** Whether it is flown along the line to be seen from its middle, as a pass is, whichever way up. */

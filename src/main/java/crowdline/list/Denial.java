@@ -104,17 +104,22 @@ final class Denial {
     private static final String TO_DELETE =
             "(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|(?:thi|that)(?: one)?))?(?: please| pls)?";
 
+    /** What stands beside a figure that is not flown, with the reason behind it or without. */
+    private static final String CANCELLED = "(?:cancelled|deleted|scrapped|scrubbed)";
+
     /** In plain words, of which "this" is one without its last letter. */
     private static final Pattern TAKEN_BACK =
             Pattern.compile("(?:that's |it's |is |now |but |we're |i'm )?(?:not (?:thi|today|now|any"
-                    + " ?more|flown|flying|doing|included|in|for)\\b.*|not|(?:cancelled|deleted|scrapped|scrubbed)(?: .*)?|dropped|skipped|omitted|removed|struck"
+                    + " ?more|flown|flying|doing|included|in|for)\\b.*|not|" + CANCELLED
+                    + "(?: .*)?|dropped|skipped|omitted|removed|struck"
                     + " out|left out|taken out)|"
                     + TO_DELETE);
 
     /** Behind the name of what is not flown. */
     private static final Pattern GONE = Pattern.compile(
             "(?:(?:that|which|what) .{0,60}? )?(?:(?:is|are|has been|have been|was|were|'s) (?:now )?(?:off|out|gone|cut|cancelled|scrapped|dropped|deleted|struck out|crossed out|taken"
-                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*|(?:cancelled|deleted|scrapped|scrubbed)\\b.*"
+                    + " out)|(?:has|have) gone|stays out|(?:i(?:'ve| have)? )?(?:took|taken|left|cut) (?:it )?out|(?:will|does|do) not be|won't be|(?:is|are) not flown|(?:was|were) only|no longer|i (?:want|wanted|would like) to do but|out as)\\b(?! (?:of|to|over|the|at|on)\\b).*|"
+                    + CANCELLED + "\\b.*"
                     + "|" + TO_DELETE);
 
     /** In a column of remarks. */

@@ -9,6 +9,7 @@ import crowdline.list.word.Text;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
@@ -20,6 +21,10 @@ import org.jspecify.annotations.Nullable;
 final class Exchanges {
     private static final String OLD =
             "(?:the|my|that|his|her|our) (?:(?<which>first|1st|second|2nd|third|3rd|last) )?(?<old>[^.,;:\\n]{3,40}?)";
+    /** From 0. */
+    private static final Map<String, Integer> RANKS =
+            Map.of("first", 0, "1st", 0, "second", 1, "2nd", 1, "third", 2, "3rd", 2);
+
     private static final String NEW =
             "(?:an? |the |my )?(?<new>(?:(?! and (?:there|no|the|i|we|then)\\b)[^.,;:\\n]){3,40})";
 
@@ -217,10 +222,9 @@ final class Exchanges {
     /** Which of several it is if that is said: "the second loop". */
     private static @Nullable Draft meant(List<Draft> drafts, Draft old, @Nullable String which) {
         List<Draft> same = drafts.stream().filter(draft -> isSame(draft, old)).toList();
-        int at = which == null
-                ? -1
-                : which.equals("last") ? same.size() - 1 : "1 2 3 f s t ".indexOf(which.charAt(0)) / 2 % 3;
-        return at >= 0 && at < same.size() ? same.get(at) : meant(drafts, old);
+        Integer rank =
+                which == null ? null : "last".equals(which) ? Integer.valueOf(same.size() - 1) : RANKS.get(which);
+        return rank != null && rank >= 0 && rank < same.size() ? same.get(rank) : meant(drafts, old);
     }
 
     /** Lets the figure that is meant say what another draft of it says. */

@@ -54,9 +54,6 @@ final class Insertions {
 
     private static final Pattern BESIDE = Text.across("\\b(?:after|before|ahead of) (?:the|my)\\b");
 
-    /** Fewer lines do not show that a list is marked. */
-    private static final int LEAST_MARKED = 4;
-
     private final Text text;
     private final String said;
     private final List<Sentence> sentences;
@@ -105,7 +102,7 @@ final class Insertions {
                     .flatMap(piece -> piece.drafts().stream())
                     .anyMatch(draft -> draft.means("landing"));
             marked += hasFigure && sentences.get(i).numbered() ? 1 : 0;
-            if (hasLanded || marked >= LEAST_MARKED) {
+            if (hasLanded || marked >= Style.LEAST_LINES) {
                 return i;
             }
         }

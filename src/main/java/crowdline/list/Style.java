@@ -15,7 +15,7 @@ import java.util.Map;
  */
 record Style(boolean isMarked, boolean figureEachLine, int onlyLine) {
     /** Fewer lines do not show how a list is written. */
-    private static final int LEAST_LINES = 4;
+    static final int LEAST_LINES = 4;
 
     /** As many figures in one line are a list. */
     private static final int LEAST_IN_ONE = 5;

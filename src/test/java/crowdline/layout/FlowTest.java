@@ -127,7 +127,7 @@ class FlowTest {
     @Test
     void anActWhoseFirstPieceIsOnlyTimedBeginsAsHighAsItsFirstFigure() {
         Wish timed = new Wish(
-                "run-in", "run-in", List.of(), false, null, null, null, null, null, null, 15.0, Wish.Role.FIGURE);
+                "run-in", "run-in", List.of(), false, null, null, null, null, null, null, 15.0, Wish.Role.FIGURE, null);
         Wish dive = a("dive").kt(280).made("figure-1");
         RandomLists.Case any = new RandomLists(1)
                 .next(RandomLists.kinds().stream()

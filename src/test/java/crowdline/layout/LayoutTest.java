@@ -76,7 +76,8 @@ class LayoutTest {
         Wish made(String id) {
             CatalogueEntry entry = CatalogueFile.shipped().find(name).orElseThrow();
             List<Element> elements = role == Wish.Role.FIGURE ? entry.elements() : List.of();
-            return new Wish(id, name, elements, false, entry.enters(), end, alongM, toRight, heightFt, kt, null, role);
+            return new Wish(
+                    id, name, elements, false, entry.enters(), end, alongM, toRight, heightFt, kt, null, role, null);
         }
     }
 

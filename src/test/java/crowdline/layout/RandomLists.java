@@ -86,7 +86,19 @@ final class RandomLists {
     private static Wish wish(
             String id, CatalogueEntry entry, @Nullable End end, @Nullable Boolean toRight, Wish.Role role) {
         return new Wish(
-                id, entry.name(), entry.elements(), false, entry.enters(), end, null, toRight, null, null, null, role);
+                id,
+                entry.name(),
+                entry.elements(),
+                false,
+                entry.enters(),
+                end,
+                null,
+                toRight,
+                null,
+                null,
+                null,
+                role,
+                null);
     }
 
     /** What it can fly alone, in still air, from its usual speed. */

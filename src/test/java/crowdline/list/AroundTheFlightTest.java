@@ -1,5 +1,6 @@
 package crowdline.list;
 
+import static crowdline.list.Flown.assertFlown;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.list.line.FigureList;
@@ -19,10 +20,6 @@ class AroundTheFlightTest {
 
     private static FigureList listed(String... lines) {
         return READER.read(String.join("\n", lines));
-    }
-
-    private static void assertFlown(List<ListLine> lines, String flown) {
-        Flown.assertFlown(lines.stream().map(ListLine::figure).toList(), flown);
     }
 
     @Test

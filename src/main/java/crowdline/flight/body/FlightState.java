@@ -46,6 +46,11 @@ public record FlightState(double tS, Vec place, double speedMps, Vec direction, 
         return new FlightState(laterS, there, mps, direction, rolledUp(rollRad).unit());
     }
 
+    /** The same elsewhere. */
+    public FlightState at(Vec there) {
+        return new FlightState(tS, there, speedMps, direction, up);
+    }
+
     /** The same at another airspeed, m/s. */
     public FlightState withSpeed(double mps) {
         return new FlightState(tS, place, mps, direction, up);
