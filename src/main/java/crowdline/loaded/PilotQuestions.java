@@ -77,6 +77,7 @@ public final class PilotQuestions {
         }
         PilotQuestions asking = new PilotQuestions(act, flight, catalogue, origins);
         asking.unsure();
+        asking.slot();
         asking.times();
         asking.speeds();
         asking.heights(show);
@@ -148,6 +149,18 @@ public final class PilotQuestions {
         List<String> names = asked.choices().isEmpty() ? List.of(name(figure)) : asked.choices();
         String either = names.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
         return "In the flight log, " + when + ": is it " + either + ", or what?";
+    }
+
+    /** Of an act that does not fit into the minutes it has. */
+    private void slot() {
+        if (FlownCheck.isOverrun(act, flight)) {
+            add(
+                    "Times",
+                    flight.totalS() - act.slotMinutes() * 60,
+                    "Your slot has %s minutes, and we make it %.1f with all you sent. What do you leave out, or fly faster?",
+                    plain(act.slotMinutes()),
+                    flight.totalS() / 60);
+        }
     }
 
     private void times() {

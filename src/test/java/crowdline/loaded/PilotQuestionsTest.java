@@ -75,6 +75,22 @@ class PilotQuestionsTest {
     }
 
     @Test
+    void anActThatIsLongerThanItsSlotIsAskedAbout() {
+        ShowArranging.Made made = made(KIND, LONG);
+        double minutes = flight(made.show(), made.act()).totalS() / 60;
+        assertThat(ofSlot(made, minutes / 1.05)).noneMatch(text -> text.startsWith("Your slot"));
+        assertThat(ofSlot(made, minutes / 1.2))
+                .anyMatch(text -> text.startsWith("Your slot has ") && text.contains(" minutes, and we make it "));
+    }
+
+    private static List<String> ofSlot(ShowArranging.Made made, double minutes) {
+        Act act = made.act().withSlot(LocalTime.of(14, 10), minutes);
+        Flight flight = flight(made.show(), act);
+        ActOrigins origins = ActOrigins.of(made.show(), act, flight, CATALOGUE, List.of());
+        return texts(PilotQuestions.of(made.show(), act, flight, CATALOGUE, origins));
+    }
+
+    @Test
     void oneWayBetweenFiguresIsSpokenOfAsOne() {
         for (String list : List.of("loop", "loop, slow roll", "loop, slow roll, loop, slow roll", LONG)) {
             assertThat(texts(questions(KIND, list)))

@@ -80,6 +80,7 @@ class TypingSlipTest {
         "kt": 62           | "kt": 6.2            | the kt is 6.2 at 2,350 ft; "teasel" stalls at about
         "kt": 150          | "kt": 1500           | ; was 150 meant?
         "slotMinutes": 7   | "slotMinutes": 70    | the slotMinutes are 70; variant
+        "slotMinutes": 7   | "slotMinutes": 4     | minutes, longer than its slot of 4; ask the pilot
         "lonDeg": 3.1      | "lonDeg": 3100       | venue.lonDeg is 3100; it must be from -180 to 180
         "qnhHpa": 1019     | "qnhHpa": 29.92      | air.qnhHpa is 29.92; it must be from 850 to 1100
         "elevationFt": 90  | "elevationFt": "90 ft" | venue.elevationFt is "90 ft"; it must be a number; write 90 alone, as the key has its unit
