@@ -36,6 +36,8 @@ final class Belief {
     double offGently;
 
     double after;
+    /** What the chances came to before they were last settled. */
+    double total;
 
     Belief(Bins bins) {
         this.bins = bins;
@@ -181,6 +183,7 @@ final class Belief {
                 total += sum[block];
             }
         }
+        this.total = total;
         if (!(total > 0) || !Double.isFinite(total)) {
             return false;
         }

@@ -118,6 +118,11 @@ final class Evidence {
         startsOnGround = startsOnGround(bins);
     }
 
+    /** How well paths fit, for who looks at them himself. */
+    Fit fit() {
+        return fit;
+    }
+
     private static double lowestM(Bins bins) {
         double lowest = 0;
         for (double z : bins.zM) {
@@ -149,7 +154,7 @@ final class Evidence {
 
     /** Weighs every state by a reading. */
     void weigh(Belief belief, Seen seen) {
-        double power = Math.min(1, seen.newS() / NEWS_S);
+        double power = power(seen.newS());
         Effort effort = seen.effort();
         gently = effort == null || seen.groundMps() < GROUND_MPS ? 1 : efforts.landsRatherThan(effort);
         weighSpecials(belief, seen, power);
@@ -158,6 +163,11 @@ final class Evidence {
             weigh(belief, f, 0, seen, power);
             weigh(belief, f, 1, seen, power);
         }
+    }
+
+    /** How much of a whole reading one counts as that comes so long after the last, 0 to 1. */
+    static double power(double sinceS) {
+        return Math.min(1, sinceS / NEWS_S);
     }
 
     /** Whether by the last reading a figure was believed in for its speed and height alone and not for its path. */

@@ -53,6 +53,7 @@ public final class Follower {
     private final Evidence evidence;
     private final Order order;
     private final Motion motion;
+    private final Lookout lookout;
     private final Doubt doubt;
     private final boolean heardLate;
     private Belief belief;
@@ -81,6 +82,7 @@ public final class Follower {
         order = new Order(plan.bins);
         doubt = new Doubt(order);
         motion = new Motion(plan.bins, plan.rate, plan.variance, order);
+        lookout = new Lookout(plan.bins, evidence.fit(), order);
         belief = new Belief(plan.bins);
         spare = new Belief(plan.bins);
         belief.before = heardLate ? 1 - BEGUN_UNHEARD : 1;
@@ -113,6 +115,7 @@ public final class Follower {
             evidence.weigh(belief, seen);
             motion.isAtStart(evidence.atStart(seen));
             settle(r.tS());
+            lookout.look(belief, seen, r.tS(), belief.total);
             for (int f = 0; f < plan.size(); f++) {
                 if (belief.in(f) > 0.5 && evidence.isLoose(f)) {
                     doubt.looksLike(f, r.tS());
@@ -147,6 +150,7 @@ public final class Follower {
             belief.addInAnyLane(plan.bins.first[figureIndex] + k, OffsetDrift.anywhere(late), 1);
         }
         order.begins(figureIndex);
+        lookout.clear();
         doubt.told(figureIndex);
         held = figureIndex;
         settle(tS);

@@ -3,7 +3,7 @@ package crowdline.follow;
 /** How chances move that are in no figure of the plan: before the act, off the plan, and after it. */
 final class OutsidePlan {
     /** Chance a second of coming back to the plan. More leaves what is not in the plan too soon, less comes back late. */
-    private static final double BACK_PER_S = 0.014;
+    static final double BACK_PER_S = 0.014;
     /** Chance a second that the act ends off the plan. */
     private static final double TO_END_PER_S = 1 / 120.0;
     /** Chance a second that the act begins. */

@@ -56,6 +56,17 @@ class OthersTest {
                         0.1 + roundness(solo, Scenario.inAHardSky().get(0).fly(solo, SEED)));
     }
 
+    /** Lost after a figure was dropped, the follower was right for 23 % of this flight while it looked for none that it had forgotten. */
+    @Test
+    void figureThatWasForgottenIsFoundAgain() throws Exception {
+        Display trainer = FollowTrial.display("arranged/pilot-two-old-trainer");
+        Scenario dropped = scenario("another pilot, received late, one dropped");
+        Truth truth = dropped.fly(trainer, 7780);
+        Score score = new Score();
+        score.count(truth, FollowTrial.follow(trainer, dropped, truth, dropped.receive(truth, 7780)));
+        assertThat(score.rightShare()).isGreaterThan(0.7);
+    }
+
     /** Radius of the loop's upper half as a share of that of its lower half. */
     private static double roundness(Display solo, Truth flight) {
         Truth.Flown loop = flight.flown.get(2);
