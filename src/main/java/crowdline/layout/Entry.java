@@ -57,6 +57,18 @@ record Entry(
         return new Entry(alongM, awayM, heightM, mps, factor * slowestMps, fastestMps, toRight);
     }
 
+    /** The same with no more that does than so much of the speed wanted. */
+    Entry noFaster(double share) {
+        return new Entry(
+                alongM,
+                awayM,
+                heightM,
+                mps,
+                slowestMps,
+                Math.min(fastestMps, Math.max(share * mps, slowestMps)),
+                toRight);
+    }
+
     boolean isAnyhow() {
         return slowestMps == 0 && Double.isInfinite(fastestMps);
     }

@@ -48,13 +48,16 @@ final class Estimating {
 
     /** What a way that was flown is worth, seconds: more than it takes if it takes long or comes round twice. */
     static double worthS(List<Piece> way) {
-        double seconds = 0;
-        int turns = 0;
-        for (Piece piece : way) {
-            seconds += piece.seconds();
-            turns += piece.turns() && !Fit.isAcross(piece.from()) ? 1 : 0;
-        }
-        return worthS(seconds) + (turns > 1 ? TWICE_S : 0);
+        double seconds = way.stream().mapToDouble(Piece::seconds).sum();
+        return worthS(seconds) + (isTwice(way) ? TWICE_S : 0);
+    }
+
+    /** Whether a way comes round twice. */
+    static boolean isTwice(List<Piece> way) {
+        return way.stream()
+                        .filter(piece -> piece.turns() && !Fit.isAcross(piece.from()))
+                        .count()
+                > 1;
     }
 
     /** About what it will take to come to a beginning. */
@@ -63,7 +66,8 @@ final class Estimating {
             return turning(at, dive(at, to));
         }
         Way way = way(at, to);
-        if (way.restM() >= way.needM() - ROUGH_M && way.restM() >= -Joining.NEAR_M) {
+        double needM = Math.min(way.needM(), straight.needM(at, to.slower(Fit.SLOW)));
+        if (way.restM() >= needM - ROUGH_M && way.restM() >= -Joining.NEAR_M) {
             return new Estimate(Math.max(way.restM(), 0) / way.mps(), 0);
         }
         double behindM = (Joining.BACK_RADII + 1) * way.radiusM() - to.alongM() * to.way();

@@ -12,6 +12,8 @@ record Fit(boolean sinks) {
     static final double LEVEL_M = 8;
     /** Higher than wanted by this much is of no matter, metres. */
     static final double HIGH_M = 25;
+    /** With as much less than the least speed that does nobody comes round again, as a share of it; by judgement. */
+    static final double SLOW = 0.987;
     /** Nearer to the crowd than wanted by this much is of no matter, metres. */
     static final double CLOSE_M = 8;
     /** Sine of the heading towards the crowd beyond which it is put right before anything is begun; a degree. */

@@ -32,8 +32,6 @@ final class Joining {
     private static final double SHORT_M = 40;
     /** Too high by less than this neither, metres; by judgement. */
     private static final double SPARE_M = 80;
-    /** With as much less than the least speed that does neither, as a share of it; by judgement. */
-    private static final double SLOW = 0.987;
     /** How far before a place a second turn begins that leads there, in radii of it. */
     static final double BACK_RADII = 3.7;
 
@@ -121,6 +119,10 @@ final class Joining {
             List<Piece> on = straightOn(at, to, first);
             if (on != null) {
                 return on;
+            }
+            List<Piece> nearly = nearlyThere(at, to);
+            if (nearly != null) {
+                return nearly;
             }
         }
         Piece in = at.toRight() != to.toRight() && !Fit.isAcross(start) ? inFirst(at, to) : null;
@@ -264,8 +266,24 @@ final class Joining {
     }
 
     private boolean isThere(FlightState at, Entry to) {
-        double nearM = Math.max(NEAR_M, NEAR_S * at.speedMps());
-        return Math.abs(at.place().x() - to.alongM()) < nearM && fit.isGood(at, to);
+        return isNear(at, to) && fit.isGood(at, to);
+    }
+
+    private static boolean isNear(FlightState at, Entry to) {
+        return Math.abs(at.place().x() - to.alongM()) < Math.max(NEAR_M, NEAR_S * at.speedMps());
+    }
+
+    /** The way straight on to where only a knot is missing, or it is a little too high, rather than to come round twice; else null. */
+    private @Nullable List<Piece> nearlyThere(FlightState at, Entry to) {
+        if (isNear(at, to) && isAlmostGood(at, to)) {
+            return List.of();
+        }
+        Piece ahead = ahead(at, to, false);
+        return ahead != null && isAlmostGood(ahead.to(), to) ? List.of(ahead) : null;
+    }
+
+    private boolean isAlmostGood(FlightState at, Entry to) {
+        return Fit.lowM(at, to) <= Fit.LEVEL_M && isNearlyGood(at, to);
     }
 
     /**
@@ -274,7 +292,7 @@ final class Joining {
      */
     private boolean isNearlyGood(FlightState at, Entry to) {
         double low = Fit.lowM(at, to);
-        return low < SHORT_M && low > -SPARE_M && fit.isGood(at, to.raised(-low).slower(SLOW));
+        return low < SHORT_M && low > -SPARE_M && fit.isGood(at, to.raised(-low).slower(Fit.SLOW));
     }
 
     /** Straight on; null if the place lies behind. */

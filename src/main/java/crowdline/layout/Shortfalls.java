@@ -10,14 +10,16 @@ import java.util.stream.DoubleStream;
 
 /** What of one figure that is flown could not be had, each a sentence with the smallest change that would do. */
 final class Shortfalls {
-    /** How far off a told speed is not worth a word, knots and as a share of it: what nobody on the ground sees; tuned. */
+    /** How far off a told speed is not worth a word, knots and as a share of it: what is taken for it, and nobody on the ground sees. */
     private static final double NEAR_KT = 5;
 
-    private static final double NEAR_SHARE = 0.03;
+    private static final double NEAR_SPEED = 0.05;
     /** The same of a pass, whose speed nobody sees so exactly. */
-    private static final double NEAR_PASS = 0.055;
+    private static final double NEAR_PASS = 0.065;
     /** How far off a told height is not worth a word, feet, and low down as a share of it; tuned. */
     private static final double NEAR_FT = 100;
+
+    private static final double NEAR_SHARE = 0.03;
 
     private static final double NEAR_LOW = 0.15;
     /** A climb of so many seconds is worth a word, and one of so many nobody minds; by judgement. */
@@ -148,7 +150,7 @@ final class Shortfalls {
     private void speed() {
         Double told = wish.kt();
         double has = Units.ktFromMps(from.speedMps());
-        if (told != null && Math.abs(has - told) > Math.max(NEAR_KT, (wish.isPass() ? NEAR_PASS : NEAR_SHARE) * told)) {
+        if (told != null && Math.abs(has - told) > Math.max(NEAR_KT, (wish.isPass() ? NEAR_PASS : NEAR_SPEED) * told)) {
             findings.add(new LaidOut.Finding(
                     wish.id(),
                     String.format(

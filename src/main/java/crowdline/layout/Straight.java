@@ -39,6 +39,8 @@ final class Straight {
     /** More than its usual bank at the end of an area. */
     private static final double STEEPER_DEG = 15;
 
+    /** It is flown for the speed wanted, so that a little less than the most that does is soon had, as a share of that. */
+    private static final double SLOWED = 0.98;
     /** It slows down by this at least, m/s²: with what brakes it has. */
     private static final double LEAST_SLOWING_MPS2 = 0.5;
 
@@ -119,7 +121,7 @@ final class Straight {
     /** How far it flies until it has climbed and dived for a speed that the engine alone does not give, metres. */
     private double divedM(FlightState at, Entry to, double then) {
         double v = at.speedMps();
-        double comes = Math.min(v, climbing.mostLevelMps());
+        double comes = Math.min(v, Leading.GOOD_TIME * climbing.mostLevelMps());
         double high = Math.max(Leading.DIVE_LOSS * (then * then - comes * comes) / (2 * Units.G_MPS2), 0);
         double up = Math.max(to.heightM() + high - at.place().z(), 0);
         double best = climbing.rateMps() / climbing.bestMps();
@@ -153,7 +155,7 @@ final class Straight {
 
     /** How long a straight line it takes to slow down to a beginning, metres. */
     double slowM(double mps, Entry to) {
-        double least = Math.min(mps, to.mps());
+        double least = Math.min(mps, Math.max(to.mps(), SLOWED * to.fastestMps()));
         double slowing = Math.max(trial.slowsMps2((mps + least) / 2, to.heightM()), LEAST_SLOWING_MPS2);
         return (mps * mps - least * least) / (2 * slowing);
     }

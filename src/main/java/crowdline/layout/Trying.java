@@ -35,6 +35,11 @@ final class Trying {
     /** The same of a pass, which goes past the middle, metres. */
     private static final double PASS_M = 100;
 
+    /** What was begun faster than usual by more and did not come off is begun no faster than that, as a share; by judgement. */
+    private static final double USUAL = 1.03;
+    /** What a metre outside an area that was given is worth of a way, seconds; as what is chosen. */
+    private static final double OUTSIDE_S_PER_M = 0.2;
+
     private static final double SHARE_OF_NEVER_EXCEED = 0.92;
 
     private final Ground ground;
@@ -111,7 +116,17 @@ final class Trying {
                 || belowM(wish, tried) > 0
                 || overM(tried) < -Fit.CLOSE_M
                 || missedM(wish, asked, again) < missedM(wish, asked, tried) - MISSED_M
-                || longer < Weighing.unwellS(tried.out());
+                || longer
+                        < Weighing.unwellS(tried.out())
+                                + OUTSIDE_S_PER_M * (Math.abs(outsideM(wish, tried)) - Math.abs(outsideM(wish, again)));
+    }
+
+    /** How far out of an area that was given a figure reaches, metres, above 0 to the right; 0 if it is as wide as that or was told its place. */
+    private double outsideM(Wish wish, Tried tried) {
+        double halfM = ground.area.halfM();
+        double right = Math.max(tried.out().box().rightM() - halfM, 0);
+        double left = Math.max(-tried.out().box().leftM() - halfM, 0);
+        return !ground.area.halfGiven() || wish.alongM() != null || Math.min(left, right) > 0 ? 0 : right - left;
     }
 
     private static double overM(Tried tried) {
@@ -170,7 +185,8 @@ final class Trying {
         if (wish.alongM() != null) {
             return wanted;
         }
-        double mostM = isFree(wish)
+        boolean isFarther = isFree(wish) || wish.end() == End.ahead(wanted.toRight());
+        double mostM = isFarther
                 ? FURTHER_S * (from.speedMps() + wanted.mps()) / 2
                 : wish.isPass() ? PASS_M : TOLD * ground.area.spreadM();
         Entry further = ground.joining.reached(from, wanted, mostM);
@@ -218,8 +234,11 @@ final class Trying {
         boolean could = ground.measured(wish, there.toRight()).isWell();
         Entry better = to;
         if (!out.flown() || (!out.isWell() && could)) {
+            boolean isFast = there.speedMps() > USUAL * to.mps();
             double faster = Math.min(Math.max(to.mps(), there.speedMps()) * 1.05, mostMps());
-            better = wish.kt() == null && faster > there.speedMps() * 1.01 ? to.atLeast(faster) : to;
+            better = wish.kt() != null
+                    ? to
+                    : isFast ? to.noFaster(USUAL) : faster > there.speedMps() * 1.01 ? to.atLeast(faster) : to;
         }
         double asideM = wish.isPass() && !tried.way().isEmpty() ? middleM(out) - middleM(wish, to) : 0;
         if (Math.abs(asideM) > ASIDE_M) {
@@ -230,6 +249,10 @@ final class Trying {
             better = leading(wish, asked, tried);
         } else if (out.flown() && low > 0 && !ground.joining.sinks()) {
             better = better.raised(low + Ground.MARGIN_M);
+        }
+        double outsideM = outsideM(wish, tried);
+        if (outsideM != 0 && out.flown()) {
+            better = better.at(better.alongM() - outsideM - Math.copySign(Joining.NEAR_M / 2, outsideM));
         }
         double over = to.awayM() - overM(tried);
         if (overM(tried) < -Fit.CLOSE_M && over > better.awayM() && over < MOST_OUT_M) {

@@ -21,6 +21,8 @@ final class Weighing {
      * people expect to see it: that nothing helps takes long to find.
      */
     private static final int FEW_FLOWN = 2;
+    /** The same while what is best by now comes round twice. */
+    private static final int MORE_FLOWN = 3;
     /** What a figure is worth that is flown at all, seconds. */
     private static final double LACKING_S = 500;
     /** What a loop is worth that ends where it began, seconds; tuned. */
@@ -63,6 +65,7 @@ final class Weighing {
         Weighed best = null;
         boolean few = ground.joining.sinks() || !isWell(wish);
         int most = !ground.work.isLeft(Work.Part.FLYING) ? 1 : few ? FEW_FLOWN : MOST_FLOWN;
+        int twice = ground.work.isLeft(Work.Part.SAYING) ? MORE_FLOWN : most;
         for (int i = 0; i < most; i++) {
             Choosing.Option option = choosing.option(next, at, turnedBack, entry -> !tried.contains(entry));
             if (option == null || (best != null && option.cost() + NEARLY_S >= best.cost())) {
@@ -71,6 +74,7 @@ final class Weighing {
             Weighed found = weighed(wish, option, at, raisedM, best == null ? Double.POSITIVE_INFINITY : best.cost());
             best = best == null || (found != null && found.cost() < best.cost()) ? found : best;
             tried.add(option.entry());
+            most = best != null && Estimating.isTwice(best.best().tried().way()) ? Math.max(most, twice) : most;
         }
         return best == null ? null : best.best();
     }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.show.Venue;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** An area that does not do as a whole is told of once, with the smallest that would. */
 class RoomTest {
@@ -36,6 +38,21 @@ class RoomTest {
     void anAreaThatDoesIsNotSpokenOf() {
         LaidOut laid = LayoutTest.laid(
                 BIPLANE, new Venue.Limits(500.0, 4_000.0, 2_000.0, null), a("low pass"), a("loop"), a("stall turn"));
+
+        assertThat(laid.findings()).isEmpty();
+    }
+
+    /** It reached 10 to 170 m further than the area and said so; begun so much sooner it does not. */
+    @ParameterizedTest
+    @CsvSource({
+        "large biplane, chandelle, low pass, 1000",
+        "jet trainer, Cuban eight, slow roll, 3000",
+        "jet trainer, lazy eight, split S, 3000",
+        "piston fighter, low pass, reverse half Cuban, 2000"
+    })
+    void whatReachesALittleTooFarIsBegunSooner(String kind, String first, String second, double halfM) {
+        LaidOut laid =
+                LayoutTest.laid(kind, new Venue.Limits(300.0, null, halfM, null), a(first).toRight(true), a(second));
 
         assertThat(laid.findings()).isEmpty();
     }
