@@ -150,6 +150,10 @@ final class Assembly {
             return;
         }
         boolean isLine = text.folded().startsWith("\n", sentence.end());
+        if (!rest.get(0).isFigure() && isLine && Prelude.isOnlyWho(rest)) {
+            addNote(sentence.start(), sentence.end());
+            return;
+        }
         if (lines.isEmpty()
                 && (Overlong.headsTheAct(rest)
                         || (!sentence.numbered() && (Prelude.isCraft(rest) || (isLine && Prelude.isTitle(rest)))))) {
@@ -210,6 +214,7 @@ final class Assembly {
         who.note();
         lines.all().forEach(draft -> Arriving.turn(draft, text));
         Rotor.read(lines.all());
+        Meant.read(lines.all(), text);
         Together.fly(lines.all(), text);
         Canopy.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
         ShowNames.give(lines.all(), text);

@@ -29,11 +29,12 @@ final class BeginTimes {
     private static final double HOUR_S = 3600;
 
     private static final String CLOCK =
-            "(?:T\\s?)?\\+?\\s?(\\d{1,2}):([0-5]\\d)(?::([0-5]\\d))?(?:\\s?[-–]\\s?\\d{1,2}:[0-5]\\d(?::[0-5]\\d)?)?";
+            "(?:T\\s?)?\\+?\\s?(\\d{0,2}):([0-5]\\d)(?::([0-5]\\d))?(?:\\s?[-–]\\s?\\d{1,2}:[0-5]\\d(?::[0-5]\\d)?)?";
     /** Ahead of the figure, behind at most the number of its line. */
     private static final Pattern AHEAD = Pattern.compile(
-            "(?i)\\s*(?:[-*•·#]\\s*)?(?:\\d{1,3}[.):]?(?:\\s+|\\s*\\|\\s*))?[\\[(]?(?:" + CLOCK
-                    + "|T\\s?\\+\\s?(\\d{1,4})\\s?s?(?:ec(?:onds|s)?)?)(?=[\\s\\])|,;:.-]).*",
+            "(?i)\\s*(?:[-*•·#]\\s*)?(?:\\d{1,3}[.):]?(?:\\s+|\\s*\\|\\s*)|[^\\t\\d]{1,20}\\t)?[\\[(]?(?:"
+                    + CLOCK.replace(":([0-5]", "[:.]([0-5]")
+                    + "|(?:T\\s?\\+\\s?|(?=\\d{1,4}\\s?-\\s?\\d{1,4}\\s?s))(\\d{1,4})(?:\\s?-\\s?\\d{1,4})?\\s?s?(?:ec(?:onds|s)?)?)(?=[\\s\\])|,;:.-]).*",
             Pattern.DOTALL);
     /** Behind it, at the end of its line. */
     private static final Pattern BEHIND =
@@ -118,7 +119,9 @@ final class BeginTimes {
         for (ListLine line : lines) {
             Matcher found = pattern.matcher(line.text());
             if (found.matches() && found.group(1) != null) {
-                return found.group(3) == null && Integer.parseInt(found.group(1)) >= HOUR_OF_DAY_MIN;
+                return found.group(3) == null
+                        && !found.group(1).isEmpty()
+                        && Integer.parseInt(found.group(1)) >= HOUR_OF_DAY_MIN;
             }
         }
         return false;
@@ -132,7 +135,7 @@ final class BeginTimes {
         if (found.group(1) == null) {
             return OptionalDouble.of(Double.parseDouble(found.group(4)));
         }
-        double first = Double.parseDouble(found.group(1));
+        double first = found.group(1).isEmpty() ? 0 : Double.parseDouble(found.group(1));
         double second = Double.parseDouble(found.group(2));
         return OptionalDouble.of(
                 found.group(3) == null

@@ -342,7 +342,9 @@ final class Beside {
                 || isBank
                 || isOfOne
                 || Setting.isAll(heard.words())
-                || heard.words().stream().allMatch(Prelude::describes)
+                || heard.words().stream()
+                        .allMatch(
+                                word -> Prelude.describes(word) || word.plain().equals("together"))
                 || heard.words().get(0).plain().equals("quarter")
                 || (sentence.pieces().size() < 4 && Manner.QUALIFYING.hasAny(heard.words()))
                 || heard.words().stream()

@@ -102,7 +102,8 @@ final class Denial {
 
     /** "Please delete this." */
     private static final String TO_DELETE =
-            "(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|(?:thi|that)(?: one)?))?(?: please| pls)?";
+            "(?:please |pls )?(?:delete|remove|scrub|scrap|omit|skip|cut)(?: (?:it|(?:thi|that)(?: one)?))?(?: please| pls)?"
+                    + "|no (?:that's|it's) (?:the|an) ?other .*|no forget(?: .*)?";
 
     /** What stands beside a figure that is not flown, with the reason behind it or without. */
     private static final String CANCELLED = "(?:cancelled|deleted|scrapped|scrubbed)";

@@ -4,6 +4,7 @@ import crowdline.list.draft.Detail;
 import crowdline.list.draft.Formations;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Manner;
 import crowdline.list.word.Text;
@@ -77,7 +78,7 @@ final class Prelude {
     private static final Set<String> DOES = Set.of("do", "doe", "fly");
 
     private static final Set<String> TITLES =
-            Set.of("display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act");
+            Set.of("display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act", "list");
 
     /** Right behind a word that names a figure elsewhere: "Parachute team, six jumpers". */
     private static final Pattern TEAM = Pattern.compile(
@@ -134,9 +135,12 @@ final class Prelude {
     private static final int LONGEST_WHO = 5;
     private static final int LONGEST_TITLE = 4;
     private static final int LONGEST_NAME = 3;
+    private static final int LONGEST_CALLED = 2;
+    /** Who is named once may be what is flown. */
+    private static final int LEAST_CALLED = 2;
 
     /** What flies is named in no more words, by judgement. */
-    private static final int LONGEST_CRAFT = 6;
+    private static final int LONGEST_CRAFT = 7;
 
     /** A figure takes less, by judgement. */
     private static final double SHORTEST_ACT_MIN = 3;
@@ -217,9 +221,11 @@ final class Prelude {
         if (isLast && endsWithAColon(piece, text)) {
             return true;
         }
+        boolean isCalled = isCalled(pieces, at, text);
         return !piece.isSilent()
                 && !piece.isDetail()
                 && (isLast
+                        || isCalled
                         || piece.words().stream().allMatch(Prelude::describes)
                         || Manner.HEADING.hasAny(piece.words())
                         || (endsWithAColon(piece, text)
@@ -228,6 +234,40 @@ final class Prelude {
                                         || isSomebody(piece, text)
                                         || isOneOfSeveral(piece, sentence, text)))
                         || (isFirst && leadsToAColon(pieces, at, text)));
+    }
+
+    /** "Kestrel - loop" where Kestrel is named again: a dash may stand behind who flies as well as a colon. */
+    private static boolean isCalled(List<Heard> pieces, int at, Text text) {
+        Heard piece = pieces.get(at);
+        List<Word> name = piece.words().stream()
+                .dropWhile(word -> word.number() != null || word.plain().indexOf(':') >= 0)
+                .toList();
+        if (name.isEmpty()
+                || name.size() > LONGEST_CALLED
+                || pieces.get(at + 1).piece().parting() != Piece.Parting.DASH
+                || !Character.isUpperCase(text.written().charAt(name.get(0).start()))
+                || name.stream()
+                        .anyMatch(word -> word.number() != null
+                                || Manner.FLOWN.has(word)
+                                || Manner.HEADING.has(word)
+                                || describes(word))) {
+            return false;
+        }
+        String called = text.folded()
+                .substring(name.get(0).start(), name.get(name.size() - 1).end());
+        return Pattern.compile("\\b" + Pattern.quote(called) + "\\b")
+                        .matcher(text.folded())
+                        .results()
+                        .count()
+                >= LEAST_CALLED;
+    }
+
+    /** Whether a line says only who flies what follows: "all nine". */
+    static boolean isOnlyWho(List<Heard> pieces) {
+        return pieces.size() == 1
+                && pieces.get(0).words().size() > 1
+                && pieces.get(0).words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null)
+                && pieces.get(0).words().stream().anyMatch(word -> WHO.contains(word.plain()));
     }
 
     /** "'Last pass' - low fly-by": what is said on the radio stands ahead of what is flown. */

@@ -9,6 +9,7 @@ import crowdline.list.word.Word;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Who of several flies a line: "Rowan: loop", "both: stall turn". */
 final class WhoFlies {
@@ -21,6 +22,9 @@ final class WhoFlies {
 
     private static final Set<String> DAYS =
             Set.of("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday", "sat", "sun", "today");
+
+    /** A colon or a dash stands behind who flies. */
+    private static final Pattern BEHIND = Pattern.compile(".*(?::|\\s[-–—]+)\\s*", Pattern.DOTALL);
 
     private final Text text;
     private final List<Line> lines = new ArrayList<>();
@@ -70,7 +74,7 @@ final class WhoFlies {
         return !named.isEmpty()
                 && !piece.isFigure()
                 && named.size() <= LONGEST
-                && written.stripTrailing().endsWith(":")
+                && BEHIND.matcher(written).matches()
                 && Character.isUpperCase(text.written().charAt(named.get(0).start()))
                 && named.stream().noneMatch(WhoFlies::isOfAHeading);
     }

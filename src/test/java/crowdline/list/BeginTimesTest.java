@@ -31,6 +31,9 @@ class BeginTimesTest {
                 "15:10:05 loop\\n15:10:35 spin\\n15:11:20 low pass | 0 30 75",
                 "1\\t0:00\\tLoop\\n2\\t0:30\\tSpin\\n3\\t1:00\\tLow pass | 0 30 60",
                 "0:10-0:25 loop\\n0:30-0:50 spin\\n1:00-1:15 low pass | 10 30 60",
+                "0.10 loop\\n0.35 spin\\n1.05 barrel roll\\n1.40 stall turn\\n2.10 slow roll\\n2.40 low pass | 10 35 65 100 130 160",
+                "[00-15s] loop\\n[15-30s] spin\\n[30-50s] low pass | 0 15 30",
+                "cue\\tT+\\twhat he does\\tspd/alt\\ndrums\\t:00\\tdive\\t200\\nguitar\\t:12\\tloop\\t160\\nbridge\\t:40\\tspin\\t\\nend\\t1:05\\tlow pass\\t120 | 0 12 40 65",
                 "loop at 0:10\\nspin at 0:35\\nbarrel roll at 1:02 | 10 35 62"
             })
     void eachWayToWriteAClock(String text, String begins) {

@@ -16,15 +16,15 @@ public final class Splitter {
 
     private static final Pattern MARK = Pattern.compile(
             "[\\s>|]*(?:[-*•·–—▪◦‣●○+»]+\\s+|(?:[-=~]{1,3}>+|[\\p{So}&&[^°]]{1,2}\\ufe0f?)\\s+|(?:fig(?:ure)?|no|item|step|manoeuvre|maneuver)\\.?\\s*#?\\d{1,3}\\b\\s*[:.)-]?\\s*(?=\\S)"
-                    + "|#?\\s?\\(?\\d{1,3}(?:\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: figure)?\\s*[:>]\\s+|(?:alpha|alfa|bravo|charlie|delta|echo|foxtrot|golf|hotel|india|juliett?|kilo|lima|mike|november|oscar|papa|quebec|romeo|sierra|tango)[.:)]\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|i{1,3}|iv|vi{0,3}|ix|xi{0,2})[.)]\\s+|(?:[a-z]|\\d{1,2})\\s+/\\s+(?=\\p{L})|(?:[a-v]/|[b-pr-v]:)\\s+(?=\\p{L})|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
+                    + "|#?\\s?\\(?\\d{1,3}(?:\\.\\)|\\s*[.):]|\\s-|/(?=\\s))(?=\\s|\\p{L})\\s*|(?:first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|last|then|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)(?: figure)?\\s*[:>]\\s+|(?:alpha|alfa|bravo|charlie|delta|echo|foxtrot|golf|hotel|india|juliett?|kilo|lima|mike|november|oscar|papa|quebec|romeo|sierra|tango)[.:)]\\s+|\\d{1,3}\\t|#\\d{1,3}\\s+|\\(?(?:[a-z]|x{0,2}(?:ix|iv|vi{0,3}|i{1,3})|xx?)[.)]\\s+|(?:[a-z]|\\d{1,2})\\s+/\\s+(?=\\p{L})|(?:[a-v]/|[b-pr-v]:)\\s+(?=\\p{L})|\\[(?:[ x]|\\d{1,2})?\\]\\s*){1,4}+");
 
     /** The letter that some programs put in place of a bullet. */
     private static final Pattern RING = Pattern.compile("\\s*o\\s+(?=\\S)");
 
     private static final int LEAST_RINGS = 3;
 
-    private static final Pattern COUNTED =
-            Pattern.compile("[\\s>|]*(\\d{1,3}|[a-z])\\s+(?![x×*]\\s)(?=[\\p{L}\\d(#\"“‘'])");
+    private static final Pattern COUNTED = Pattern.compile(
+            "[\\s>|]*(\\d{1,3}|\\d{1,2}(?:st|nd|rd|th)|[a-z]|[xvi]{2,5})\\s+(?![x×*]\\s)(?=[\\p{L}\\d(#\"“‘'])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
@@ -42,6 +42,10 @@ public final class Splitter {
 
     private static final Pattern UNPUNCTUATED = Pattern.compile("(?:[^.,;:!?\\n]*?\\bi [a-z]+\\b){3}[^.,;:!?\\n]*");
 
+    private static final List<String> ROMAN = List.of(
+            "i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii", "xiii", "xiv", "xv", "xvi",
+            "xvii", "xviii", "xix", "xx");
+
     /** Signs in a row are no bullet. */
     private static final Pattern DECORATION = Pattern.compile("\\s*([-*=~_+])\\1+\\s*");
 
@@ -49,8 +53,8 @@ public final class Splitter {
     private static final Pattern LEADS_ON = Pattern.compile(
             "(?:and |right )?then|and finally|followed.*|(?:right |straight |directly )?after (?:that|this|which)|afterwards");
 
-    private static final Pattern PULLS_UP =
-            Pattern.compile(".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing))\\s*", Pattern.DOTALL);
+    private static final Pattern PULLS_UP = Pattern.compile(
+            ".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing)|fall(?:s|ing)?|drop(?:s|ping)?)\\s*", Pattern.DOTALL);
 
     private final Text text;
     private final Chat chat;
@@ -124,8 +128,12 @@ public final class Splitter {
                     && !DECORATION.matcher(folded).region(message, words).matches();
             Matcher count = COUNTED.matcher(folded).region(message, end);
             if (!numbered && count.lookingAt() && isNext(count.group(1), counted) && isCountedOn(end, counted)) {
-                counted = count(count.group(1));
-                words = count.end();
+                counted = next(count.group(1), counted);
+                boolean isRank = count.group(1).length() > 2
+                        && Character.isDigit(count.group(1).charAt(0))
+                        && Character.isLetter(
+                                count.group(1).charAt(count.group(1).length() - 1));
+                words = isRank ? count.start(1) : count.end();
                 numbered = true;
             }
             while (words < end && (Character.isWhitespace(folded.charAt(words)) || folded.charAt(words) == '>')) {
@@ -140,8 +148,13 @@ public final class Splitter {
     /** Some leave out I and J. */
     private static boolean isNext(String mark, int counted) {
         int skipped = Character.isLetter(mark.charAt(0)) && (counted == 8 || counted == 9) ? 1 : 0;
-        int number = count(mark);
+        int number = next(mark, counted);
         return number > counted && number <= counted + 1 + skipped;
+    }
+
+    /** What a mark counts where the one before counted so far: "v" is the fifth behind "iv". */
+    private static int next(String mark, int counted) {
+        return ROMAN.indexOf(mark) == counted ? counted + 1 : count(mark);
     }
 
     /** The second of two lines shows that numbers count the lines; the first alone might count the figures. */
@@ -156,7 +169,7 @@ public final class Splitter {
         }
         Matcher count = COUNTED.matcher(text.folded())
                 .region(Math.min(next, text.folded().length()), text.folded().length());
-        return count.lookingAt() && count(count.group(1)) == 2;
+        return count.lookingAt() && next(count.group(1), 1) == 2;
     }
 
     private int lineEnd(int start) {

@@ -9,13 +9,18 @@ final class Axes {
             + "(?: ?(?:<?-{1,2}>?|[→←])? ?(?<way>left|right)| (?:away|in|out|towards?)| (?=(?:left|right) end))?)"
             + "(?= {0,9}[|\\t;]|(?<= )(?:left|right) end)");
 
+    /** "SL to SR": to the left and right of a show as of a stage. */
+    private static final Pattern STAGE =
+            Pattern.compile("\\bs(?=l to sr\\b|r to sl\\b|[lr] (?:end|side)\\b)|(?<=\\bsl to |\\bsr to )s(?=[lr]\\b)");
+
     /** Fewer may be the letters of figures. */
     private static final int LEAST = 4;
 
     private Axes() {}
 
     /** The text, as long as it was, with what such cells say of the way only, if it has several. */
-    static String mended(String folded) {
+    static String mended(String written) {
+        String folded = STAGE.matcher(written).replaceAll(" ");
         Matcher found = CELL.matcher(folded);
         long cells = found.results().count();
         boolean areAxes = cells >= LEAST

@@ -29,7 +29,7 @@ final class Columns {
     private static final String PARTING = "\n,;→>.";
 
     private static final Pattern AMOUNT =
-            Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
+            Pattern.compile("(?:(\\d{0,3}):)?(\\d{1,4}(?:\\.\\d+)?)(?: ?(?:s|secs?|seconds?))?");
     /** What counts the rows of a table. */
     private static final Pattern COUNT = Pattern.compile("[a-z]|\\d{1,6}(?:\\.\\d+)?");
 
@@ -47,6 +47,14 @@ final class Columns {
     /** "T+95 s", "T-10": from the exit of jumpers, or from take-off. */
     private static final Pattern FROM_ZERO = Pattern.compile(
             "(?m)^[ \\t>*•]{0,8}(?<from>t ?(?<time>[+-] ?\\d{1,4}))(?: ?s(?:ecs?)?)?(?=[\\s:,])(?!:\\d)");
+
+    /** "1600 take-off": the hour as soldiers and pilots write it. */
+    private static final Pattern HOURS = Pattern.compile(
+            "(?m)^[ \\t>*•-]{0,8}(?<from>(?<time>(?:0[7-9]|1\\d|2[0-3])[0-5]\\d))(?: ?(?:h|hrs|z|l|local))?(?=[ \\t:])");
+
+    /** "[30-50s] loop": from when to when. */
+    private static final Pattern STRETCH = Pattern.compile(
+            "(?m)^[ \\t>*•]{0,8}[\\[(]?(?<from>(?<time>\\d{1,4}) ?(?:s ?)?-(?: ?\\d{1,4}) ?s(?:ecs?)?\\b)[\\])]?");
 
     /** A cell under a head that says what it holds. */
     private record Cell(int start, int end, String text, Field field, int column) {}
@@ -73,6 +81,8 @@ final class Columns {
         }
         columns.readBegins(folded, MINUTES);
         columns.readBegins(folded, FROM_ZERO);
+        columns.readBegins(folded, HOURS);
+        columns.readBegins(folded, STRETCH);
         return columns;
     }
 
@@ -190,6 +200,8 @@ final class Columns {
                 column.forEach(cell -> {
                     fields.remove(cell.start());
                     elapsed.put(cell.start(), cell.end());
+                    // ":40" is a word from its digits on.
+                    elapsed.put(cell.start() + cell.text().indexOf(':') + 1, cell.end());
                 });
             }
         }
@@ -201,7 +213,8 @@ final class Columns {
         if (!found.matches()) {
             return 0;
         }
-        double minutes = found.group(1) == null ? 0 : Double.parseDouble(found.group(1));
+        boolean isShort = found.group(1) == null || found.group(1).isEmpty();
+        double minutes = isShort ? 0 : Double.parseDouble(found.group(1));
         return minutes * 60 + Double.parseDouble(found.group(2));
     }
 
@@ -242,7 +255,8 @@ final class Columns {
             start = end + 1;
         }
         boolean isOfTheDay = isTimeOfDay(times);
-        boolean isClock = isOfTheDay || (clock.equals(CLOCK) && (rises(times) || isRunning(times)));
+        boolean isClock = isOfTheDay
+                || (clock.equals(CLOCK) ? rises(times) || isRunning(times) : rises(times) && times.size() >= RUNNING);
         if (isClock) {
             clocks.forEach(place -> elapsed.put(place[0], place[1]));
         }

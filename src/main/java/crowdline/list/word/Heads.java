@@ -49,6 +49,7 @@ final class Heads {
             Set.of("name", "manoeuvre", "manoeuvres", "maneuver", "maneuvers", "description", "element", "title");
 
     static final Field NUMBER = new Field(List.of(), List.of(), Kind.SILENT);
+    private static final Field SILENT = new Field(List.of("silent"), List.of(), Kind.SILENT);
     static final Field WHO = new Field(List.of("who"), List.of(), Kind.SILENT);
     /** Of a turn which way, of anything else at which end. */
     private static final Field SIDE = new Field(List.of(), List.of(), Kind.VALUE);
@@ -117,7 +118,8 @@ final class Heads {
             boolean isHere =
                     field == null && !isFlown && (hasNames ? says(head, NAMES) : !isNamed || says(head, FLOWN));
             isFlown |= isHere;
-            fields.add(says(head, ANOTHER_SHOW) ? WHO : field == null && !isHere && isFlown ? REMARK : field);
+            Field unknown = isFlown ? REMARK : isNamed ? SILENT : null;
+            fields.add(says(head, ANOTHER_SHOW) ? WHO : field == null && !isHere ? unknown : field);
         }
         return fields;
     }
@@ -236,30 +238,30 @@ final class Heads {
 
     private static @Nullable Field field(String head) {
         List<String> words = Words.plain(Words.of(head));
-        if (has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
+        if (head.matches("t ?\\+?")
+                || has(words, "elapsed", "cumulative", "cum", "running", "clock", "since", "start")) {
             return new Field(List.of(), List.of(), Kind.TIME);
         }
         if (has(words, "exit") && words.size() > 1) {
             return REMARK;
         }
-        boolean isHigh = has(words, "height", "alt", "altitude", "hgt", "ht");
-        if (!isHigh
-                && has(
-                        words,
-                        "speed",
-                        "spd",
-                        "airspeed",
-                        "kt",
-                        "kias",
-                        "ias",
-                        "velocity",
-                        "v",
-                        "vel",
-                        "entry",
-                        "mph",
-                        "km",
-                        "kmh",
-                        "kph")) {
+        boolean isFast = has(words, "speed", "spd", "airspeed");
+        boolean isHigh = !isFast && has(words, "height", "alt", "altitude", "hgt", "ht");
+        if (isFast
+                || (!isHigh
+                        && has(
+                                words,
+                                "kt",
+                                "kias",
+                                "ias",
+                                "velocity",
+                                "v",
+                                "vel",
+                                "entry",
+                                "mph",
+                                "km",
+                                "kmh",
+                                "kph"))) {
             return unit(has(words, "mph") ? "mph" : has(words, "km", "kmh", "kph") ? "kmh" : "kt");
         }
         if (isHigh || has(words, "base", "ft", "metre", "m")) {

@@ -25,7 +25,8 @@ public record Text(
         List<Called> names,
         boolean hasSmallLetters) {
     /** Struck out, or an empty line of a letter that was answered. */
-    private static final Pattern NOT_READ = Pattern.compile("~~[^~\\n]{1,80}~~|(?m)^[> \\t]*>[> \\t]*$");
+    private static final Pattern NOT_READ = Pattern.compile(
+            "~~[^~\\n]{1,80}~~|(?m)^[> \\t]*>[> \\t]*$|(?i)[\\[(](?:crossed|struck|scored|scratched|scribbled|rubbed) (?:out|through)[:;,]? [^\\])\\n]{1,80}[\\])]");
 
     private static final Pattern LINE_END = Pattern.compile("\\n[> \\t]*");
 
