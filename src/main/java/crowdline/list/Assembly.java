@@ -2,7 +2,6 @@ package crowdline.list;
 
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
-import crowdline.list.piece.Canopy;
 import crowdline.list.piece.Condition;
 import crowdline.list.piece.Heard;
 import crowdline.list.split.Asides;
@@ -98,9 +97,12 @@ final class Assembly {
             asides.part(takesLeave);
             return;
         }
-        if (sentence.line() == lastFigureLine && !lines.isEmpty() && Denial.saysNo(pieces.get(0))) {
+        boolean isOfAll = !sentence.numbered() && Denial.isOfAll(said);
+        if (isOfAll || (sentence.line() == lastFigureLine && !lines.isEmpty() && Denial.saysNo(pieces.get(0)))) {
+            leaveOut(
+                    isOfAll ? 0 : lines.last().start(),
+                    isOfAll ? sentence.start() : lines.last().start() + 1);
             addNote(sentence.start(), sentence.end());
-            leaveOut(lines.last().start(), lines.last().start() + 1);
             return;
         }
         if (Condition.isAll(pieces.get(0).words())) {
@@ -150,13 +152,11 @@ final class Assembly {
             return;
         }
         boolean isLine = text.folded().startsWith("\n", sentence.end());
-        if (!rest.get(0).isFigure() && isLine && Prelude.isOnlyWho(rest)) {
-            addNote(sentence.start(), sentence.end());
-            return;
-        }
-        if (lines.isEmpty()
-                && (Overlong.headsTheAct(rest)
-                        || (!sentence.numbered() && (Prelude.isCraft(rest) || (isLine && Prelude.isTitle(rest)))))) {
+        if ((isLine && Prelude.isOnlyWho(rest))
+                || (lines.isEmpty()
+                        && (Overlong.headsTheAct(rest)
+                                || (!sentence.numbered()
+                                        && (Prelude.isCraft(rest) || (isLine && Prelude.isTitle(rest))))))) {
             addNote(sentence.start(), sentence.end());
             return;
         }
@@ -212,18 +212,7 @@ final class Assembly {
     void finish() {
         lines.finish();
         who.note();
-        lines.all().forEach(draft -> Arriving.turn(draft, text));
-        Rotor.read(lines.all());
-        Meant.read(lines.all(), text);
-        Together.fly(lines.all(), text);
-        Canopy.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
-        ShowNames.give(lines.all(), text);
-        Overlong.leaveOut(lines.all(), text).forEach(asides::ask);
-        List<Draft> flown = Order.flown(BothEnds.of(lines.all(), text), text);
-        lines.all().clear();
-        lines.all().addAll(flown);
-        Mentions.leaveOut(lines.all(), text).forEach(draft -> draft.eachSpan(asides::add));
-        Towed.read(lines.all()).forEach(draft -> draft.eachSpan(asides::add));
+        WholeList.read(lines.all(), text, asides);
         leaveOut(talk.talked(lines.all()));
     }
 

@@ -3,6 +3,7 @@ package crowdline.list;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;
+import crowdline.list.split.Piece;
 import crowdline.list.word.Word;
 import crowdline.list.word.Words;
 import java.util.List;
@@ -66,6 +67,7 @@ final class Denial {
             "no",
             "not",
             "never",
+            "nothing",
             "without",
             "except",
             "omit",
@@ -128,8 +130,13 @@ final class Denial {
             "no(?:$| (?:see|longer|more|not|never)\\b.*)"
                     + "|(?:del|deleted|out|off|cancelled|scrubbed|scrapped|withdrawn|not flown|not used)(?:$| (?:this|see|until|by|since|never|\\d).*)");
 
+    private static final Pattern ALL = Pattern.compile(
+            "(?:please |so |but |now )*(?:forget|ignore|disregard|scrap|bin|delete) (?:all )?(?:(?:that|this|the|my) (?:list|sequence|lot|routine|programme|one above)|the above|everything above|all of (?:that|the above))\\b.{0,40}",
+            Pattern.DOTALL);
+
     private static final Pattern NO = Pattern.compile(
-            "(?:but )?(?:i|we) (?:do not|don't|won't|will not|never do|no longer do)(?: fly| do)?(?: it| that| this)?(?: any ?more)?");
+            "(?:but )?(?:i|we) (?:do not|don't|won't|will not|never do|no longer do)(?: fly| do)?(?: it| that| this)?(?: any ?more)?"
+                    + "|(?:no )?(?:i'm|we're|i am|we are) not (?:doing|flying) (?:it|that|thi)(?: one| any ?more)?");
 
     /** Where one figure is named and another meant. */
     private static final Pattern SLIP = Pattern.compile(
@@ -163,6 +170,8 @@ final class Denial {
             "wait",
             "of",
             "course");
+
+    private static final Set<String> MORE = Set.of("another", "second", "more", "again");
 
     /** "No, before those there's a loop": nothing is taken back. */
     private static final Set<String> WHERE = Set.of("before", "after", "between", "ahead");
@@ -297,6 +306,25 @@ final class Denial {
     /** Whether a remark beside a figure says that it is not flown: "NO, see note". */
     static boolean strikes(Heard remark) {
         return STRUCK.matcher(said(remark)).matches();
+    }
+
+    /** "Because it rolls better to the left", "while the biplane lands": named behind a comma, and not flown. */
+    static boolean isReason(Heard piece) {
+        List<Word> words = piece.words();
+        List<Word> name = piece.drafts().get(0).name();
+        boolean isOfAnother =
+                words.get(0).plain().equals("while") && piece.drafts().get(0).means("landing");
+        return piece.piece().parting() != Piece.Parting.LINE
+                && !name.isEmpty()
+                && (isOfAnother
+                        || (aheadOf(name, piece).stream()
+                                        .anyMatch(word -> word.plain().equals("because"))
+                                && words.stream().noneMatch(word -> MORE.contains(word.plain()))));
+    }
+
+    /** "Forget that list": nothing above is flown. */
+    static boolean isOfAll(String said) {
+        return ALL.matcher(said).matches();
     }
 
     /** "The booklet says a slow roll. I do not." */

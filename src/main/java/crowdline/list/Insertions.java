@@ -130,8 +130,9 @@ final class Insertions {
             begin++;
         }
         List<Draft> behind = begin >= to ? List.of() : reading.read(begin, to);
-        boolean isDetail =
-                behind.size() == 1 && !behind.get(0).isFigure() && behind.get(0).saysOnly(Detail.PLACE);
+        boolean isDetail = behind.size() == 1
+                && !behind.get(0).isFigure()
+                && (behind.get(0).saysOnly(Detail.PLACE) || behind.get(0).saysOnly(Detail.HEADING));
         behind.forEach(Draft::forgetNotes);
         return isDetail ? behind : List.of();
     }

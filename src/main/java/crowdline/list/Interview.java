@@ -14,6 +14,8 @@ final class Interview {
     private static final int LEAST_ASKED = 3;
     /** What is asked in fewer words as well: "Slow roll, 8 s?" */
     private static final int LONGEST_OWN = 3;
+    /** What has more parts lists them, though the last is in doubt. */
+    private static final int MOST_ASKED = 5;
 
     private static final Pattern YES = Pattern.compile(
             "[\\s\\-–—>*]*(?:a: |answer: )?(?:yes|yep|yeah|yup|aye|correct|right|exactly|indeed|of course|sure|that's (?:it|right))\\b.*",
@@ -191,6 +193,8 @@ final class Interview {
                 .mapToLong(piece -> text.words(piece.from(), piece.to()).size())
                 .sum();
         String said = sentence.said(text);
-        return said.endsWith("?") && (words > LONGEST_OWN || ASKED.matcher(said).lookingAt());
+        return said.endsWith("?")
+                && sentence.pieces().size() <= MOST_ASKED
+                && (words > LONGEST_OWN || ASKED.matcher(said).lookingAt());
     }
 }

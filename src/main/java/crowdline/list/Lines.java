@@ -98,7 +98,10 @@ final class Lines {
                             || Beside.isOnceMore(previous, heard, style))) {
                 return previous;
             }
-            if (previous != null && (Beside.isHowFar(previous, heard) || Beside.isSaidAgain(previous, heard))) {
+            if (previous != null
+                    && (Beside.isHowFar(previous, heard)
+                            || Beside.isSaidAgain(previous, heard)
+                            || Denial.isReason(heard))) {
                 return said(previous, heard);
             }
             if (previous != null

@@ -35,6 +35,8 @@ public final class ListReader {
 
     private static final Pattern ANOTHER =
             Pattern.compile("\\b(?:last (?:year|time|week|season)|same as|as before)\\b");
+    private static final Pattern SUPPLY =
+            Pattern.compile("\\b(?:litres?|liters?|gallons?|avgas|kerosene|fuel (?:after|before|for|on))\\b");
     /** All of a list, by another. */
     private static final Pattern OTHER_DAY = Pattern.compile(
             "(?:it's |its |it is |pretty much |much |about |basically |the )*same (?:list |routine |sequence |display |thing |stuff )?as (?:on |last |in |the |my )*"
@@ -158,7 +160,9 @@ public final class ListReader {
                     || (i < tableHead && saysNoFigure(heard.get(i)))
                     || interview.isAsked(i)
                     || interview.isAnswer(i)
+                    || nested.isFurtherOut(i)
                     || (assembly.figures() >= LEAST_ANSWERED && Weather.isOf(text, sentence))
+                    || (!sentence.numbered() && isOfSupply(text, sentence, heard.get(i)))
                     || revisions.takes(sentence)) {
                 assembly.addNote(sentence.start(), sentence.end());
             } else {
@@ -166,6 +170,7 @@ public final class ListReader {
             }
         }
         assembly.finish();
+        replies.make(assembly);
         revisions.make(assembly);
         exchanges.make(assembly);
         insertions.make(assembly);
@@ -233,6 +238,14 @@ public final class ListReader {
     /** "Same as Thursday but shorter", and nothing that is flown. */
     private static boolean isOfAnotherDay(Text text, Sentence sentence) {
         return OTHER_DAY.matcher(sentence.said(text)).matches();
+    }
+
+    /** "We burn 200 litres and need 300 before we go home": what is to be had on the ground. */
+    private static boolean isOfSupply(Text text, Sentence sentence, List<Heard> pieces) {
+        return pieces.stream().filter(Heard::isFigure).count() <= 1
+                && SUPPLY.matcher(text.folded())
+                        .region(sentence.start(), sentence.end())
+                        .find();
     }
 
     private static boolean hasWord(String written) {

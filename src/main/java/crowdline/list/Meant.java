@@ -9,6 +9,7 @@ import crowdline.list.word.Word;
 import crowdline.list.word.Words;
 import crowdline.show.figure.Placing.Heading;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What is flown by what is said of it, where it has no name of a figure or the name of another. */
@@ -25,6 +26,10 @@ final class Meant {
 
     private static final Set<String> STRAIGHT_UP = Set.of("vertical", "straight");
 
+    /** Of a roll that only says that it has some: "point roll - 8". */
+    private static final Map<Integer, String> POINTS =
+            Map.of(2, "two-point roll", 4, "four-point roll", 8, "eight-point roll");
+
     private Meant() {}
 
     static void read(List<Draft> drafts, Text text) {
@@ -40,6 +45,12 @@ final class Meant {
                     && draft.says(Detail.TOP_FT)
                     && draft.name().stream().noneMatch(word -> STRAIGHT_UP.contains(word.plain()))) {
                 draft.mean(CLIMB);
+            } else if (draft.means("four-point roll")
+                    && draft.said(Detail.COUNT) instanceof Double points
+                    && draft.name().stream().allMatch(word -> word.number() == null)
+                    && POINTS.containsKey(points.intValue())) {
+                draft.mean(Names.Sense.of(POINTS.get(points.intValue())));
+                draft.unsay(Detail.COUNT);
             }
         }
     }

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 /** Figures that are only named to say where another stands: "it comes before the spin", "anything between the loop and the bump". */
 final class Mentions {
     private static final Pattern AHEAD = Pattern.compile(
-            "(?s).*\\b(?:before|after|between|(?:smoke|on|white|red|blue|off),? (?:from|until|till|since|during)|out of|(?:apart|except|aside) (?:from|for)|in front of|ahead of|following|between the [^.\\n]{2,30} and) (?:the|that|my|his|her|our)"
+            "(?s).*\\b(?:before|after(?! that)|between|(?:smoke|on|white|red|blue|off),? (?:from|until|till|since|during)|out of|(?:apart|except|aside) (?:from|for)|in front of|ahead of|following|between the [^.\\n]{2,30} and) (?:the|that|my|his|her|our)"
                     + " (?:(?:first|last|second) )?");
 
     private static final Pattern BEFORE_IT = Pattern.compile(

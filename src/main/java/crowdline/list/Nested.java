@@ -6,8 +6,10 @@ import crowdline.list.split.Piece;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Points below points: what stands further in than the figures of a list says something of the figure above it. */
@@ -16,6 +18,7 @@ final class Nested {
     private static final int LEAST = 4;
 
     private final Set<Integer> inner = new HashSet<>();
+    private final Set<Integer> further = new HashSet<>();
 
     Nested(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
         int outer = Integer.MAX_VALUE;
@@ -38,10 +41,40 @@ final class Nested {
                 figures += isFigure ? 1 : 0;
             }
         }
+        addFurtherOut(text, sentences, heard);
         boolean isNested = figures >= LEAST && figures * 3 >= points * 2 && figuresWithin * 2 <= inner.size();
         if (!isNested) {
             inner.clear();
         }
+    }
+
+    /** Points that tell something, as the paragraphs of a signal do, and have the list within one of them. */
+    private void addFurtherOut(Text text, List<Sentence> sentences, List<List<Heard>> heard) {
+        Map<Integer, Integer> figures = new HashMap<>();
+        for (int i = 0; i < sentences.size(); i++) {
+            if (sentences.get(i).numbered() && heard.get(i).get(0).isFigure()) {
+                figures.merge(indent(text, sentences.get(i)), 1, Integer::sum);
+            }
+        }
+        int listed = figures.entrySet().stream()
+                .filter(indent -> indent.getValue() >= LEAST)
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey)
+                .orElse(0);
+        int line = -1;
+        for (int i = 0; i < sentences.size(); i++) {
+            boolean begins = sentences.get(i).numbered() && indent(text, sentences.get(i)) < listed - 1;
+            line = begins ? sentences.get(i).line() : line;
+            if (sentences.get(i).line() == line
+                    && (!begins || heard.get(i).stream().noneMatch(Heard::isFigure))) {
+                further.add(i);
+            }
+        }
+    }
+
+    /** Whether a sentence stands further out than the figures of the list, in a numbered point without one. */
+    boolean isFurtherOut(int sentence) {
+        return further.contains(sentence);
     }
 
     private static int indent(Text text, Sentence sentence) {

@@ -265,6 +265,7 @@ final class Prelude {
     /** Whether a line says only who flies what follows: "all nine". */
     static boolean isOnlyWho(List<Heard> pieces) {
         return pieces.size() == 1
+                && !pieces.get(0).isFigure()
                 && pieces.get(0).words().size() > 1
                 && pieces.get(0).words().stream().allMatch(word -> WHO.contains(word.plain()) || word.number() != null)
                 && pieces.get(0).words().stream().anyMatch(word -> WHO.contains(word.plain()));

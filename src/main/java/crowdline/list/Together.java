@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class Together {
     private static final Pattern TEAM = Pattern.compile(
             "\\b(?:three|four|five|six|seven|eight|nine|[3-9]) (?:aircraft|aeroplanes|planes|jets|biplanes|ships)\\b|\\b(?:trio|quartet|quintet|(?:team|formation|display|trio|section) of (?:[3-9]|three|four|five|six|seven|eight|nine))\\b|\\b(?:[3-9]|three|four|five|six|seven|nine)[- ]ship\\b"
-                    + "|\\b(?:we are (?:three|four|five|six|seven|nine)|there are (?:three|four|five|six|seven|nine) (?:of us|aircraft|aeroplanes|pilots))\\b");
+                    + "|\\b(?:(?:we|they|team|who) are (?:three|four|five|six|seven|nine)|\\w+s are (?:three|four|five|six|seven|nine)(?= (?:this|now|again|today|in|of)\\b)|there are (?:three|four|five|six|seven|nine) (?:of us|aircraft|aeroplanes|pilots))\\b");
 
     private static final Pattern PAIR =
             Pattern.compile("\\b(?:duo|pair|pilots|wingm[ae]n|no\\.? ?2|number (?:2|two)|two[- ]ship)\\b");

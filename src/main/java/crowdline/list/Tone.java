@@ -87,7 +87,7 @@ final class Tone {
     }
 
     private static final Pattern SET_PHRASE = Pattern.compile(
-            "(?:i (?:said|wrote) .*\\d|(?:oops? |oh |ah |nah |no |wait |sorry |ps )*(?:i )?(?:nearly |almost )?forgot\\b|(?:straight |directly )?(?:out of|from|off) (?:that|it|thi|there)$|good (?:morning|afternoon|evening|day)|as"
+            "(?:nope\\b|i (?:said|wrote) .*\\d|(?:oops? |oh |ah |nah |no |wait |sorry |ps )*(?:i )?(?:nearly |almost )?forgot\\b|(?:straight |directly )?(?:out of|from|off) (?:that|it|thi|there)$|good (?:morning|afternoon|evening|day)|as"
                     + " (?:discussed|agreed|promised|requested|usual|ever|before)|all the best|see"
                     + " (?:you|ya)|(?:call|ring|text|phone) me|(?:speak|talk|call) (?:soon|to you|later|tomorrow|on"
                     + " |monday|tuesday|wednesday|thursday|friday|saturday|sunday)|take care|good luck|of course$|i think$|i hope$|i suppose$|i guess$|if i remember|have a |looking"

@@ -7,7 +7,7 @@ import java.util.regex.Pattern;
 /** Tells of a sentence behind the list that it says what is flown in other weather: "In low cloud: two passes and a wing-over". */
 final class Weather {
     private static final String OTHER =
-            "(?:low cloud|clouds?|cloud ?base|ceiling|overcast|(?:bad|poor|grey|gray|wet|low|other) (?:weather|day|wx)|weather|wx|rain"
+            "(?:low cloud|clouds?|(?:strong )?cross ?wind|cloud ?base|ceiling|overcast|(?:bad|poor|grey|gray|wet|low|other) (?:weather|day|wx)|weather|wx|rain"
                     + "|rains|raining|windy|wind|murk)";
 
     private static final Pattern AHEAD = Pattern.compile(

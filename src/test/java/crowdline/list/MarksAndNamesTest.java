@@ -189,4 +189,175 @@ class MarksAndNamesTest {
                 "low-pass loop spin landing");
         assertFlown(read("jump ship: the blue twin", "climb", "exit", "canopy descent"), "climb jump canopy-descent");
     }
+
+    @Test
+    void aNumberBehindAPointRollCountsItsPoints() {
+        assertFlown(
+                read("loop", "point roll - 8", "point roll - 4", "two 4 point rolls", "landing"),
+                "loop eight-point-roll four-point-roll four-point-roll landing");
+    }
+
+    @Test
+    void keysOfATelephoneAreMarks() {
+        List<ListLine> lines = read("1\u20e3 loop", "2\ufe0f\u20e3 spin", "3\u20e3 slow roll", "4\u20e3 landing");
+
+        assertFlown(lines, "loop spin slow-roll landing");
+        assertThat(lines).extracting(ListLine::count).containsOnlyNulls();
+        assertThat(lines).extracting(ListLine::note).containsOnlyNulls();
+    }
+
+    @Test
+    void countsWithinLinesGoOnFromLineToLine() {
+        List<ListLine> lines = read(
+                "here goes: 1 loop 2 wingover L 3 barrel roll 4 1/2 cuban R end",
+                "more: 5 derry 6 aileron roll x2 7 dirty 140 kt R-L",
+                "last: 8 loop 9 land");
+
+        assertFlown(lines, "loop wing-over barrel-roll half-Cuban Derry-turn aileron-roll low-pass loop landing");
+        assertThat(lines.get(0).count()).isNull();
+        assertThat(lines.get(5).count()).isEqualTo(2.0);
+        assertThat(lines.get(7).count()).isNull();
+    }
+
+    @Test
+    void aTalkWithItsDaysIsATalk() {
+        List<ListLine> lines = read(
+                "[Fri 18:02] Nell: is this the commentary?",
+                "[Fri 18:05] Rolf: It is! Can you do an outside loop?",
+                "[Fri 18:07] Nell: loop",
+                "[Fri 18:08] Nell: tailslide",
+                "[Fri 18:09] Nell: land");
+
+        assertFlown(lines, "loop tail-slide landing");
+    }
+
+    @Test
+    void paragraphsAroundALettersListAreNotFlown() {
+        FigureList list = listed(
+                "1. Ref your signal of 2 June. Same crew.",
+                "2. Met forecast is few at 5,000.",
+                "3. Full programme, in order:",
+                "   (a) pull to loop;",
+                "   (b) slow roll, right to left, 280 kts;",
+                "   (c) wing over at left-hand end;",
+                "   (d) erect spin, four turns.",
+                "4. Aircraft does not land here.",
+                "5. No birds in the display line, please.");
+
+        assertFlown(list.lines(), "loop slow-roll wing-over spin");
+        assertThat(list.notes().toString()).contains("Met forecast").contains("does not land");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "yes, but one and a half rolls down now | loop half-Cuban slow-roll spin landing",
+                "make that a four-point please, left to right | loop four-point-roll slow-roll spin landing",
+                "ok, and in front of it a barrel roll | loop barrel-roll half-Cuban slow-roll spin landing",
+                "yes, then a flick roll | loop half-Cuban flick-roll slow-roll spin landing",
+                "swap: this goes BEFORE the loop | half-Cuban loop slow-roll spin landing",
+                "this one goes after the slow roll | loop slow-roll half-Cuban spin landing",
+                "NO - out. Engine mount. Nothing in its place. | loop slow-roll spin landing"
+            })
+    void anAnswerBelowAQuotedLineIsSaidOfIt(String answer, String flown) {
+        List<ListLine> lines = read(
+                "> 1. Loop",
+                "yes",
+                "> 2. Half Cuban",
+                answer,
+                "> 3. Slow roll",
+                "ok",
+                "> 4. Spin",
+                "yes",
+                "> 5. Landing",
+                "yes");
+
+        assertFlown(lines, flown);
+        assertThat(lines.get(0).note()).isNull();
+    }
+
+    @Test
+    void whatAnAnswerSaysOfAnotherFigureIsSaidOfThat() {
+        ListLine roll = read(
+                        "> 1. Loop",
+                        "yes",
+                        "> 2. Slow roll",
+                        "make that a four-point please, left to right",
+                        "> 3. Spin",
+                        "ok")
+                .get(1);
+
+        assertThat(roll.heading()).isEqualTo(Heading.RIGHT);
+    }
+
+    @Test
+    void aReasonIsNotFlown() {
+        assertFlown(
+                read(
+                        "I take off, then a loop, to the left because it rolls better to the left, then a spin, and land."),
+                "take-off loop spin landing");
+        assertFlown(
+                read("I take off and climb to 2,000 ft, while the biplane lands, then a loop, a spin, and I land."),
+                "take-off climb loop spin landing");
+    }
+
+    @Test
+    void aListThatIsToBeForgottenIsNotFlown() {
+        List<ListLine> lines = read(
+                "For practice I just do loop, roll, stall turn, spin. Forget that list. Here is the real one:",
+                "",
+                "low pass",
+                "slow roll",
+                "barrel roll",
+                "lazy eight",
+                "landing");
+
+        assertFlown(lines, "low-pass slow-roll barrel-roll lazy-eight landing");
+    }
+
+    @Test
+    void fuelAndBeautyAreNotFlown() {
+        assertFlown(
+                read(
+                        "We burn 210 litres an hour and need 300 before we go home.",
+                        "Then it's a loop, a thing of beauty, a spin and a slow roll, and I leave without landing."),
+                "loop spin slow-roll");
+    }
+
+    @Test
+    void whatIsPutBetweenTwoFliesTheWayThatIsSaid() {
+        ListLine roll = read(
+                        "loop",
+                        "tail slide",
+                        "knife edge pass",
+                        "landing",
+                        "I forgot, between tail slide and knife edge theres an 8 point roll, r to l")
+                .get(2);
+
+        assertThat(roll.figure()).isEqualTo("eight-point roll");
+        assertThat(roll.heading()).isEqualTo(Heading.LEFT);
+    }
+
+    @Test
+    void afterThatIsTheNextAndAfterTheIsTheOneBefore() {
+        assertFlown(
+                read(
+                        "Loop. After that inverted pass, ten seconds. After the inverted pass I do a humpty bump, then land."),
+                "loop inverted-pass humpty-bump landing");
+    }
+
+    /** A question at the end of a list asks about its last figure. */
+    @Test
+    void aListThatEndsInAQuestionIsFlown() {
+        List<ListLine> lines = read(
+                "Ann: what do you fly?",
+                "Ben: 1) lift 2) loop 3) wingover 4) barrel roll 5) quick stop 6) slow roll??",
+                "Ann: and smoke?",
+                "Ben: yes",
+                "Ann: thanks",
+                "Ben: 7) land");
+
+        assertFlown(lines, "take-off loop wing-over barrel-roll quick-stop slow-roll landing");
+    }
 }

@@ -20,7 +20,7 @@ final class Chat {
     private static final int LEAST_MESSAGES = 3;
 
     private static final Pattern HEAD = Pattern.compile(
-            "\\s*(?:\\[(?:\\d{1,4}[./-]\\d{1,2}(?:[./-]\\d{1,4})?,?\\s)?TIME\\]|\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4},?\\sTIME)\\s*(?:-\\s*)?"
+            "\\s*(?:\\[(?:(?:mon|tues?|wed(?:nes)?|thu(?:rs?)?|fri|sat(?:ur)?|sun)(?:day)?,?\\s)?(?:\\d{1,4}[./-]\\d{1,2}(?:[./-]\\d{1,4})?,?\\s)?TIME\\]|\\d{1,4}[./-]\\d{1,2}[./-]\\d{1,4},?\\sTIME)\\s*(?:-\\s*)?"
                             .replace("TIME", "\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\.?)?")
                     + "(?<who>\\p{L}[\\p{L} .'()-]{0,30}):\\s");
 
@@ -29,7 +29,7 @@ final class Chat {
             "(?m)^[ \\t]*(?<who>\\p{L}[\\p{L}\\d ._'-]{0,30}?)[ \\t]+(?:\\(?at )?\\d{1,2}[:.]\\d{2}(?:[:.]\\d{2})?(?:\\s?[ap]\\.?m\\.?)?\\)?[ \\t]*$");
 
     /** A message of a talk whose times nobody wrote. */
-    private static final Pattern NAMED = Pattern.compile("\\s*(?<who>\\p{L}[\\p{L}\\d .'-]{0,30}):\\s");
+    private static final Pattern NAMED = Pattern.compile("\\s*@?(?<who>\\p{L}[\\p{L}\\d _.'()-]{0,30}):\\s");
     /** With fewer messages, or with fewer that ask, it is no talk: what stands ahead of a colon may be who flies. */
     private static final int LEAST_NAMED = 6;
 

@@ -29,7 +29,7 @@ public final class Splitter {
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
             + "|(?<numbered>(?<=[\\s;,])(?:\\(?\\d{1,2}[.)](?=\\s|\\p{L})\\s?|\\[\\d{1,2}\\]\\s|[a-h]\\)\\s))"
-            + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}))"
+            + "|(?<bare>(?<=[\\s;,])\\d{1,2}\\s(?=\\p{L}|1/[24]))"
             + "|(?<word>\\b(?:and then|(?:and )?that's it(?= (?:i |we )?(?:and )?land)|so(?= (?:it's|its|it is|that's) an? \\w)|so(?= (?:i|we) (?:take|fly|run|dive|pull|come|start|open|loop|roll))|(?<=\\b(?:wave|waggle|bow) )and(?= land)|and(?= (?:i|we|he|she|they)(?:'ll| will)? lands?\\b)|and(?= another (?:from|to|at|on|the other|going|in|with|left|right|one|back|for)\\b)|and(?= a second(?: one)?(?:[,.;!\\n]|$| (?:from|to|at|straight|right|after)\\b))|(?<![^\\n])right then|then|and finally|and last(?:ly)?(?= (?:an?|my|the) )|last(?: but)? not least|followed(?: immediately| directly)? (?:by|with)|follow(?:s)? (?:it|that|this) (?:by|with)|(?:straight |directly |leading |flowing |going |back |right ){0,3}into|"
             + "(?:right |straight |directly )?after (?:that|this|which)|afterwards|before (?:a|an|the|my|another|pulling|going|doing)\\b(?! crowd)|before(?= (?:(?:i|we|he|she) )?(?:land(?:ing|s)?|coming|flying|finishing)\\b)|onto|"
             + "(?:(?:to|and|then|i|we) ){0,3}(?:finish|finishing|(?<!(?:left|right|hand|far|near|other|each|both|same|opposite) )end|ending|close|closing|start|starting|begin|beginning|open|opening)(?:es|s)?(?: off| up| it| them)? (?:with|by(?= (?:a|an|the|my|doing|flying)\\b)))\\b)"
@@ -73,7 +73,7 @@ public final class Splitter {
     private Splitter(Text text) {
         this.text = text;
         this.stops = new Stops(text);
-        this.running = new Running("", 0, 0);
+        this.running = Running.none();
         this.chat = Chat.of(text.folded());
     }
 
@@ -193,7 +193,7 @@ public final class Splitter {
         Matcher found = BREAK.matcher(text.folded()).region(line.words(), end);
         found.useTransparentBounds(true);
         counted = line.numbered() ? count(text.folded().substring(line.start(), line.words())) : 0;
-        running = new Running(text.folded(), line.words(), end);
+        running = running.of(text.folded(), line.words(), end);
         isUnpunctuated =
                 UNPUNCTUATED.matcher(text.folded()).region(line.words(), end).matches();
         boolean areStops =

@@ -50,7 +50,7 @@ final class Columns {
 
     /** "1600 take-off": the hour as soldiers and pilots write it. */
     private static final Pattern HOURS = Pattern.compile(
-            "(?m)^[ \\t>*•-]{0,8}(?<from>(?<time>(?:0[7-9]|1\\d|2[0-3])[0-5]\\d))(?: ?(?:h|hrs|z|l|local))?(?=[ \\t:])");
+            "(?m)^[ \\t>*•+.-]{0,8}(?<from>(?<time>(?:0[6-9]|1\\d|2[0-3])[0-5]\\d))(?: ?(?:h|hrs|z|l|local))?(?=[ \\t:])");
 
     /** "[30-50s] loop": from when to when. */
     private static final Pattern STRETCH = Pattern.compile(

@@ -28,6 +28,9 @@ public record Text(
     private static final Pattern NOT_READ = Pattern.compile(
             "~~[^~\\n]{1,80}~~|(?m)^[> \\t]*>[> \\t]*$|(?i)[\\[(](?:crossed|struck|scored|scratched|scribbled|rubbed) (?:out|through)[:;,]? [^\\])\\n]{1,80}[\\])]");
 
+    /** What makes a key of the digit ahead of it. */
+    private static final Pattern KEYCAP = Pattern.compile("(?<=\\d)\\ufe0f?\\u20e3");
+
     private static final Pattern LINE_END = Pattern.compile("\\n[> \\t]*");
 
     /**
@@ -37,7 +40,8 @@ public record Text(
      */
     public static Text of(String written, Predicate<String> isWord) {
         String read = Pages.without(Scanned.withoutThrust(written, Words.folded(written)));
-        String folded = Hyphens.joined(written, read, isWord);
+        String folded = KEYCAP.matcher(Hyphens.joined(written, read, isWord))
+                .replaceAll(found -> found.end() - found.start() > 1 ? ") " : ")");
         folded = Axes.mended(Arrows.mended(Commas.mended(Scanned.mended(folded))));
         folded = Idioms.without(Calls.without(Spoken.without(withoutWhatIsNotRead(folded))));
         return new Text(
