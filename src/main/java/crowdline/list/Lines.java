@@ -98,15 +98,12 @@ final class Lines {
                             || Beside.isOnceMore(previous, heard, style))) {
                 return previous;
             }
+            boolean isAside = Beside.isGuess(heard) || Beside.isRemark(heard);
             if (previous != null
                     && (Beside.isHowFar(previous, heard)
                             || Beside.isSaidAgain(previous, heard)
-                            || Denial.isReason(heard))) {
-                return said(previous, heard);
-            }
-            if (previous != null
-                    && (Beside.isGuess(heard) || Beside.isRemark(heard))
-                    && Beside.isSaidOf(previous, heard, told, style)) {
+                            || Denial.isReason(heard)
+                            || (isAside && Beside.isSaidOf(previous, heard, told, style)))) {
                 return said(previous, heard);
             }
             if (Beside.isNamedOnceMore(lines.isEmpty() ? null : last(), heard, text)
