@@ -164,7 +164,8 @@ final class Assembly {
                 && !(isAhead() && rest.stream().noneMatch(Heard::isFigure) && !sentence.numbered());
         isProse = false;
         boolean isUnknown = rest.stream()
-                .noneMatch(piece -> piece.isFigure() || piece.drafts().get(0).saysAnything());
+                .noneMatch(
+                        piece -> piece.isFigure() || (piece.drafts().get(0).saysAnything() && !Prelude.isModel(piece)));
         if (lines.isEmpty()
                 && isUnknown
                 && !isTimed

@@ -52,6 +52,8 @@ final class Prelude {
             "other",
             "rest");
 
+    private static final Set<String> SPEEDS = Set.of("kt", "mph", "kmh");
+
     private static final Set<String> NUMBER_OF = Set.of("number", "no", "nr", "#");
 
     private static final Set<String> CRAFT = Set.of(
@@ -77,8 +79,8 @@ final class Prelude {
     /** "Then Bill does:" */
     private static final Set<String> DOES = Set.of("do", "doe", "fly");
 
-    private static final Set<String> TITLES =
-            Set.of("display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act", "list");
+    private static final Set<String> TITLES = Set.of(
+            "display", "demo", "demonstration", "routine", "programme", "program", "sequence", "act", "list", "order");
 
     /** Right behind a word that names a figure elsewhere: "Parachute team, six jumpers". */
     private static final Pattern TEAM = Pattern.compile(
@@ -260,6 +262,12 @@ final class Prelude {
                         .results()
                         .count()
                 >= LEAST_CALLED;
+    }
+
+    /** "Bandicoot 300 solo": a number without a unit may be what the aircraft is called. */
+    static boolean isModel(Heard piece) {
+        return piece.drafts().get(0).saysOnly(Detail.ENTRY_KT)
+                && piece.words().stream().noneMatch(word -> SPEEDS.contains(word.plain()));
     }
 
     /** Whether a line says only who flies what follows: "all nine". */

@@ -18,6 +18,9 @@ final class Setting {
             "speedbrake",
             "hook",
             "light",
+            "jet",
+            "engine",
+            "motor",
             "lamp",
             "strobe",
             "ramp",
@@ -38,6 +41,8 @@ final class Setting {
             "decelerating",
             "clean",
             "dirty",
+            "silence",
+            "silent",
             "configure",
             "stay",
             "slow");

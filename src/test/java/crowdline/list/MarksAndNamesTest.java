@@ -360,4 +360,39 @@ class MarksAndNamesTest {
 
         assertFlown(lines, "take-off loop wing-over barrel-roll quick-stop slow-roll landing");
     }
+
+    @Test
+    void anEndWithoutASideIsSaidOfTheFigure() {
+        assertFlown(
+                read("loop, south end", "spin, at the church end", "engine off, slow roll", "landing"),
+                "loop spin slow-roll landing");
+    }
+
+    @Test
+    void namesThatAreTurnedRoundInATableAreOne() {
+        List<ListLine> lines = read(
+                "No;Figure;Qty;Side;Entry kt",
+                "1;Loop;1;centre;160",
+                "2;Roll, flick;1;centre;110",
+                "3;Roll, barrel;1;L to R;150",
+                "4;Pass, inverted;1;R to L;150",
+                "5;Landing;1;;");
+
+        assertFlown(lines, "loop flick-roll barrel-roll inverted-pass landing");
+    }
+
+    /** In a list with commas they are two. */
+    @Test
+    void whatStandsBesideARollInAListIsAnother() {
+        assertFlown(
+                read("loop, roll, barrel roll, roll, flick, landing"),
+                "loop aileron-roll barrel-roll aileron-roll flick-roll landing");
+    }
+
+    @Test
+    void whatAnAircraftIsCalledIsNoSpeed() {
+        assertFlown(
+                read("Bandicoot 300 solo", "run in from the left", "loop", "spin", "slow roll", "landing"),
+                "run-in loop spin slow-roll landing");
+    }
 }

@@ -53,8 +53,8 @@ public final class Splitter {
     private static final Pattern LEADS_ON = Pattern.compile(
             "(?:and |right )?then|and finally|followed.*|(?:right |straight |directly )?after (?:that|this|which)|afterwards");
 
-    private static final Pattern PULLS_UP = Pattern.compile(
-            ".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing)|fall(?:s|ing)?|drop(?:s|ping)?)\\s*", Pattern.DOTALL);
+    private static final Pattern PULLS_UP =
+            Pattern.compile(".*\\b(?:pull(?:s|ing)?|up|chang(?:es?|ing)|fall(?:s|ing)?)\\s*", Pattern.DOTALL);
 
     private final Text text;
     private final Chat chat;

@@ -20,14 +20,34 @@ final class Commas {
 
     private static final Pattern SEMICOLON_CELL = Pattern.compile(CELL.pattern().replace(',', ';'));
 
+    /** A cell that begins with what kind of figure it is. */
+    private static final Pattern TURNED = Pattern.compile(
+            "(?m)(?<=[;|\\t]) ?(?:rolls?|pass|turn|cuban|loop|spin|eight)(?<comma>,) [\\p{L}\\d -]{3,20}(?= ?[;|\\t])");
+
+    private static final int LEAST_TURNED = 3;
+
     private static final Pattern NUMBER = Pattern.compile("\\W*\\d[\\d.]*\\W*");
 
     private Commas() {}
 
     /** The text, as long as it was, with bars in place of the commas between cells and no quotes, where it has such a table. */
     static String mended(String folded) {
-        String parted = mended(folded, CELL);
+        String parted = turned(mended(folded, CELL));
         return folded.indexOf('"') < 0 ? parted : mended(parted, SEMICOLON_CELL);
+    }
+
+    /** The same without the commas of names in a table that are turned round: "roll, flick". */
+    private static String turned(String folded) {
+        Matcher found = TURNED.matcher(folded);
+        if (found.results().count() < LEAST_TURNED) {
+            return folded;
+        }
+        StringBuilder turned = new StringBuilder(folded);
+        found.reset();
+        while (found.find()) {
+            turned.setCharAt(found.start("comma"), ' ');
+        }
+        return turned.toString();
     }
 
     private static String mended(String folded, Pattern cell) {
