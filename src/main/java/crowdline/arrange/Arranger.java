@@ -103,7 +103,7 @@ public final class Arranger {
                                 : lasting(seconds, wish, figure, asking, stretching, findings));
             }
         }
-        HandedOn handedOn = new HandedOn(names(asked), trial);
+        HandedOn handedOn = new HandedOn(names(asked), trial, findings);
         LaidOut laid = laid(handedOn.wishes(wishes), trial, area);
         Written written = new Written(byId, !(airframe.engine() instanceof Engine.None));
         written.write(handedOn.pieces(laid.pieces()));
@@ -215,9 +215,9 @@ public final class Arranger {
             }
         }
 
-        /** Round once and round again is one coming round. */
+        /** Round once and round again is one coming round, whether it climbs in it or not. */
         private static boolean isSame(Piece first, Piece next) {
-            return first.transit() == Transit.TURNS_BACK && next.transit() == Transit.TURNS_BACK;
+            return first.turns() && next.turns();
         }
 
         /** @param to the figure it leads to, or null if another transit or nothing follows */
@@ -227,7 +227,7 @@ public final class Arranger {
             Piece last = pieces.get(pieces.size() - 1);
             Figure figure = to == null ? null : asked.get(to.id());
             TransitWords words = TransitWords.of(
-                    Objects.requireNonNull(first.transit()),
+                    first.equals(last) ? Objects.requireNonNull(first.transit()) : Transit.TURNS_BACK,
                     first,
                     last,
                     engine,

@@ -3,12 +3,14 @@ package crowdline.arrange;
 import crowdline.flight.FigureTrial;
 import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
+import crowdline.layout.LaidOut;
 import crowdline.layout.Piece;
 import crowdline.layout.Wish;
 import crowdline.measure.Units;
 import crowdline.show.figure.Element;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -29,11 +31,22 @@ final class HandedOn {
     /** What each is in the catalogue, by their ids. */
     private final Map<String, String> names;
 
-    private final FigureTrial trial;
+    /** Where it is tried from what speed a figure can be flown, metres; and by how much more each time, knots. */
+    private static final double TRIED_AT_M = 200;
 
-    HandedOn(Map<String, String> names, FigureTrial trial) {
+    private static final double MORE_KT = 5;
+
+    /** A figure may begin so much slower than it is told, as a share. */
+    private static final double HARDLY_LESS = 0.96;
+
+    private final FigureTrial trial;
+    private final List<LaidOut.Finding> findings;
+
+    /** @param findings what is found is added to them */
+    HandedOn(Map<String, String> names, FigureTrial trial, List<LaidOut.Finding> findings) {
         this.names = names;
         this.trial = trial;
+        this.findings = findings;
     }
 
     /** The wishes, each figure with what is told of what leads to it, where it has nothing of its own. */
@@ -52,14 +65,45 @@ final class HandedOn {
             } else if (is(CLIMB, leads)) {
                 all.set(i + 1, begun(next, leads.heightFt(), null));
             } else if (is(DIVE, leads) && !leads.own()) {
-                Wish led = begun(next, null, leads.kt());
+                Double kt = fastEnough(leads, next);
+                Wish led = begun(next, null, kt);
                 all.set(i + 1, led);
-                all.set(i, diving(leads).leadingTo(led));
+                all.set(i, diving(leads.beginning(leads.heightFt(), kt)).leadingTo(led));
             } else if (isLevel(leads) && next.elements().get(0) instanceof Element.Turn) {
                 all.set(i + 1, begun(next, leads.heightFt(), null));
             }
         }
         return all;
+    }
+
+    /** How fast a dive is to be in the end, knots: as it is told, or as fast as what it leads to takes at least, which is said. */
+    private @Nullable Double fastEnough(Wish dive, Wish next) {
+        Double told = dive.kt();
+        if (told == null || next.kt() != null || next.own() || isFlown(next, told)) {
+            return told;
+        }
+        double mostKt = trial.airframe().neverExceedKt();
+        for (double kt = MORE_KT * Math.ceil((told + 1) / MORE_KT); kt < mostKt; kt += MORE_KT) {
+            if (isFlown(next, kt)) {
+                findings.add(new LaidOut.Finding(
+                        dive.id(),
+                        String.format(
+                                Locale.UK,
+                                "%s is told %.0f kt, and %s after it takes %.0f kt: it dives on to that",
+                                dive.name(),
+                                told,
+                                next.name(),
+                                kt)));
+                return kt;
+            }
+        }
+        return told;
+    }
+
+    /** Whether it is flown as people expect to see it from this speed, or hardly less. */
+    private boolean isFlown(Wish wish, double kt) {
+        FlightState from = FlightState.along(new Vec(0, 0, TRIED_AT_M), HARDLY_LESS * Units.mpsFromKt(kt), true);
+        return trial.drawnIfItCan(wish.elements(), from).isWell();
     }
 
     /** Until it is as fast as it is told; as usual where it would be faster than that before it is well in its dive. */

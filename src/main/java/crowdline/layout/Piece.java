@@ -73,7 +73,7 @@ public record Piece(
     }
 
     /** Whether it is flown to come back the other way. */
-    boolean turns() {
+    public boolean turns() {
         return transit == Transit.TURNS_BACK || transit == Transit.TURNS_UP;
     }
 

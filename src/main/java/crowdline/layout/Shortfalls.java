@@ -76,9 +76,9 @@ final class Shortfalls {
         }
     }
 
-    /** Says where it comes out lower than it began, as it has not won the height for its way down. */
+    /** Says where it comes out lower than it began, and so had to be climbed to for long; else it is only begun higher. */
     private void asHigh() {
-        if (out.low() != null) {
+        if (out.low() != null && climbS() > SHORT_CLIMB_S) {
             findings.add(new LaidOut.Finding(
                     wish.id(), wish.name() + " " + out.low() + "; it begins that much higher", true));
         }

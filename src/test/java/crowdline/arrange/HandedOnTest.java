@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import crowdline.draft.Drafted;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Predictor;
+import crowdline.layout.LaidOut;
 import crowdline.measure.Units;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
@@ -116,6 +117,31 @@ class HandedOnTest {
         assertThat(loop.startS() - dive.endS()).as("between them").isLessThan(15);
         assertThat(Units.ktFromMps(loop.entryMps())).isCloseTo(kt, within(0.06 * kt));
         assertThat(loop.exitAlongM()).as("off the middle").isBetween(-250.0, 250.0);
+    }
+
+    /** From the speed it was told the loop is not flown, or does not close: it was handed that, and only given a time. */
+    @ParameterizedTest
+    @CsvSource({"jet trainer, 280", "piston fighter, 205", "fast jet, 345"})
+    void aDiveIsNoSlowerThanWhatItLeadsToTakes(String kind, double takesKt) {
+        ShowArranging.Made made = Drafted.arranged(
+                Drafted.empty(), kind, "Ada Quillan", "take-off\ndive in from the left, 160 kt\nloop\nlow pass");
+        List<FigureFlight> act = flownBy(kind, "take-off\ndive in from the left, 160 kt\nloop\nlow pass");
+
+        assertThat(made.arranged().findings())
+                .extracting(LaidOut.Finding::message)
+                .containsExactly("dive in is told 160 kt, and loop after it takes %.0f kt: it dives on to that"
+                        .formatted(takesKt));
+        assertThat(Units.ktFromMps(figure(act, "loop").entryMps())).isCloseTo(takesKt, within(0.06 * takesKt));
+    }
+
+    @Test
+    void aSpeedThatTheLoopItselfIsToldIsLeftAlone() {
+        ShowArranging.Made made = Drafted.arranged(
+                Drafted.empty(), "jet trainer", "Ada Quillan", "low pass\ndive in, 160 kt\nloop at 300 kt\nlow pass");
+
+        assertThat(made.arranged().findings())
+                .extracting(LaidOut.Finding::message)
+                .noneMatch(said -> said.contains("dives on"));
     }
 
     /** A dive from where the climb went to comes down as far as it does, and the way on to the loop is straight. */

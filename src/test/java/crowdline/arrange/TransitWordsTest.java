@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import crowdline.list.ListReader;
 import crowdline.show.aircraft.Sliders;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.show.figure.Element;
 import crowdline.show.figure.Figure;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.storage.show.KindsFile;
@@ -52,5 +53,16 @@ class TransitWordsTest {
                 .extracting(Figure::look)
                 .containsExactly("It pulls up as it turns away from you, speed turning into height, and comes back from"
                         + " the right.");
+    }
+
+    /** A climbing turn and an even one after it were two figures, each said to come back. */
+    @Test
+    void roundByAClimbingTurnAndRoundAgainIsOneComingRound() {
+        List<Figure> flown = flown("loop from the left, loop from the left", "old trainer");
+
+        assertThat(flown.get(2).elements()).hasAtLeastOneElementOfType(Element.Turn.class);
+        assertThat(flown.get(2).elements()).hasAtLeastOneElementOfType(Element.Reposition.class);
+        assertThat(flown.get(2).shownName()).endsWith("coming round again");
+        assertThat(flown).extracting(Figure::shownName).doesNotContain("climbing turn", "turning back");
     }
 }
