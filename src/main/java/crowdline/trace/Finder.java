@@ -4,7 +4,6 @@ import crowdline.trace.Found.Guess;
 import crowdline.trace.Found.What;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,9 +15,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class Finder {
     /** A figure more. Less cuts figures in two, more makes a way of one. Tuned. */
-    private static final double FIGURE = 0.25;
-    /** Seconds a figure of a light aircraft takes; all costs are those of such an aircraft. */
-    private static final double USUAL_S = 13;
+    static final double FIGURE = 0.25;
     /** Seconds. */
     private static final double SHORTEST_S = 2;
     /** Seconds, for such an aircraft. */
@@ -27,10 +24,10 @@ final class Finder {
     private static final double LONGEST_LINE_S = 5;
     /** Seconds, for such an aircraft: a longer way is two. */
     private static final double LONGEST_WAY_S = 60;
-    /** Seconds, for such an aircraft, between the halves of a figure that is another flown twice, at most. */
-    private static final double TWICE_S = 3;
-    /** Difference by which a guess is a third as likely. */
-    private static final double DOUBT = 0.03;
+    /** Difference by which a guess is a third as likely. Tuned, with the next, so that what is said to be so sure is right so often. */
+    private static final double DOUBT = 0.008;
+    /** How soon it is none of them where the nearest is far, of each difference of 1. */
+    private static final double NONE = 2;
 
     private static final int MOST_GUESSES = 3;
 
@@ -39,11 +36,7 @@ final class Finder {
 
     Finder(KnownShapes known) {
         this.known = known;
-        scale = USUAL_S
-                / known.all.stream()
-                        .mapToDouble(KnownShapes.Known::seconds)
-                        .average()
-                        .orElse(USUAL_S);
+        scale = known.scale;
     }
 
     /** The cheapest way to a cut: from which, and what lies between, null for a line or a way. */
@@ -70,7 +63,7 @@ final class Finder {
             at = path.at(part.endS());
         }
         found.addAll(Between.in(path, at, path.size - 1));
-        return new Doubles(path, TWICE_S / scale).in(found);
+        return found;
     }
 
     /** The cheapest way to every cut, of all there are. */
@@ -128,19 +121,15 @@ final class Finder {
     private List<Guess> guesses(Path path, int from, int to) {
         double seconds = (to - from) * Path.STEP_S;
         Shape shape = new Shape(path, from, to);
-        List<Guess> near = new ArrayList<>();
-        for (KnownShapes.Known one : known.all) {
-            near.add(new Guess(one.entry().name(), shape.distance(one.shape()) + one.price(seconds)));
-        }
-        near.sort(Comparator.comparingDouble(Guess::sure));
-        double first = near.get(0).sure();
+        List<KnownShapes.Near> near = known.near(shape, seconds);
+        double first = near.get(0).difference();
         double all = near.stream()
-                .mapToDouble(g -> Math.exp((first - g.sure()) / DOUBT))
+                .mapToDouble(n -> Math.exp((first - n.difference()) / DOUBT))
                 .sum();
         List<Guess> guesses = new ArrayList<>();
-        for (Guess g : near) {
-            double share = Math.exp((first - g.sure()) / DOUBT) / all * Math.exp(-first);
-            String name = known.plainest(g.name());
+        for (KnownShapes.Near n : near) {
+            double share = Math.exp((first - n.difference()) / DOUBT) / all * Math.exp(-NONE * first);
+            String name = known.plainest(n.known().entry().name());
             if (guesses.stream().noneMatch(other -> other.name().equals(name)) && guesses.size() < MOST_GUESSES) {
                 guesses.add(new Guess(name, share));
             }

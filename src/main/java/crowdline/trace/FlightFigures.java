@@ -24,17 +24,22 @@ public final class FlightFigures {
     private static final String LINE_OTHER = "slow roll";
     private static final String UNKNOWN_TITLE = "something the catalogue does not have";
     /** Chance, 0 to 1, from which a guess needs no second one. */
-    private static final double SURE = 0.7;
+    private static final double SURE = 0.8;
+
+    /** Seconds, for a light aircraft, between the halves of a figure that is another flown twice, at most. */
+    private static final double TWICE_S = 3;
 
     /** Seconds: with readings further apart figures are hardly seen. */
     public static final double SEEN_S = 2;
 
+    private final KnownShapes known;
     private final Finder finder;
     private final double stallMps;
 
     /** @param trial flies the kind of aircraft the log is of */
     public FlightFigures(Catalogue catalogue, FigureTrial trial) {
-        finder = new Finder(new KnownShapes(catalogue, trial));
+        known = new KnownShapes(catalogue, trial);
+        finder = new Finder(known);
         stallMps = trial.stallMps(0);
     }
 
@@ -59,12 +64,22 @@ public final class FlightFigures {
         List<List<Found>> flights = new ArrayList<>();
         for (List<Reading> flight : Flights.in(readings, stallMps)) {
             Path path = Path.of(flight);
-            List<Found> found = Passes.in(path, finder.find(path));
+            List<Found> found = in(path);
             if (!found.isEmpty()) {
                 flights.add(doubted(found, usualStepS(flight)));
             }
         }
         return flights;
+    }
+
+    private List<Found> in(Path path) {
+        List<Found> all = finder.find(path);
+        Doubles doubles = new Doubles(path, TWICE_S / known.scale);
+        List<Found> listed = doubles.in(new Leads(path, known).in(all));
+        return Passes.in(
+                path,
+                listed,
+                doubles.in(all).stream().filter(f -> f.what() == What.FIGURE).toList());
     }
 
     /** How many figures are in what was found. */

@@ -12,12 +12,17 @@ import crowdline.show.catalogue.EntrySpeed;
 import crowdline.show.figure.Element;
 import crowdline.show.figure.SpinKind;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The figures of the catalogue as one aircraft flies them. */
 final class KnownShapes {
     /** Metres above the datum at which they are flown; the air is much the same wherever displays are. */
     private static final double FROM_M = 300;
+    /** What cannot be flown from its usual speed is begun faster, by so much of it at a time, and by less than this of it. */
+    private static final double FASTER = 0.1;
+
+    private static final double FASTEST = 1.45;
     /** Difference a figure has for every element it needs more: of two that look the same the plainer is meant. */
     private static final double PER_ELEMENT = 0.003;
 
@@ -31,6 +36,9 @@ final class KnownShapes {
     /** Logarithm of how many times as long as usual a figure may take. */
     private static final double FURTHEST = 1.2;
 
+    /** Degrees: ways are no steeper. */
+    private static final double FLAT_DEG = 42;
+
     /** Difference: two that are nearer to each other cannot be told apart. */
     private static final double SAME = 0.05;
 
@@ -41,8 +49,9 @@ final class KnownShapes {
      * @param shape as flown, without the level line before and after it
      * @param seconds how long that takes
      * @param extra the difference it has for what it needs
+     * @param flat whether it is no steeper than a way
      */
-    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra) {
+    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra, boolean flat) {
         /** The difference it has beside its shape, where it took so many seconds. */
         double price(double tookS) {
             double longer = Math.log(tookS / seconds);
@@ -50,7 +59,12 @@ final class KnownShapes {
         }
     }
 
+    /** Seconds a figure of a light aircraft takes. */
+    private static final double USUAL_S = 13;
+
     final List<Known> all;
+    /** Of a second, for an aircraft whose figures take more or less time than a light one's. */
+    final double scale;
 
     /** @param trial flies the aircraft */
     KnownShapes(Catalogue catalogue, FigureTrial trial) {
@@ -61,6 +75,18 @@ final class KnownShapes {
             }
         }
         all = List.copyOf(known);
+        scale = USUAL_S / all.stream().mapToDouble(Known::seconds).average().orElse(USUAL_S);
+    }
+
+    /** The difference to a figure, and which it is. */
+    record Near(double difference, Known known) {}
+
+    /** All of them, the nearest to a shape that took so many seconds first. */
+    List<Near> near(Shape shape, double seconds) {
+        return all.stream()
+                .map(one -> new Near(shape.distance(one.shape()) + one.price(seconds), one))
+                .sorted(Comparator.comparingDouble(Near::difference))
+                .toList();
     }
 
     /** The figure of which one is only a variant, on a path that cannot be told from it: a tail slide, wheels up or not. */
@@ -92,8 +118,7 @@ final class KnownShapes {
         if (kt == null) {
             return;
         }
-        List<Sample> flown =
-                trial.path(entry.elements(), FlightState.along(new Vec(0, 0, FROM_M), Units.mpsFromKt(kt), true));
+        List<Sample> flown = flown(entry.elements(), trial, Units.mpsFromKt(kt));
         if (flown.size() < 2) {
             return;
         }
@@ -107,12 +132,23 @@ final class KnownShapes {
             to--;
         }
         if ((to - from) * Path.STEP_S > Straight.LEAST_S) {
+            Shape shape = new Shape(path, from, to);
             known.add(new Known(
                     entry,
-                    new Shape(path, from, to),
+                    shape,
                     (to - from) * Path.STEP_S,
-                    PER_ELEMENT * count(entry.elements()) + RARE * rarities(entry.elements())));
+                    PER_ELEMENT * count(entry.elements()) + RARE * rarities(entry.elements()),
+                    shape.isFlatterThan(FLAT_DEG)));
         }
+    }
+
+    /** As it is flown from its usual speed on, or from the first above that does. */
+    private static List<Sample> flown(List<Element> elements, FigureTrial trial, double usualMps) {
+        List<Sample> flown = List.of();
+        for (double times = 1; times < FASTEST && flown.size() < 2; times += FASTER) {
+            flown = trial.path(elements, FlightState.along(new Vec(0, 0, FROM_M), times * usualMps, true));
+        }
+        return flown;
     }
 
     private static int count(List<Element> elements) {

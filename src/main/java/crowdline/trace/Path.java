@@ -120,11 +120,12 @@ final class Path {
             throw new IllegalArgumentException("a path needs two places at different times");
         }
         double[] t = later.stream().mapToDouble(Reading::tS).toArray();
-        return new Path(t, new double[][] {
+        Curve curve = new Curve(t, new double[][] {
             later.stream().mapToDouble(Reading::alongM).toArray(),
             later.stream().mapToDouble(Reading::awayM).toArray(),
             later.stream().mapToDouble(Reading::heightM).toArray()
         });
+        return new Path(curve.tS, curve.places);
     }
 
     static Path flown(List<Sample> samples) {

@@ -66,6 +66,12 @@ final class Shape {
         }
     }
 
+    /** Whether it never climbs or dives more steeply. */
+    boolean isFlatterThan(double deg) {
+        double most = Math.sin(Math.toRadians(deg));
+        return Arrays.stream(up).allMatch(u -> Math.abs(u) < most);
+    }
+
     /** How far another is from this, from 0 for the same; either may be flown to the other side. */
     double distance(Shape other) {
         return distance(other, Double.POSITIVE_INFINITY);

@@ -20,9 +20,8 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.SplittableRandom;
 
-/** Flights of an act that is arranged from a list, as the hard trial flies them. */
+/** Flights of an act that is arranged from a list, as the trials fly them. */
 public final class FindFlights {
     private FindFlights() {}
 
@@ -34,8 +33,16 @@ public final class FindFlights {
      * Flies the act of a list.
      *
      * @param list a file whose first line names the aircraft and whose others are what it flies
+     * @param world hard, others or elsewhere, as the trial has it
+     * @throws IllegalArgumentException if no world is called so
      */
-    public static List<FlightOf> of(Path list, List<Long> seeds) {
+    public static List<FlightOf> of(Path list, String world, List<Long> seeds) {
+        List<Scenario> scenarios = switch (world) {
+            case "hard" -> Scenario.inAHardSky();
+            case "others" -> Scenario.byOthers();
+            case "elsewhere" -> Scenario.elsewhere();
+            default -> throw new IllegalArgumentException("no world is called " + world);
+        };
         try {
             List<String> lines = Files.readAllLines(list);
             String kind = lines.get(0).substring("aircraft: ".length());
@@ -50,15 +57,16 @@ public final class FindFlights {
                             new ShowArranging.About("act", null, LocalTime.NOON, null));
             Display display = new Display(made.show(), catalogue, made.act(), "full");
             List<FlightOf> flights = new ArrayList<>();
-            for (Scenario scenario : Scenario.inAHardSky()) {
-                if (SCENARIOS.stream().noneMatch(scenario.name()::startsWith)) {
+            for (Scenario scenario : scenarios) {
+                if (scenario.change() != Scenario.Change.NONE
+                        || (world.equals("hard") && SCENARIOS.stream().noneMatch(scenario.name()::startsWith))) {
                     continue;
                 }
                 for (long seed : seeds) {
                     Truth truth = scenario.fly(display, seed);
-                    List<Reading> log = scenario.radio().receive(truth, new SplittableRandom(seed + 99));
+                    List<Reading> log = scenario.receive(truth, seed);
                     flights.add(new FlightOf(
-                            list.getFileName() + ", " + scenario.name() + ", " + seed,
+                            list.getFileName() + ", " + world + ", " + scenario.name() + ", " + seed,
                             kind,
                             log,
                             figures(made, truth)));

@@ -2,6 +2,7 @@ package crowdline.trace;
 
 import crowdline.trace.FlightOf.Flown;
 import crowdline.trace.Found.What;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -128,8 +129,17 @@ final class FindScore {
                     && flight.flown().stream()
                             .noneMatch(f -> !LEFT_OUT.contains(f.figure()) && overlap(f, o) > 0.5 * o.seconds())) {
                 extra++;
+                more(flight, o);
             }
         }
+    }
+
+    private void more(FlightOf flight, Found o) {
+        String in = flight.flown().stream()
+                .max(Comparator.comparingDouble(f -> overlap(f, o)))
+                .map(Flown::figure)
+                .orElse("nothing");
+        wrong.merge("more: " + o.guesses().get(0).name() + " in " + in, 1, Integer::sum);
     }
 
     private void miss(Flown f, @Nullable Found o) {
@@ -137,6 +147,20 @@ final class FindScore {
                 ? "nothing"
                 : o.what() == What.FIGURE ? o.guesses().get(0).name() : o.what().toString();
         wrong.merge(f.figure() + " -> " + as, 1, Integer::sum);
+    }
+
+    /** The numbers that a later version is compared by, flight by flight. */
+    String row(String name) {
+        return String.join(
+                "\t",
+                name,
+                String.valueOf(shapes),
+                String.valueOf(first),
+                String.valueOf(two),
+                String.valueOf(lines),
+                String.valueOf(lined),
+                String.valueOf(extra),
+                String.valueOf(lineExtra));
     }
 
     /** Of the figures with a shape, those named by the first two guesses. */
@@ -174,7 +198,7 @@ final class FindScore {
         StringBuilder text = new StringBuilder();
         wrong.entrySet().stream()
                 .sorted((a, b) -> b.getValue() - a.getValue())
-                .limit(45)
+                .limit(90)
                 .forEach(e -> text.append(String.format(Locale.ROOT, "  %3d %s%n", e.getValue(), e.getKey())));
         return text.toString();
     }

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,8 +29,10 @@ import java.util.stream.Stream;
 public final class FindTrial {
     private static final String USAGE = """
             find mass DIR FROM TO        flies a point mass with the seeds of a range
-            find act DIR LIST SEEDS...   flies the act of a list, its first line the aircraft, as the hard trial does
-            find find DIR [v]            finds the figures of what is in the folder; v tells each""";
+            find act DIR LIST WORLD SEEDS...
+                                         flies the act of a list, its first line the aircraft, as a trial does: hard, others or elsewhere
+            find find DIR [v]            finds the figures of what is in the folder; v tells each
+            find save DIR FILE           the same, and writes down how each flight was found""";
 
     private FindTrial() {}
 
@@ -49,20 +52,23 @@ public final class FindTrial {
             case "act" -> {
                 Path list = Path.of(args[2]);
                 List<Long> seeds =
-                        Arrays.stream(args).skip(3).map(Long::valueOf).toList();
+                        Arrays.stream(args).skip(4).map(Long::valueOf).toList();
                 int n = 0;
-                for (FlightOf f : FindFlights.of(list, seeds)) {
-                    f.write(dir.resolve(list.getFileName() + "-" + n++ + ".csv"));
+                for (FlightOf f : FindFlights.of(list, args[3], seeds)) {
+                    f.write(dir.resolve(list.getFileName() + "-" + args[3] + "-" + n++ + ".csv"));
                 }
             }
+            case "save" -> Files.write(Path.of(args[2]), find(dir, false));
             default -> find(dir, args.length > 2);
         }
     }
 
-    private static void find(Path dir, boolean tells) throws IOException {
+    private static List<String> find(Path dir, boolean tells) throws IOException {
         Map<String, FindScore> scores = new LinkedHashMap<>();
         Map<String, FlightFigures> finders = new TreeMap<>();
         FindScore all = new FindScore();
+        SureScore sure = new SureScore();
+        List<String> rows = new ArrayList<>();
         List<Path> files;
         try (Stream<Path> list = Files.list(dir)) {
             files = list.sorted().toList();
@@ -72,12 +78,20 @@ public final class FindTrial {
             FlightFigures figures =
                     finders.computeIfAbsent(flight.kind(), k -> new FlightFigures(catalogue(), trial(k)));
             List<Found> found = figures.in(flight.log());
-            String group = flight.name().startsWith("point mass")
-                    ? "mass " + flight.kind()
-                    : flight.name().split(",", 2)[0];
-            for (FindScore score : List.of(all, scores.computeIfAbsent(group, k -> new FindScore()))) {
+            String[] words = flight.name().split(", ", 3);
+            boolean mass = words[0].startsWith("point mass");
+            String act = mass ? "mass " + flight.kind() : words[0];
+            String world = mass ? "point mass" : words[1];
+            FindScore alone = new FindScore();
+            for (FindScore score : List.of(
+                    alone,
+                    all,
+                    scores.computeIfAbsent(act, k -> new FindScore()),
+                    scores.computeIfAbsent("all, " + world, k -> new FindScore()))) {
                 score.add(flight, found);
             }
+            sure.add(flight, found);
+            rows.add(alone.row(world + "/" + flight.name()));
             if (tells) {
                 System.out.println(flight.name());
                 System.out.print(FindScore.told(flight, found));
@@ -85,7 +99,9 @@ public final class FindTrial {
         }
         scores.forEach((name, score) -> System.out.println(score.line(name)));
         System.out.println(all.line("all"));
+        System.out.print(sure.table());
         System.out.print(all.wrongs());
+        return rows;
     }
 
     static Catalogue catalogue() {

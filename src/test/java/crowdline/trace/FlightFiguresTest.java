@@ -4,9 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.flight.FigureTrial;
 import crowdline.flight.air.Air;
-import crowdline.flight.body.FlightState;
 import crowdline.flight.body.Vec;
-import crowdline.flight.leg.Sample;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.show.DayAir;
@@ -39,51 +37,6 @@ class FlightFiguresTest {
         return new FigureTrial(
                 KindsFile.shipped().counted(kind).kind().airframe("a", kind, Sliders.TYPICAL),
                 Air.of(DayAir.STANDARD, venue));
-    }
-
-    /** A log as a receiver writes it, two metres of noise, five readings a second, level lines between the figures. */
-    private final class Log {
-        private final SplittableRandom random = new SplittableRandom(4);
-        private final List<Reading> readings = new ArrayList<>();
-        private double tS;
-        private Vec at = new Vec(0, 0, 300);
-        private Vec way = new Vec(1, 0, 0);
-
-        Log line(double seconds) {
-            for (double t = 0; t < seconds; t += 0.2) {
-                read(at);
-                at = at.plus(way.times(0.2 * 60));
-            }
-            return this;
-        }
-
-        /** Flown in whatever direction, half as large again. */
-        Log figure(String name, double kt) {
-            List<Sample> flown = trial.path(
-                    catalogue.find(name).orElseThrow().elements(),
-                    FlightState.along(new Vec(0, 0, 300), kt * 1852 / 3600, true));
-            assertThat(flown).as(name).hasSizeGreaterThan(20);
-            Vec from = at;
-            for (int i = 0; i < flown.size(); i += 2) {
-                Vec p = flown.get(i).place().minus(new Vec(0, 0, 300)).times(1.5);
-                at = from.plus(new Vec(way.x() * p.x() - way.y() * p.y(), way.y() * p.x() + way.x() * p.y(), p.z()));
-                read(at);
-            }
-            Vec nose = flown.get(flown.size() - 1).nose();
-            way = new Vec(way.x() * nose.x() - way.y() * nose.y(), way.y() * nose.x() + way.x() * nose.y(), 0).unit();
-            return this;
-        }
-
-        private void read(Vec p) {
-            readings.add(new Reading(
-                    tS,
-                    p.x() + 2 * random.nextGaussian(),
-                    p.y() + 2 * random.nextGaussian(),
-                    p.z() + 2 * random.nextGaussian(),
-                    null,
-                    null));
-            tS += 0.2;
-        }
     }
 
     /** Sinks and climbs by turns as a turn flown by hand does, five times on the way round. */
@@ -197,15 +150,55 @@ class FlightFiguresTest {
         assertThat(ShapeTest.names(new KnownShapes(catalogue, trial))).doesNotContain("reposition");
     }
 
+    /** Only as large as usual and between lines, for so flat a path is a way as well. */
     @Test
     void derryTurnIsAFigure() {
         assertThat(firsts(new Log()
                         .line(9)
                         .figure("loop", 125)
                         .line(9)
-                        .figure("Derry turn", 120)
+                        .figure("Derry turn", 120, 1)
                         .line(9)))
                 .containsExactly("loop", "Derry turn");
+    }
+
+    /** A Derry turn half as large again, as ways sway, and right after a figure; and a dive for speed. */
+    @Test
+    void wayThatSwaysOrDivesIsNoFigure() {
+        Log sways =
+                new Log().line(8).figure("loop", 125).figure("Derry turn", 120).figure("loop", 125);
+        assertThat(firsts(sways.line(1)
+                        .figure("dive", 80)
+                        .line(1)
+                        .figure("loop", 125)
+                        .line(8)))
+                .containsExactly("loop", "loop", "loop");
+    }
+
+    /** Begun faster than at its usual speed, as it cannot be flown from that. */
+    @Test
+    void figureThatNeedsMoreSpeedIsKnownToo() {
+        assertThat(ShapeTest.names(new KnownShapes(catalogue, trial("fast jet"))))
+                .contains("wing-over", "stall turn");
+        assertThat(ShapeTest.names(new KnownShapes(catalogue, trial("aerobatic glider"))))
+                .contains("quarter clover");
+    }
+
+    /** As {@code FindTrial} prints: of what was said to be so sure so much was right. */
+    @Test
+    void whatIsOnItsOwnIsSureAndWhatHasDoublesIsNot() {
+        assertThat(flown().get(0).guesses().get(0).sure()).as("loop").isBetween(0.4, 0.7);
+        assertThat(flown().get(3).guesses().get(0).sure()).as("wing-over").isBetween(0.85, 0.97);
+    }
+
+    @Test
+    void whatIsNotRightInNineOfTenHasASecondName() {
+        List<Guess> names = List.of(new Guess("loop", 0.79), new Guess("avalanche", 0.1));
+        List<Guess> surer = List.of(new Guess("loop", 0.81), new Guess("avalanche", 0.1));
+        FigureList list = FlightFigures.list(
+                List.of(new Found(What.FIGURE, 0, 12, names), new Found(What.FIGURE, 20, 32, surer)));
+        assertThat(list.lines().get(0).choices()).containsExactly("loop", "avalanche");
+        assertThat(list.lines().get(1).choices()).isEmpty();
     }
 
     @Test

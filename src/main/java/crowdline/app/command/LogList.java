@@ -26,8 +26,10 @@ import java.util.function.Consumer;
 /** The list of figures that was flown in a flight log, as a pilot would have written it. */
 final class LogList {
     private static final String NOTE =
-            "found in a flight log: a receiver tells no attitude, so rolls along a line cannot be"
-                    + " seen, and of figures on the same path the plainest is named first; ask the pilot";
+            "found in a flight log, which shows no roll along a line, and of look-alikes the usual: ask the pilot";
+
+    /** Things found: no display has so many, nor may an act. Common practice, no source. */
+    private static final int MOST = 100;
 
     private LogList() {}
 
@@ -61,8 +63,32 @@ final class LogList {
         }
         List<Found> most = Collections.max(flights, Comparator.comparingLong(FlightFigures::figures));
         FigureList list = FlightFigures.list(most);
+        if (list.lines().size() > MOST) {
+            List<Finding> findings = leftOut(name, readings);
+            findings.add(tooMany(name, list.lines().size(), most));
+            return new FigureList(List.of(), List.of(), findings);
+        }
         return new FigureList(
                 list.lines(), List.of(new Aside(NOTE, 0, List.of())), findings(name, readings, most, flights.size()));
+    }
+
+    private static Finding tooMany(String log, int lines, List<Found> most) {
+        double lastS = most.get(most.size() - 1).endS();
+        return new Finding(
+                Severity.ERROR,
+                "too-much-in-log",
+                String.format(
+                        Locale.UK,
+                        "%d figures and lines were found in %s, from %d:%02d to %d:%02d, and an act made of a log has at most %d;"
+                                + " keep only the part of the log in which one display was flown",
+                        lines,
+                        log,
+                        (int) most.get(0).startS() / 60,
+                        (int) most.get(0).startS() % 60,
+                        (int) lastS / 60,
+                        (int) lastS % 60,
+                        MOST),
+                "");
     }
 
     /** What of the log could not be read, each with its line, as where it was cut off or damaged on its way. */

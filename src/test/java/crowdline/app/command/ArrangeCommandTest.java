@@ -201,7 +201,7 @@ class ArrangeCommandTest {
         assertThat(caught.out())
                 .contains(": loop", "half Cuban", "stall turn", "spin", "a line, perhaps with rolls", "Written to");
         // The time a figure took that day is no wish that the arranger could not fulfil.
-        assertThat(caught.out()).doesNotContain("so it takes its usual time", "only every");
+        assertThat(caught.out()).contains("ask the pilot\n").doesNotContain("so it takes its usual time", "only every");
         assertThat(run("predict", out, "--flights", "2")).isEqualTo(ExitCode.FINE);
         Files.write(log, FlownLog.nmea(flight, show.venue(), 40, 2, 7));
         assertThat(run("arrange", "--from", log.toString(), "--aircraft", "light aerobatic biplane"))
@@ -242,5 +242,31 @@ class ArrangeCommandTest {
         assertThat(run("arrange", "--from", level.toString(), "--aircraft", "helicopter"))
                 .isEqualTo(ExitCode.UNUSABLE);
         assertThat(caught.err()).contains("only timed");
+    }
+
+    /** A loop every 20 s for longer than any display: three logs put together, or the wrong one. */
+    @Tag("slow")
+    @Test
+    void aLogOfMoreThanADisplayIsRefusedInASentence() throws Exception {
+        StringBuilder gpx = new StringBuilder("<gpx version=\"1.1\" creator=\"t\"><trk><trkseg>");
+        double eastM = 0;
+        for (int t = 0; t < 20 * 104; t++) {
+            double angle = 2 * Math.PI * Math.max(0, t % 20 - 8) / 12.0;
+            double east = eastM + 90 * Math.sin(angle);
+            eastM += t % 20 < 8 ? 50 : 0;
+            gpx.append(String.format(
+                    Locale.ROOT,
+                    "<trkpt lat=\"52.0\" lon=\"%.7f\"><ele>%.1f</ele><time>2026-06-01T10:%02d:%02dZ</time></trkpt>",
+                    east / 68_500,
+                    300 + 90 * (1 - Math.cos(angle)),
+                    t / 60,
+                    t % 60));
+        }
+        Path log = folder.resolve("all-day.gpx");
+        Files.writeString(log, gpx.append("</trkseg></trk></gpx>"));
+        assertThat(run("arrange", "--from", log.toString(), "--aircraft", "light aerobatic biplane"))
+                .isEqualTo(ExitCode.BLOCKED);
+        assertThat(caught.out())
+                .contains("were found in all-day.gpx, from 0:0", "at most 100; keep only the part of the log");
     }
 }
