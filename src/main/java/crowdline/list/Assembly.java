@@ -164,8 +164,7 @@ final class Assembly {
                 && !(isAhead() && rest.stream().noneMatch(Heard::isFigure) && !sentence.numbered());
         isProse = false;
         boolean isUnknown = rest.stream()
-                .noneMatch(
-                        piece -> piece.isFigure() || (piece.drafts().get(0).saysAnything() && !Prelude.isModel(piece)));
+                .noneMatch(piece -> piece.isFigure() || piece.drafts().get(0).saysAnything());
         if (lines.isEmpty()
                 && isUnknown
                 && !isTimed

@@ -52,8 +52,6 @@ final class Prelude {
             "other",
             "rest");
 
-    private static final Set<String> SPEEDS = Set.of("kt", "mph", "kmh");
-
     private static final Set<String> NUMBER_OF = Set.of("number", "no", "nr", "#");
 
     private static final Set<String> CRAFT = Set.of(
@@ -262,12 +260,6 @@ final class Prelude {
                         .results()
                         .count()
                 >= LEAST_CALLED;
-    }
-
-    /** "Bandicoot 300 solo": a number without a unit may be what the aircraft is called. */
-    static boolean isModel(Heard piece) {
-        return piece.drafts().get(0).saysOnly(Detail.ENTRY_KT)
-                && piece.words().stream().noneMatch(word -> SPEEDS.contains(word.plain()));
     }
 
     /** Whether a line says only who flies what follows: "all nine". */

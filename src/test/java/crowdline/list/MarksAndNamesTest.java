@@ -192,9 +192,10 @@ class MarksAndNamesTest {
 
     @Test
     void aNumberBehindAPointRollCountsItsPoints() {
-        assertFlown(
-                read("loop", "point roll - 8", "point roll - 4", "two 4 point rolls", "landing"),
-                "loop eight-point-roll four-point-roll four-point-roll landing");
+        List<ListLine> lines = read("loop", "point roll - 8", "point roll - 4", "two 4 point rolls", "landing");
+
+        assertFlown(lines, "loop eight-point-roll four-point-roll four-point-roll landing");
+        assertThat(lines).extracting(ListLine::count).containsExactly(null, null, null, 2.0, null);
     }
 
     @Test
@@ -246,49 +247,6 @@ class MarksAndNamesTest {
 
         assertFlown(list.lines(), "loop slow-roll wing-over spin");
         assertThat(list.notes().toString()).contains("Met forecast").contains("does not land");
-    }
-
-    @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            value = {
-                "yes, but one and a half rolls down now | loop half-Cuban slow-roll spin landing",
-                "make that a four-point please, left to right | loop four-point-roll slow-roll spin landing",
-                "ok, and in front of it a barrel roll | loop barrel-roll half-Cuban slow-roll spin landing",
-                "yes, then a flick roll | loop half-Cuban flick-roll slow-roll spin landing",
-                "swap: this goes BEFORE the loop | half-Cuban loop slow-roll spin landing",
-                "this one goes after the slow roll | loop slow-roll half-Cuban spin landing",
-                "NO - out. Engine mount. Nothing in its place. | loop slow-roll spin landing"
-            })
-    void anAnswerBelowAQuotedLineIsSaidOfIt(String answer, String flown) {
-        List<ListLine> lines = read(
-                "> 1. Loop",
-                "yes",
-                "> 2. Half Cuban",
-                answer,
-                "> 3. Slow roll",
-                "ok",
-                "> 4. Spin",
-                "yes",
-                "> 5. Landing",
-                "yes");
-
-        assertFlown(lines, flown);
-        assertThat(lines.get(0).note()).isNull();
-    }
-
-    @Test
-    void whatAnAnswerSaysOfAnotherFigureIsSaidOfThat() {
-        ListLine roll = read(
-                        "> 1. Loop",
-                        "yes",
-                        "> 2. Slow roll",
-                        "make that a four-point please, left to right",
-                        "> 3. Spin",
-                        "ok")
-                .get(1);
-
-        assertThat(roll.heading()).isEqualTo(Heading.RIGHT);
     }
 
     @Test
@@ -345,6 +303,10 @@ class MarksAndNamesTest {
                 read(
                         "Loop. After that inverted pass, ten seconds. After the inverted pass I do a humpty bump, then land."),
                 "loop inverted-pass humpty-bump landing");
+        assertFlown(
+                read("A stall turn. After that inverted pass, ten seconds. Push up, outside loop."
+                        + " After the inverted pass I roll out and do a humpty bump. Then land."),
+                "stall-turn inverted-pass outside-loop half-roll humpty-bump landing");
     }
 
     /** A question at the end of a list asks about its last figure. */
@@ -352,13 +314,13 @@ class MarksAndNamesTest {
     void aListThatEndsInAQuestionIsFlown() {
         List<ListLine> lines = read(
                 "Ann: what do you fly?",
-                "Ben: 1) lift 2) loop 3) wingover 4) barrel roll 5) quick stop 6) slow roll??",
+                "Ben: 1) lift 2) loop at 100 kt in the middle 3) wingover 4) barrel roll to the right 5) quick stop 6) flip??",
                 "Ann: and smoke?",
                 "Ben: yes",
                 "Ann: thanks",
                 "Ben: 7) land");
 
-        assertFlown(lines, "take-off loop wing-over barrel-roll quick-stop slow-roll landing");
+        assertFlown(lines, "take-off loop wing-over barrel-roll quick-stop flip landing");
     }
 
     @Test
@@ -390,9 +352,25 @@ class MarksAndNamesTest {
     }
 
     @Test
-    void whatAnAircraftIsCalledIsNoSpeed() {
-        assertFlown(
-                read("Bandicoot 300 solo", "run in from the left", "loop", "spin", "slow roll", "landing"),
-                "run-in loop spin slow-roll landing");
+    void ranksOfPassesAreNoWords() {
+        List<ListLine> lines = read(
+                "1st pass: straight and level, from the right",
+                "2nd pass: from the left, smoke on",
+                "3rd pass: from the right",
+                "4th landing");
+
+        assertFlown(lines, "low-pass low-pass low-pass landing");
+        assertThat(lines)
+                .extracting(ListLine::heading)
+                .containsExactly(Heading.LEFT, Heading.RIGHT, Heading.LEFT, null);
+    }
+
+    @Test
+    void rightAsAWordOfItsOwnIsNoSide() {
+        ListLine turn = read("We take off. Then a stall turn. Right. Now a loop, a spin, and I land.")
+                .get(1);
+
+        assertThat(turn.side()).isNull();
+        assertThat(turn.place()).isNull();
     }
 }
