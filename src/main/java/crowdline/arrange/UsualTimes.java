@@ -40,6 +40,9 @@ final class UsualTimes {
             Map.entry("jump", 10.0),
             Map.entry("freefall", 40.0),
             Map.entry("canopy descent", 150.0),
+            Map.entry("streamer drop", 60.0),
+            Map.entry("canopy stack", 60.0),
+            Map.entry("downplane", 20.0),
             Map.entry("canopy landing", 60.0));
 
     private UsualTimes() {}

@@ -43,6 +43,7 @@ final class Called {
             Map.entry("jump", "the jump"),
             Map.entry("freefall", "the freefall"),
             Map.entry("canopy descent", "the ride down under canopy"),
+            Map.entry("streamer drop", "a streamer for the wind"),
             Map.entry("canopy landing", "the landings"));
 
     /** Announced as the only one of its sort, and shown more than once all the same. */

@@ -39,6 +39,7 @@ final class Overlong {
             "jump",
             "freefall",
             "canopy descent",
+            "canopy stack",
             "canopy landing");
 
     /** Seconds: an act takes as long, by judgement. */

@@ -146,7 +146,10 @@ class PrintedAndHurriedTest {
                 "Jump\nCanopies open\nunder canopy 3 min with flags\nLandings", "jump canopy-descent canopy-landing");
         assertFlown(
                 "Jump\nCanopies open\nunder canopy, stack of four\nunder canopy, spirals\nLandings",
-                "jump canopy-descent canopy-descent canopy-landing");
+                "jump canopy-descent canopy-stack canopy-descent canopy-landing");
+        assertFlown(
+                "Exit\nFreefall\nTwo-stack\nwhich turns into a downplane\nLandings\nThe plane comes home, low pass\nPlane lands",
+                "jump freefall canopy-stack downplane canopy-landing low-pass landing");
     }
 
     /** "(4)" says how many fly it. */

@@ -51,12 +51,12 @@ class WholeListsTest {
 
     @ParameterizedTest
     @CsvSource({
-        "mailbox.txt, 219, 13, 17",
+        "mailbox.txt, 219, 12, 18",
         "second-mailbox.txt, 208, 10, 17",
         "third-mailbox.txt, 131, 3, 7",
         "fourth-mailbox.txt, 117, 11, 18",
         "fifth-mailbox.txt, 393, 33, 46",
-        "sixth-mailbox.txt, 316, 29, 64",
+        "sixth-mailbox.txt, 316, 28, 64",
         "seventh-mailbox.txt, 197, 18, 54",
         "eighth-mailbox.txt, 173, 23, 67",
         "ninth-mailbox.txt, 166, 17, 71",
@@ -67,7 +67,7 @@ class WholeListsTest {
         "fourteenth-mailbox.txt, 197, 5, 3",
         "fifteenth-mailbox.txt, 326, 9, 6",
         "sixteenth-mailbox.txt, 232, 4, 2",
-        "seventeenth-mailbox.txt, 229, 8, 7",
+        "seventeenth-mailbox.txt, 230, 8, 7",
         "eighteenth-mailbox.txt, 115, 2, 1"
     })
     void noFewerFiguresOfAMailAreReadThanBefore(String file, int figures, int missed, int tooMany) {

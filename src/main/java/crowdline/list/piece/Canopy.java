@@ -40,7 +40,10 @@ public final class Canopy {
     private static final String JUMP = "jump";
     private static final String DESCENT = "canopy descent";
     private static final String LANDING = "canopy landing";
-    private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT);
+    /** What is shown under canopies. */
+    private static final Set<String> TOGETHER = Set.of("canopy stack", "downplane");
+
+    private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT, "canopy stack", "downplane");
 
     /** With fewer figures it may be all that jumpers do. */
     private static final int LEAST_FLOWN = 5;
@@ -84,7 +87,7 @@ public final class Canopy {
             lines.removeAll(others);
             return others;
         }
-        boolean isOfJumpers = figures.stream().anyMatch(draft -> draft.means("freefall") || draft.means(DESCENT));
+        boolean isOfJumpers = figures.stream().anyMatch(draft -> draft.means("freefall") || isUnderCanopy(draft));
         if (!isOfJumpers) {
             return List.of();
         }
@@ -108,7 +111,8 @@ public final class Canopy {
         Names.Sense sense = draft.sense();
         return sense != null
                 && !sense.weak()
-                && List.of(JUMP, "freefall", DESCENT, LANDING).contains(sense.figure());
+                && (List.of(JUMP, "freefall", DESCENT, LANDING).contains(sense.figure())
+                        || TOGETHER.contains(sense.figure()));
     }
 
     /** "5 out at 1800 m", ahead of their freefall: that many jump. */
@@ -180,10 +184,14 @@ public final class Canopy {
     /** Whether canopies are open, and no aircraft has come since. */
     private static boolean isComingDown(List<Draft> lines) {
         int last = lines.size() - 1;
-        while (last >= 0 && !lines.get(last).means(DESCENT) && !lines.get(last).means("low pass")) {
+        while (last >= 0 && !isUnderCanopy(lines.get(last)) && !lines.get(last).means("low pass")) {
             last--;
         }
-        return last >= 0 && lines.get(last).means(DESCENT);
+        return last >= 0 && isUnderCanopy(lines.get(last));
+    }
+
+    private static boolean isUnderCanopy(Draft draft) {
+        return draft.means(DESCENT) || TOGETHER.stream().anyMatch(draft::means);
     }
 
     /** "Landings on the cross", not "plane lands". */

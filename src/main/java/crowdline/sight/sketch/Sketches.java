@@ -40,6 +40,9 @@ public final class Sketches {
             Map.entry("jump", Slow::jump),
             Map.entry("freefall", Slow::freefall),
             Map.entry("canopy descent", Slow::canopyDescent),
+            Map.entry("streamer drop", Slow::streamer),
+            Map.entry("canopy stack", Slow::canopyStack),
+            Map.entry("downplane", Slow::downplane),
             Map.entry("canopy landing", Slow::canopyLanding));
 
     private Sketches() {}

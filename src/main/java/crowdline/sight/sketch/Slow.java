@@ -191,6 +191,76 @@ final class Slow {
         return canopy(way, said(0, "under an open canopy"), said(9, "round and down"));
     }
 
+    /** An aeroplane passes, and a strip of paper drifts down behind it. */
+    static Flown streamer() {
+        List<Pose> aeroplane = carrier();
+        List<Pose> way = new ArrayList<>();
+        for (Pose pose : aeroplane) {
+            double fallenS = Math.max(0, pose.tS() - 3);
+            double driftM = 40 * (pose.tS() - fallenS) + 12 * fallenS;
+            Vec place = new Vec(-160 + driftM, 0, 300 - 1.6 - 7 * fallenS);
+            way.add(new Pose(pose.tS(), place, new Vec(1, 0, 0), Vec.UP, 1));
+        }
+        return new Flown(
+                aeroplane,
+                List.of(said(0, "over the target"), said(3, "a strip of bright paper"), said(6, "it shows the wind")),
+                new Company(
+                        List.of(new Track(
+                                way, Track.keeping(way, new Vec(0, 0, 0)).slots(), Outline.JUMPER)),
+                        null,
+                        true));
+    }
+
+    /** One comes up below another, and they go down as one. */
+    static Flown canopyStack() {
+        List<Pose> upper = new Guided()
+                .at(0, -90, 0, 150, 0, -6, 0)
+                .at(14, 90, 0, 90, 0, -6, 0)
+                .poses();
+        List<Pose> lower = new Guided()
+                .at(0, -104, 0, 132, 0, -4, 0)
+                .at(6, -13, 0, 117, 0, -6, 0)
+                .at(14, 90, 0, 82, 0, -6, 0)
+                .poses();
+        return new Flown(
+                upper,
+                List.of(
+                        said(0, "one comes up from behind"),
+                        said(6, "its canopy meets the feet above"),
+                        said(10, "two fly as one")),
+                new Company(
+                        List.of(new Track(
+                                lower, Track.keeping(lower, new Vec(0, 0, 0)).slots(), Outline.CANOPY)),
+                        Outline.CANOPY,
+                        true));
+    }
+
+    /** Both tip outwards and dive; they let go and fly level again. */
+    static Flown downplane() {
+        return new Flown(
+                outwards(-1),
+                List.of(said(0, "side by side"), said(3, "both canopies point outwards"), said(10, "they let go")),
+                new Company(
+                        List.of(new Track(
+                                outwards(1),
+                                Track.keeping(outwards(1), new Vec(0, 0, 0)).slots(),
+                                Outline.CANOPY)),
+                        Outline.CANOPY,
+                        true));
+    }
+
+    /** @param side which of the two, -1 on the left, 1 on the right of who watches */
+    private static List<Pose> outwards(int side) {
+        double awayM = 2.0 * side;
+        return new Guided()
+                .at(0, awayM, 0, 220, 90, -8, 10 * side)
+                .at(3, awayM, 4, 200, 90, -20, 80 * side)
+                .at(9, awayM, 10, 90, 90, -20, 80 * side)
+                .at(11, 8 * awayM, 18, 70, 90, -8, 0)
+                .at(13, 14 * awayM, 36, 64, 90, -6, 0)
+                .poses();
+    }
+
     static Flown canopyLanding() {
         return canopy(
                 new Guided()
