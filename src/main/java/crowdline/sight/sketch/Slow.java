@@ -217,22 +217,18 @@ final class Slow {
                 .at(0, -90, 0, 150, 0, -6, 0)
                 .at(14, 90, 0, 90, 0, -6, 0)
                 .poses();
-        List<Pose> lower = new Guided()
-                .at(0, -104, 0, 132, 0, -4, 0)
-                .at(6, -13, 0, 117, 0, -6, 0)
-                .at(14, 90, 0, 82, 0, -6, 0)
-                .poses();
+        List<Vec> below = new ArrayList<>();
+        for (Pose pose : upper) {
+            double left = Math.max(0, 1 - pose.tS() / 6);
+            below.add(new Vec(-1.4 * left, 0, -1 - 0.5 * left));
+        }
         return new Flown(
                 upper,
                 List.of(
                         said(0, "one comes up from behind"),
                         said(6, "its canopy meets the feet above"),
                         said(10, "two fly as one")),
-                new Company(
-                        List.of(new Track(
-                                lower, Track.keeping(lower, new Vec(0, 0, 0)).slots(), Outline.CANOPY)),
-                        Outline.CANOPY,
-                        true));
+                new Company(List.of(new Track(upper, below, null)), Outline.CANOPY, true));
     }
 
     /** Both tip outwards and dive; they let go and fly level again. */
@@ -240,24 +236,18 @@ final class Slow {
         return new Flown(
                 outwards(-1),
                 List.of(said(0, "side by side"), said(3, "both canopies point outwards"), said(10, "they let go")),
-                new Company(
-                        List.of(new Track(
-                                outwards(1),
-                                Track.keeping(outwards(1), new Vec(0, 0, 0)).slots(),
-                                Outline.CANOPY)),
-                        Outline.CANOPY,
-                        true));
+                new Company(List.of(Track.keeping(outwards(1), new Vec(0, 0, 0))), Outline.CANOPY, true));
     }
 
     /** @param side which of the two, -1 on the left, 1 on the right of who watches */
     private static List<Pose> outwards(int side) {
-        double awayM = 2.0 * side;
+        double awayM = 1.5 * side;
         return new Guided()
                 .at(0, awayM, 0, 220, 90, -8, 10 * side)
                 .at(3, awayM, 4, 200, 90, -20, 80 * side)
                 .at(9, awayM, 10, 90, 90, -20, 80 * side)
-                .at(11, 8 * awayM, 18, 70, 90, -8, 0)
-                .at(13, 14 * awayM, 36, 64, 90, -6, 0)
+                .at(11, 12 * awayM, 18, 70, 90, -8, 0)
+                .at(13, 24 * awayM, 36, 64, 90, -6, 0)
                 .poses();
     }
 
