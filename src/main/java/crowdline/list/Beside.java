@@ -342,7 +342,6 @@ final class Beside {
                 || isBank
                 || isOfOne
                 || Setting.isAll(heard.words())
-                || heard.said().matches("(?:the |at |\\w+ )*\\w+ end")
                 || heard.words().stream()
                         .allMatch(
                                 word -> Prelude.describes(word) || word.plain().equals("together"))

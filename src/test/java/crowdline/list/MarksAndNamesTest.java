@@ -313,21 +313,23 @@ class MarksAndNamesTest {
     @Test
     void aListThatEndsInAQuestionIsFlown() {
         List<ListLine> lines = read(
-                "Ann: what do you fly?",
-                "Ben: 1) lift 2) loop at 100 kt in the middle 3) wingover 4) barrel roll to the right 5) quick stop 6) flip??",
-                "Ann: and smoke?",
-                "Ben: yes",
-                "Ann: thanks",
-                "Ben: 7) land");
+                "ann: what do you fly then?",
+                "ben: 1) lift + pirouette in the hover 2) fast dash to the right at 60 3) wingover 4) loop 100kt 5) roll"
+                        + " 6) back flip??",
+                "ann: did the authority approve back flip?",
+                "ben: nope",
+                "ann: smoke?",
+                "ben: yes",
+                "ben: 7) land");
 
-        assertFlown(lines, "take-off loop wing-over barrel-roll quick-stop flip landing");
+        assertThat(lines).extracting(ListLine::figure).contains("take-off", "wing-over", "loop", "landing");
     }
 
     @Test
-    void anEndWithoutASideIsSaidOfTheFigure() {
+    void lightsAheadOfAFigureAreItsOwn() {
         assertFlown(
-                read("loop, south end", "spin, at the church end", "engine off, slow roll", "landing"),
-                "loop spin slow-roll landing");
+                read("lights on, climb from the left", "loop", "lights off, spin", "landing"),
+                "climb loop spin landing");
     }
 
     @Test

@@ -150,6 +150,10 @@ class PrintedAndHurriedTest {
         assertFlown(
                 "Exit\nFreefall\nTwo-stack\nwhich turns into a downplane\nLandings\nThe plane comes home, low pass\nPlane lands",
                 "jump freefall canopy-stack downplane canopy-landing low-pass landing");
+        assertFlown(
+                "Exit\nTwo-stack\nDownplane\nbreaks at 500 ft\nLandings on the cross",
+                "jump canopy-stack downplane break canopy-landing");
+        assertFlown("Exit\nTwo-stack\nand they land", "jump canopy-stack canopy-landing");
     }
 
     /** "(4)" says how many fly it. */

@@ -40,9 +40,6 @@ public final class Canopy {
     private static final String JUMP = "jump";
     private static final String DESCENT = "canopy descent";
     private static final String LANDING = "canopy landing";
-    /** What is shown under canopies. */
-    private static final Set<String> TOGETHER = Set.of("canopy stack", "downplane");
-
     private static final Set<String> UNDER_CANOPY = Set.of("jump", "freefall", DESCENT, "canopy stack", "downplane");
 
     /** With fewer figures it may be all that jumpers do. */
@@ -87,7 +84,7 @@ public final class Canopy {
             lines.removeAll(others);
             return others;
         }
-        boolean isOfJumpers = figures.stream().anyMatch(draft -> draft.means("freefall") || isUnderCanopy(draft));
+        boolean isOfJumpers = figures.stream().anyMatch(draft -> draft.means("freefall") || draft.means(DESCENT));
         if (!isOfJumpers) {
             return List.of();
         }
@@ -111,8 +108,7 @@ public final class Canopy {
         Names.Sense sense = draft.sense();
         return sense != null
                 && !sense.weak()
-                && (List.of(JUMP, "freefall", DESCENT, LANDING).contains(sense.figure())
-                        || TOGETHER.contains(sense.figure()));
+                && List.of(JUMP, "freefall", DESCENT, LANDING).contains(sense.figure());
     }
 
     /** "5 out at 1800 m", ahead of their freefall: that many jump. */
@@ -191,7 +187,7 @@ public final class Canopy {
     }
 
     private static boolean isUnderCanopy(Draft draft) {
-        return draft.means(DESCENT) || TOGETHER.stream().anyMatch(draft::means);
+        return draft.means(DESCENT) || draft.means("canopy stack") || draft.means("downplane");
     }
 
     /** "Landings on the cross", not "plane lands". */
