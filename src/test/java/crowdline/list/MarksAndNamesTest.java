@@ -356,15 +356,15 @@ class MarksAndNamesTest {
     @Test
     void ranksOfPassesAreNoWords() {
         List<ListLine> lines = read(
-                "1st pass: straight and level, from the right",
+                "1st pass: straight and level, from the right, so everybody gets their picture",
                 "2nd pass: from the left, smoke on",
-                "3rd pass: from the right",
-                "4th landing");
+                "3rd pass: from the right, wing waggle",
+                "Then home.");
 
-        assertFlown(lines, "low-pass low-pass low-pass landing");
+        assertFlown(lines, "low-pass low-pass low-pass wing-rock landing");
         assertThat(lines)
                 .extracting(ListLine::heading)
-                .containsExactly(Heading.LEFT, Heading.RIGHT, Heading.LEFT, null);
+                .containsExactly(Heading.LEFT, Heading.RIGHT, Heading.LEFT, null, null);
     }
 
     @Test
