@@ -28,9 +28,6 @@ final class HandedOn {
     /** From where a dive is tried, metres; by judgement. */
     private static final double DIVES_FROM_M = 1_000;
 
-    /** What each is in the catalogue, by their ids. */
-    private final Map<String, String> names;
-
     /** Where it is tried from what speed a figure can be flown, metres; and by how much more each time, knots. */
     private static final double TRIED_AT_M = 200;
 
@@ -38,6 +35,9 @@ final class HandedOn {
 
     /** A figure may begin so much slower than it is told, as a share. */
     private static final double HARDLY_LESS = 0.96;
+
+    /** What each is in the catalogue, by their ids. */
+    private final Map<String, String> names;
 
     private final FigureTrial trial;
     private final List<LaidOut.Finding> findings;

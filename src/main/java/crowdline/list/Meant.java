@@ -4,12 +4,12 @@ import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.draft.Formations;
 import crowdline.list.name.Names;
+import crowdline.list.piece.Points;
 import crowdline.list.word.Text;
 import crowdline.list.word.Word;
 import crowdline.list.word.Words;
 import crowdline.show.figure.Placing.Heading;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** What is flown by what is said of it, where it has no name of a figure or the name of another. */
@@ -22,13 +22,9 @@ final class Meant {
     /** Who fly it together. */
     private static final Set<String> SEVERAL = Set.of("pair", "formation", "three", "both", "all");
 
-    private static final Set<String> CROSSES = Set.of("cross", "crossing", "crosses");
+    private static final Set<String> CROSSES = Set.of("cross", "crossing");
 
     private static final Set<String> STRAIGHT_UP = Set.of("vertical", "straight");
-
-    /** Of a roll that only says that it has some: "point roll - 8". */
-    private static final Map<Integer, String> POINTS =
-            Map.of(2, "two-point roll", 4, "four-point roll", 8, "eight-point roll");
 
     private Meant() {}
 
@@ -45,13 +41,18 @@ final class Meant {
                     && draft.says(Detail.TOP_FT)
                     && draft.name().stream().noneMatch(word -> STRAIGHT_UP.contains(word.plain()))) {
                 draft.mean(CLIMB);
-            } else if (draft.means("four-point roll")
-                    && draft.said(Detail.COUNT) instanceof Double points
-                    && draft.name().stream().allMatch(word -> word.number() == null)
-                    && POINTS.containsKey(points.intValue())) {
-                draft.mean(Names.Sense.of(POINTS.get(points.intValue())));
-                draft.unsay(Detail.COUNT);
+            } else if (draft.means("four-point roll") && draft.said(Detail.COUNT) instanceof Double points) {
+                count(draft, points);
             }
+        }
+    }
+
+    /** "Point roll - 8": the number counts its points, where its name has none. */
+    private static void count(Draft roll, double points) {
+        Names.Sense meant = Points.roll(points);
+        if (meant != null && roll.name().stream().allMatch(word -> word.number() == null)) {
+            roll.mean(meant);
+            roll.unsay(Detail.COUNT);
         }
     }
 

@@ -14,8 +14,6 @@ import org.jspecify.annotations.Nullable;
  * those of a light one.
  */
 final class Finder {
-    /** A figure more. Less cuts figures in two, more makes a way of one. Tuned. */
-    static final double FIGURE = 0.25;
     /** Seconds. */
     private static final double SHORTEST_S = 2;
     /** Seconds, for such an aircraft. */
@@ -94,12 +92,12 @@ final class Finder {
         double seconds = (to - from) * Path.STEP_S;
         if (seconds >= SHORTEST_S
                 && seconds * scale <= LONGEST_S
-                && none.cost() > FIGURE
+                && none.cost() > KnownShapes.FIGURE
                 && !plain.hasLine(from, to, LONGEST_LINE_S / scale)) {
-            double bound = (none.cost() - FIGURE) / (scale * seconds);
+            double bound = (none.cost() - KnownShapes.FIGURE) / (scale * seconds);
             double least = least(new Shape(path, from, to), seconds, bound);
             if (least < bound) {
-                return new Way(FIGURE + scale * least * seconds, i, What.FIGURE);
+                return new Way(known.cost(least, seconds), i, What.FIGURE);
             }
         }
         return new Way(none.cost(), i, none.what());

@@ -59,6 +59,9 @@ final class KnownShapes {
         }
     }
 
+    /** A figure more. Less cuts figures in two, more makes a way of one. Tuned. */
+    static final double FIGURE = 0.25;
+
     /** Seconds a figure of a light aircraft takes. */
     private static final double USUAL_S = 13;
 
@@ -76,6 +79,11 @@ final class KnownShapes {
         }
         all = List.copyOf(known);
         scale = USUAL_S / all.stream().mapToDouble(Known::seconds).average().orElse(USUAL_S);
+    }
+
+    /** What a figure costs that differs so much and takes so many seconds. */
+    double cost(double difference, double seconds) {
+        return FIGURE + scale * difference * seconds;
     }
 
     /** The difference to a figure, and which it is. */

@@ -50,7 +50,7 @@ final class Leads {
         int to = path.at(one.endS());
         KnownShapes.Near nearest =
                 known.near(new Shape(path, from, to), one.seconds()).get(0);
-        double figure = Finder.FIGURE + known.scale * one.seconds() * nearest.difference();
+        double figure = known.cost(nearest.difference(), one.seconds());
         return NAMES.contains(nearest.known().entry().name())
                 || (nearest.known().flat() && plain.of(from, to).cost() - figure < atLeast);
     }

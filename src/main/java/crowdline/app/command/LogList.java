@@ -73,22 +73,23 @@ final class LogList {
     }
 
     private static Finding tooMany(String log, int lines, List<Found> most) {
-        double lastS = most.get(most.size() - 1).endS();
         return new Finding(
                 Severity.ERROR,
                 "too-much-in-log",
                 String.format(
                         Locale.UK,
-                        "%d figures and lines were found in %s, from %d:%02d to %d:%02d, and an act made of a log has at most %d;"
+                        "%d figures and lines were found in %s, from %s to %s, and an act made of a log has at most %d;"
                                 + " keep only the part of the log in which one display was flown",
                         lines,
                         log,
-                        (int) most.get(0).startS() / 60,
-                        (int) most.get(0).startS() % 60,
-                        (int) lastS / 60,
-                        (int) lastS % 60,
+                        clock(most.get(0).startS()),
+                        clock(most.get(most.size() - 1).endS()),
                         MOST),
                 "");
+    }
+
+    private static String clock(double seconds) {
+        return String.format(Locale.UK, "%d:%02d", (int) seconds / 60, (int) seconds % 60);
     }
 
     /** What of the log could not be read, each with its line, as where it was cut off or damaged on its way. */
@@ -108,11 +109,10 @@ final class LogList {
                     "several-flights-in-log",
                     String.format(
                             Locale.UK,
-                            "figures were found in %d flights of this log; these are those of the flight with the most, from %d:%02d on;"
+                            "figures were found in %d flights of this log; these are those of the flight with the most, from %s on;"
                                     + " for another one keep only its part of the log",
                             flights,
-                            (int) most.get(0).startS() / 60,
-                            (int) most.get(0).startS() % 60),
+                            clock(most.get(0).startS())),
                     ""));
         }
         double stepS = FlightFigures.usualStepS(readings.readings());

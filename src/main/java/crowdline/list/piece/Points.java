@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param sense what may be meant
  * @param at which word is the number
  */
-record Points(Sense sense, int at) {
+public record Points(Sense sense, int at) {
     private static final Map<Integer, String> ROLLS =
             Map.of(2, "two-point roll", 4, "four-point roll", 8, "eight-point roll");
 
@@ -83,6 +83,12 @@ record Points(Sense sense, int at) {
             }
         }
         return null;
+    }
+
+    /** The roll that has as many points; null if the catalogue has none. */
+    public static @Nullable Sense roll(double points) {
+        String roll = ROLLS.get((int) points);
+        return roll == null ? null : Sense.of(roll);
     }
 
     private static Sense sure(double number) {

@@ -24,7 +24,7 @@ public final class Splitter {
     private static final int LEAST_RINGS = 3;
 
     private static final Pattern COUNTED = Pattern.compile(
-            "[\\s>|]*(\\d{1,3}|\\d{1,2}(?:st|nd|rd|th)|[a-z]|[xvi]{2,5})\\s+(?![x×*]\\s)(?=[\\p{L}\\d(#\"“‘'])");
+            "[\\s>|]*(\\d{1,3}|(?<rank>\\d{1,2}(?:st|nd|rd|th))|[a-z]|[xvi]{2,5})\\s+(?![x×*]\\s)(?=[\\p{L}\\d(#\"“‘'])");
 
     private static final Pattern BREAK = Pattern.compile("(?<stop>(?<=[\\p{L}\\d)\"'])[.!?]+(?=\\s|$))"
             + "|(?<comma>(?:-+>+|=+>+|~+>|[→⇒➔➜➡»›⟶►▶]|>+|;|(?<!\\d),|,(?!\\d{3}(?:\\D|$)|(?:5|25|75)(?![\\d,]))|\\s\\+\\s|\\s/\\s|\\.{2,}|…|\\s\\\\\\s))"
@@ -129,11 +129,7 @@ public final class Splitter {
             Matcher count = COUNTED.matcher(folded).region(message, end);
             if (!numbered && count.lookingAt() && isNext(count.group(1), counted) && isCountedOn(end, counted)) {
                 counted = next(count.group(1), counted);
-                boolean isRank = count.group(1).length() > 2
-                        && Character.isDigit(count.group(1).charAt(0))
-                        && Character.isLetter(
-                                count.group(1).charAt(count.group(1).length() - 1));
-                words = isRank ? count.start(1) : count.end();
+                words = count.group("rank") == null ? count.end() : count.start("rank");
                 numbered = true;
             }
             while (words < end && (Character.isWhitespace(folded.charAt(words)) || folded.charAt(words) == '>')) {

@@ -49,8 +49,8 @@ final class Heads {
             Set.of("name", "manoeuvre", "manoeuvres", "maneuver", "maneuvers", "description", "element", "title");
 
     static final Field NUMBER = new Field(List.of(), List.of(), Kind.SILENT);
+    /** Who flies it, a cue, or what is flown in other weather. */
     private static final Field SILENT = new Field(List.of("silent"), List.of(), Kind.SILENT);
-    static final Field WHO = new Field(List.of("who"), List.of(), Kind.SILENT);
     /** Of a turn which way, of anything else at which end. */
     private static final Field SIDE = new Field(List.of(), List.of(), Kind.VALUE);
 
@@ -75,7 +75,7 @@ final class Heads {
         String line = folded.substring(start, end);
         if (isOfShows(line)) {
             return split(line, parting(line), 0).stream()
-                    .map(cell -> says(cell, ANOTHER_SHOW) ? WHO : null)
+                    .map(cell -> says(cell, ANOTHER_SHOW) ? SILENT : null)
                     .collect(Collectors.toCollection(ArrayList::new));
         }
         if (isHead(line)) {
@@ -119,7 +119,7 @@ final class Heads {
                     field == null && !isFlown && (hasNames ? says(head, NAMES) : !isNamed || says(head, FLOWN));
             isFlown |= isHere;
             Field unknown = isFlown ? REMARK : isNamed ? SILENT : null;
-            fields.add(says(head, ANOTHER_SHOW) ? WHO : field == null && !isHere ? unknown : field);
+            fields.add(says(head, ANOTHER_SHOW) ? SILENT : field == null && !isHere ? unknown : field);
         }
         return fields;
     }
@@ -280,7 +280,7 @@ final class Heads {
             return new Field(List.of(), List.of("end"), Kind.VALUE);
         }
         if (has(words, "who", "crew", "callsign", "ship", "aircraft")) {
-            return WHO;
+            return SILENT;
         }
         if (has(words, "note", "remark", "comment")) {
             return REMARK;
