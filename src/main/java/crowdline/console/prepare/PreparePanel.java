@@ -193,7 +193,9 @@ public final class PreparePanel extends JPanel {
                 case SHOW, AIRCRAFT, PEOPLE -> false;
             };
         }
-        turn(page);
+        if (!list.back()) {
+            turn(page);
+        }
         return true;
     }
 

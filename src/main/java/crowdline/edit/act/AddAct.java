@@ -14,7 +14,6 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
 import java.time.LocalTime;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -135,17 +134,5 @@ public final class AddAct {
                                 wanted.slot(),
                                 minutes));
         return Change.of("Add act " + Found.quoted(wanted.named()), draft.of(made.show(), made.act()));
-    }
-
-    /**
-     * A list in which somebody chose what a line means.
-     *
-     * @param name of the catalogue
-     */
-    public static FigureList chosen(FigureList list, int index, String name) {
-        List<ListLine> lines = new ArrayList<>(list.lines());
-        ListLine line = lines.get(index);
-        lines.set(index, line.takenFor(name, line.count(), true));
-        return new FigureList(lines, list.asides(), list.findings());
     }
 }

@@ -29,9 +29,13 @@ public record Aside(String text, int before, List<String> choices) {
         return line(figure, figure);
     }
 
-    /** The line that is only timed, under its own words. */
-    public ListLine timed() {
-        return line(null, text.strip().replaceAll("\\s+", " "));
+    /**
+     * The line that is only timed.
+     *
+     * @param words how to call it
+     */
+    ListLine called(String words) {
+        return line(null, words);
     }
 
     private ListLine line(@Nullable String figure, String title) {

@@ -106,6 +106,17 @@ public record ListLine(
                 List.of());
     }
 
+    /**
+     * The same line as something that no catalogue has, and that is only timed.
+     *
+     * @param words how to call it
+     */
+    public ListLine called(String words) {
+        return new ListLine(
+                text, null, words, count, place, side, heading, heightFt, entryKt, seconds, beginsS, smoke, note, false,
+                List.of());
+    }
+
     /** The same line under its own words in small letters, as of a list in capitals; "RTB" has only short ones and stays. */
     public ListLine inSmallLetters() {
         if (!LONGER_WORD.matcher(title).find()) {

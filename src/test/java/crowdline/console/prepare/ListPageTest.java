@@ -10,8 +10,10 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.list.ListReader;
 import crowdline.list.line.Aside;
+import crowdline.list.line.Corrected;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
+import crowdline.list.line.Meaning;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import java.awt.Component;
@@ -20,7 +22,6 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -244,10 +245,11 @@ public class ListPageTest {
                 List.of(new Aside("the rolly thing", 1, List.of("slow roll", "barrel roll"))),
                 List.of());
 
-        ListView view = ListView.of(list, Map.of(), false, true);
+        Corrected read = Corrected.of(list);
+        ListView view = ListView.of(read, false, true);
         assertThat(view.rows().get(1).choices()).containsExactly("slow roll", "barrel roll");
         assertThat(view.head()).isEqualTo("1 figure read; 1 left out: Insert takes one in");
-        FigureList taken = ListView.taken(list, Map.of(-1, "barrel roll"));
+        FigureList taken = read.with(-1, new Meaning.Named("barrel roll")).list();
         assertThat(taken.lines()).extracting(ListLine::figure).containsExactly("loop", "barrel roll");
         assertThat(taken.lines().get(1).sure()).isTrue();
         assertThat(taken.notes()).isEmpty();
@@ -380,9 +382,6 @@ public class ListPageTest {
 
     @Test
     void whatWasChosenForALineIsForgottenWhenItReadsOtherwise() {
-        var list = new ListReader(SampleTools.CATALOGUE).read("loop\nupside down pas");
-        assertThat(ListView.taken(list, Map.of(1, "inverted pass", 7, "loop")).lines())
-                .hasSize(2);
         paste("loop\nupside down pas");
         read().setSelectedIndex(1);
         press(read(), "1");

@@ -4,13 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import crowdline.console.prepare.list.ListView;
 import crowdline.list.ListReader;
-import java.util.Map;
+import crowdline.list.line.Corrected;
 import org.junit.jupiter.api.Test;
 
 /** What stands around the figures of a letter: what filled a field below the list, and what nobody has used. */
 class UsedBelowTest {
     private static ListView read(String letter) {
-        return ListView.of(new ListReader(SampleTools.CATALOGUE).read(letter), Map.of(), false, true);
+        return ListView.of(Corrected.of(new ListReader(SampleTools.CATALOGUE).read(letter)), false, true);
     }
 
     @Test

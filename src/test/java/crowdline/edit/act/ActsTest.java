@@ -190,13 +190,4 @@ class ActsTest {
                         .name())
                 .isEqualTo("Bo Marsh");
     }
-
-    @Test
-    void aLineOfTheListMeansWhatWasChosen() {
-        var list = new ListReader(CATALOGUE).read("loop\nsomething upside downish");
-        var chosen = AddAct.chosen(list, 1, "inverted pass");
-        assertThat(chosen.lines().get(1).figure()).isEqualTo("inverted pass");
-        assertThat(chosen.lines().get(1).sure()).isTrue();
-        assertThat(chosen.lines().get(0)).isEqualTo(list.lines().get(0));
-    }
 }

@@ -60,7 +60,7 @@ public final class FigureDetail extends JPanel {
     public FigureDetail(Appearance appearance, Tools tools, Consumer<Drag> dragged) {
         shape = new ShapePanel(appearance, tools);
         passes = new PassesPanel(appearance, tools.passes());
-        finder = new FinderPanel(tools.host());
+        finder = new FinderPanel(tools.host(), false);
         path = new PathPicture(appearance, dragged);
         curves = new CurvePicture(appearance);
         sketch = new SketchPicture(appearance);

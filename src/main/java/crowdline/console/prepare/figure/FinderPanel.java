@@ -23,8 +23,8 @@ import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 
-/** Finds a figure by part of its name: what is typed above, what goes with it below, the likeliest first. */
-final class FinderPanel extends JPanel {
+/** Finds a figure by part of its name: what is typed, and what goes with it, the likeliest first. */
+public final class FinderPanel extends JPanel {
     private static final String HOW =
             "Type part of a name or of what it is, such as “upside down”; Enter takes it, Esc leaves.";
     private static final String ANY =
@@ -39,10 +39,13 @@ final class FinderPanel extends JPanel {
     private final transient Supplier<PrepareHost> host;
     private transient FigureFinder finder;
     private transient Consumer<String> taken = name -> {};
+    private final boolean isNarrow;
     private boolean any;
 
-    FinderPanel(Supplier<PrepareHost> host) {
+    /** @param isNarrow whether what is found stands below what is typed, and not beside it */
+    public FinderPanel(Supplier<PrepareHost> host, boolean isNarrow) {
         this.host = host;
+        this.isNarrow = isNarrow;
         finder = new FigureFinder(host.get().catalogue());
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setFocusable(false);
@@ -70,7 +73,7 @@ final class FinderPanel extends JPanel {
      * @param anyWords whether something the catalogue does not have will do
      * @param answer told the name
      */
-    void ask(String question, boolean anyWords, List<CatalogueEntry> own, Consumer<String> answer) {
+    public void ask(String question, boolean anyWords, List<CatalogueEntry> own, Consumer<String> answer) {
         finder = new FigureFinder(host.get().catalogue().with(own));
         any = anyWords;
         taken = answer;
@@ -111,8 +114,8 @@ final class FinderPanel extends JPanel {
         removeAll();
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(10) + " " + appearance.room(4),
-                "[0:0:,grow 40,fill][0:0:,grow 60,fill]",
-                "[][0:0:,grow,fill]"));
+                isNarrow ? "[0:0:,grow,fill]" : "[0:0:,grow 40,fill][0:0:,grow 60,fill]",
+                isNarrow ? "[][0:0:,grow,fill]" : "[0:0:,grow,fill]"));
         fields.wear(appearance);
         title.setFont(appearance.strong(TextRole.BODY));
         how.setFocusable(false);
@@ -125,8 +128,8 @@ final class FinderPanel extends JPanel {
         left.add(title, "wmin 0");
         left.add(typed, "wmin 0");
         left.add(how, "wmin 0");
-        add(left, "wmin 0, aligny top, spany 2");
-        add(Scrolling.down(list), "grow, wmin 0, hmin 0, spany 2");
+        add(left, "wmin 0, aligny top" + (isNarrow ? ", wrap" : ""));
+        add(Scrolling.down(list), "grow, wmin 0, hmin 0");
         revalidate();
         repaint();
     }

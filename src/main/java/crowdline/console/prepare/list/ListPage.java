@@ -2,10 +2,10 @@ package crowdline.console.prepare.list;
 
 import crowdline.console.keys.KeyOn;
 import crowdline.console.paint.EveryLetter;
-import crowdline.console.paint.NamedList;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.Scrolling;
+import crowdline.console.prepare.figure.FinderPanel;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
@@ -15,30 +15,35 @@ import crowdline.list.about.AboutAct;
 import crowdline.list.about.SeveralActs;
 import crowdline.list.about.WhatFlies;
 import crowdline.list.line.FigureList;
+import crowdline.list.line.Meaning;
 import crowdline.show.Show;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
-import java.util.HashMap;
+import crowdline.show.bounds.Written;
+import crowdline.show.catalogue.CatalogueEntry;
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
-import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
-import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
 /** Takes the list a pilot sent, shows at every letter what is read in it, and makes an act of it when told to. */
 public final class ListPage extends JPanel {
+    private static final String READ = "READ";
+    private static final String FINDER = "FINDER";
+    private static final int LONGEST = 60;
+    private static final String KEYS =
+            "Enter names another figure, Delete leaves it out, Alt+↑ ↓ moves it, Ctrl+Z takes that back.";
+
     private final Fields fields = new Fields();
     private final JTextArea list = fields.area("The pilot's list", 10);
-    private final DefaultListModel<ListView.Row> rows = new DefaultListModel<>();
-    private final JList<ListView.Row> read = new NamedList<>(rows, ListView.Row::figure);
     private final JTextArea head = PlainText.wrapped("What was read", ListView.HOW);
+    private final JTextArea keys = PlainText.wrapped("What the keys do in the lines read", KEYS);
     private final JTextArea wrong = PlainText.wrapped("What is wrong", "");
     private final ActForm form;
     private final JButton make = fields.button("Make the act   Ctrl+Enter");
@@ -46,12 +51,14 @@ public final class ListPage extends JPanel {
     private final transient Supplier<PrepareHost> host;
     private final transient Runnable changed;
     private final transient Consumer<Added> made;
-    private final Map<Integer, String> chosen = new HashMap<>();
-    private boolean showsAsides;
-    private transient @Nullable FigureList last;
+    private final transient ReadLines lines = new ReadLines(this::ask, this::say);
+    private final FinderPanel finder;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel stage = new JPanel(cards);
+    private boolean isAsking;
+    private transient InLetter in = new InLetter(Map.of());
     private transient @Nullable Show show;
     private transient @Nullable Show before;
-    private transient ListView view = new ListView(java.util.List.of(), ListView.HOW, "", false);
     private transient Appearance appearance;
 
     /**
@@ -77,34 +84,13 @@ public final class ListPage extends JPanel {
         list.putClientProperty("JTextArea.placeholderText", "loop, stall turn, slow roll …");
         list.getDocument().addDocumentListener(new EveryLetter(this::look));
         form = new ActForm(host, this::say);
-        read.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        read.getAccessibleContext()
-                .setAccessibleName(
-                        "Figures read; 1, 2 or 3 chooses what a guess means, Delete leaves a line out, Alt+L shows what was left out, Insert takes it"
-                                + " in under its own words");
-        KeyOn.all(
-                read,
-                Map.ofEntries(
-                        Map.entry("DELETE", this::leaveOut),
-                        Map.entry("1", () -> choose(0)),
-                        Map.entry("2", () -> choose(1)),
-                        Map.entry("3", () -> choose(2)),
-                        Map.entry("NUMPAD1", () -> choose(0)),
-                        Map.entry("NUMPAD2", () -> choose(1)),
-                        Map.entry("NUMPAD3", () -> choose(2)),
-                        Map.entry("INSERT", this::takeIn),
-                        Map.entry("ENTER", this::make)));
-        read.addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                if (event.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
-                        || event.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
-                    chooseAGuess();
-                }
-            }
-        });
+        finder = new FinderPanel(host, true);
+        head.setFocusable(false);
+        keys.setFocusable(false);
+        list.addCaretListener(e -> chooseAtCaret());
+        lines.list().addListSelectionListener(e -> mark());
         // Wherever the focus is: the menus would take it elsewhere.
-        KeyOn.within(this, Map.of("alt L", this::showLeftOut));
+        KeyOn.within(this, Map.of("alt L", lines::showLeftOut));
         make.addActionListener(e -> make());
         leave.addActionListener(e -> back.run());
         getAccessibleContext().setAccessibleName("Add an act from a list");
@@ -135,8 +121,8 @@ public final class ListPage extends JPanel {
     }
 
     private void clear() {
-        chosen.clear();
-        showsAsides = false;
+        turn(false);
+        lines.clear();
         list.setText("");
         form.clear();
     }
@@ -150,13 +136,13 @@ public final class ListPage extends JPanel {
     }
 
     public boolean canMake() {
-        return make.isEnabled();
+        return !isAsking && make.isEnabled();
     }
 
     /** Makes the act, if one can be made of what stands here. */
     public void make() {
-        FigureList from = last;
-        if (!make.isEnabled()) {
+        FigureList from = lines.corrected();
+        if (!canMake()) {
             return;
         }
         boolean isListed = from != null && !list.getText().isBlank();
@@ -165,10 +151,8 @@ public final class ListPage extends JPanel {
         wrong.setText("Making the act…");
         wrong.setForeground(appearance.palette().text());
         form.wanted()
-                .ifPresent(wanted -> made.accept(new Added(
-                        from == null || !isListed ? null : ListView.taken(from, chosen),
-                        wanted,
-                        form.minutes().orElse(null))));
+                .ifPresent(wanted -> made.accept(
+                        new Added(isListed ? from : null, wanted, form.minutes().orElse(null))));
     }
 
     private void look() {
@@ -179,10 +163,8 @@ public final class ListPage extends JPanel {
     }
 
     private void found(FigureList found) {
-        FigureList before = last;
-        // What was chosen for a line that reads otherwise now was chosen for another.
-        chosen.keySet().removeIf(key -> before == null || !written(before, key).equals(written(found, key)));
-        last = found;
+        lines.read(found, form.isTimed());
+        in = InLetter.of(list.getText(), found);
         form.offer(
                 AboutAct.of(found),
                 new WhatFlies(host.get().kinds()).in(found),
@@ -190,86 +172,57 @@ public final class ListPage extends JPanel {
         say();
     }
 
-    /** What a choice was made for; nothing if there is no such line. */
-    private static String written(FigureList list, int key) {
-        if (key >= 0) {
-            return key < list.lines().size() ? list.lines().get(key).text() : "";
-        }
-        return -1 - key < list.asides().size() ? list.asides().get(-1 - key).text() : "";
+    /** Asks which figure a row is, among all there are. */
+    private void ask(ListView.Row row) {
+        turn(true);
+        List<CatalogueEntry> own = Optional.ofNullable(show).map(Show::figures).orElse(List.of());
+        finder.ask("What is “" + Written.brief(row.text(), LONGEST) + "”?", form.isTimed(), own, name -> {
+            lines.mean(
+                    row,
+                    host.get().catalogue().with(own).find(name).isPresent()
+                            ? new Meaning.Named(name)
+                            : new Meaning.Own(name));
+            back();
+        });
     }
 
-    private void choose(int which) {
-        int index = read.getSelectedIndex();
-        if (index >= 0 && which < rows.get(index).choices().size()) {
-            chosen.put(rows.get(index).key(), rows.get(index).choices().get(which));
-            say();
-            chooseAGuess();
+    /** Leaves the search for a figure; false if there is none. */
+    public boolean back() {
+        boolean wasAsking = isAsking;
+        if (wasAsking) {
+            turn(false);
+            lines.list().requestFocusInWindow();
+        }
+        return wasAsking;
+    }
+
+    private void turn(boolean asking) {
+        isAsking = asking;
+        cards.show(stage, asking ? FINDER : READ);
+        changed.run();
+    }
+
+    /** Goes to the row of what the caret stands in. */
+    private void chooseAtCaret() {
+        if (list.isFocusOwner()) {
+            in.at(list.getCaretPosition()).ifPresent(lines::choose);
         }
     }
 
-    /** Goes to the next line that is a guess, once round, unless one is chosen: its number is what is asked for. */
-    private void chooseAGuess() {
-        int from = Math.max(0, read.getSelectedIndex());
-        IntStream.range(0, rows.size())
-                .map(i -> (from + i) % rows.size())
-                .filter(i -> ListView.isGuess(rows.get(i), chosen))
-                .findFirst()
-                .ifPresent(i -> {
-                    read.setSelectedIndex(i);
-                    read.ensureIndexIsVisible(i);
-                });
-    }
-
-    /** Leaves a line out of the act, or takes it in again. */
-    private void leaveOut() {
-        int index = read.getSelectedIndex();
-        int key = index < 0 ? 0 : rows.get(index).key();
-        if (key < 0) {
-            chosen.remove(key);
-        } else if (index >= 0 && !chosen.remove(key, ListView.LEFT_OUT)) {
-            chosen.put(key, ListView.LEFT_OUT);
+    private void mark() {
+        LetterMarks.show(list, in, lines.view().rows(), lines.list().getSelectedIndex(), appearance.palette());
+        ListView.Row row = lines.list().getSelectedValue();
+        InLetter.Span span = row == null ? null : in.spans().get(row.key());
+        if (span != null
+                && lines.list().isFocusOwner()
+                && span.to() <= list.getDocument().getLength()) {
+            list.setCaretPosition(span.from());
         }
-        say();
-    }
-
-    /** Shows what was left out, each in its place, or hides it again. */
-    private void showLeftOut() {
-        showsAsides = !showsAsides;
-        say();
-    }
-
-    /** Takes in what was left out: under its own words, or as the figure it was read as before somebody took it out. */
-    private void takeIn() {
-        int index = read.getSelectedIndex();
-        if (index < 0) {
-            return;
-        }
-        int key = rows.get(index).key();
-        if (key < 0) {
-            chosen.put(key, ListView.OWN_WORDS);
-        } else {
-            chosen.remove(key, ListView.LEFT_OUT);
-        }
-        say();
     }
 
     private void say() {
-        FigureList found = last;
-        if (found == null) {
-            return;
-        }
-        view = ListView.of(found, chosen, form.isTimed(), showsAsides);
-        int at = Math.max(0, read.getSelectedIndex());
-        int key = at < rows.size() ? rows.get(at).key() : 0;
-        rows.clear();
-        rows.addAll(view.rows());
-        if (!rows.isEmpty()) {
-            read.setSelectedIndex(IntStream.range(0, rows.size())
-                    .filter(i -> rows.get(i).key() == key)
-                    .findFirst()
-                    .orElse(Math.min(at, rows.size() - 1)));
-            read.ensureIndexIsVisible(read.getSelectedIndex());
-        }
+        lines.show(form.isTimed());
+        mark();
         allow();
     }
 
@@ -281,6 +234,7 @@ public final class ListPage extends JPanel {
     /** Says what is still missing where only a field is empty. */
     private void allow() {
         boolean isListed = !list.getText().isBlank();
+        ListView view = lines.view();
         boolean isUsable = view.isUsable() || !isListed;
         String missing = !isUsable ? "" : form.missing(isListed);
         head.setText(view.head());
@@ -296,20 +250,31 @@ public final class ListPage extends JPanel {
     public void wear(Appearance worn) {
         appearance = worn;
         removeAll();
-        String gap = worn.room(12);
         setLayout(new MigLayout(
-                "insets 0, gap " + gap + " " + worn.room(4),
+                "insets 0, gap " + worn.room(12) + " " + worn.room(4),
                 "[0:0:,grow 42,fill][0:0:,grow 58,fill]",
-                "[][0:0:,grow,fill]" + worn.room(8) + "[][]"));
+                "[0:0:,grow,fill]" + worn.room(8) + "[][]"));
         fields.wear(worn);
-        read.setCellRenderer(ReadCells.read(worn));
-        read.setBackground(worn.palette().stage());
+        lines.list().setCellRenderer(ReadCells.read(worn));
+        lines.list().setBackground(worn.palette().stage());
         head.setFont(worn.plain(TextRole.BODY));
         wrong.setFont(worn.strong(TextRole.BODY));
-        add(fields.over(list, "The pilot's list"), "wmin 0");
-        add(head, "wmin 0, wrap");
-        add(Scrolling.down(list), "grow, wmin 0, hmin 0");
-        add(Scrolling.down(read), "grow, wmin 0, hmin 0, wrap");
+        keys.setFont(worn.plain(TextRole.LABEL));
+        keys.setForeground(worn.palette().soft());
+        JPanel read = new JPanel(new BorderLayout(0, worn.px(4)));
+        read.add(head, BorderLayout.NORTH);
+        read.add(Scrolling.down(lines.list()), BorderLayout.CENTER);
+        read.add(keys, BorderLayout.SOUTH);
+        finder.wear(worn);
+        stage.removeAll();
+        stage.add(read, READ);
+        stage.add(finder, FINDER);
+        JPanel letter = new JPanel(new BorderLayout(0, worn.px(4)));
+        letter.add(fields.over(list, "The pilot's list"), BorderLayout.NORTH);
+        letter.add(Scrolling.down(list), BorderLayout.CENTER);
+        add(letter, "grow, wmin 0, hmin 0");
+        add(stage, "grow, wmin 0, hmin 0, wrap");
+        turn(isAsking);
         form.wear(worn);
         add(form, "spanx, growx, wmin 0, wrap");
         add(wrong, "spanx, split 3, growx, wmin 0");

@@ -3,10 +3,9 @@ package crowdline.console.prepare.list;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
 import crowdline.console.theme.Tone;
-import crowdline.edit.act.AddAct;
 import crowdline.list.about.AboutAct;
 import crowdline.list.line.Aside;
-import crowdline.list.line.FigureList;
+import crowdline.list.line.Corrected;
 import crowdline.list.line.ListLine;
 import crowdline.list.word.MailHead;
 import crowdline.show.bounds.Written;
@@ -16,7 +15,6 @@ import crowdline.show.figure.Placing.Heading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -29,12 +27,6 @@ import org.jspecify.annotations.Nullable;
  * @param isUsable whether an act can be made of it
  */
 public record ListView(List<Row> rows, String head, String wrong, boolean isUsable) {
-    /** Chosen for a line that is none of the act. */
-    static final String LEFT_OUT = "";
-
-    /** Chosen for what was left out and is flown all the same, by no name of the catalogue. */
-    static final String OWN_WORDS = "~";
-
     private static final int LONGEST_NOTE = 60;
     /** What may be a condition is said, whatever else it tells. */
     private static final Pattern CONDITION = Pattern.compile(
@@ -44,25 +36,46 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
             "Paste the list as the pilot sent it, or type it: one figure a line, or with commas between."
                     + " What is read of it appears here. Leave it empty to add the figures one by one.";
 
+    /** Nothing is pasted yet. */
+    static final ListView NOTHING = new ListView(List.of(), HOW, "", false);
+
     /**
      * One figure of the list.
      *
-     * @param key by which a choice for it is kept: the number of a line; below 0 what was left out, the first of them -1
+     * @param key by which it is corrected, as {@link Corrected} has it
      * @param text as it was written
      * @param figure what it is taken for
      * @param told what the list says of it, in words; empty if nothing
      * @param assumed what it does not say
      * @param mark whether it is sure
      * @param choices what may be meant instead, chosen by number
+     * @param flown whether it is part of the act
      */
     public record Row(
-            int key, String text, String figure, String told, String assumed, Mark mark, List<String> choices) {
+            int key,
+            String text,
+            String figure,
+            String told,
+            String assumed,
+            Mark mark,
+            List<String> choices,
+            boolean flown) {
         public Row {
             choices = List.copyOf(choices);
         }
 
+        /** Whether it is asked what it means: what was left out can be taken in, but nobody waits for that. */
+        boolean isGuess() {
+            return flown && !choices.isEmpty();
+        }
+
+        Row asSaid() {
+            return new Row(
+                    key, text, figure, told, assumed, new Mark(Form.DISC, Tone.GOOD, "as you said"), List.of(), flown);
+        }
+
         Row leftOut() {
-            return new Row(key, text, figure, told, "", new Mark(Form.CROSS, Tone.CALM, "left out"), List.of());
+            return new Row(key, text, figure, told, "", new Mark(Form.CROSS, Tone.CALM, "left out"), List.of(), false);
         }
     }
 
@@ -73,49 +86,46 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
     /**
      * What was read.
      *
-     * @param chosen by the number of a line what it was chosen to mean; {@link #LEFT_OUT} if it is none
+     * @param list with what somebody corrected in it
      * @param timed whether what flies it is only timed, so that any words are a figure
      * @param showsAsides whether what was left out has rows too, each in its place
      */
-    public static ListView of(FigureList found, Map<Integer, String> chosen, boolean timed, boolean showsAsides) {
-        FigureList list = chosen(found, chosen);
+    public static ListView of(Corrected list, boolean timed, boolean showsAsides) {
         List<Row> rows = new ArrayList<>();
-        for (int i = 0; i <= list.lines().size(); i++) {
-            for (int k = 0; k < list.asides().size(); k++) {
-                Aside aside = list.asides().get(k);
-                ListLine taken = taken(aside, chosen.get(-1 - k));
-                if (aside.before() == i && taken != null) {
-                    rows.add(row(-1 - k, taken, timed));
-                } else if (aside.before() == i && showsAsides) {
-                    rows.add(leftOut(-1 - k, aside));
-                }
-            }
-            if (i < list.lines().size()) {
-                Row row = row(i, list.lines().get(i), timed);
-                rows.add(LEFT_OUT.equals(chosen.get(i)) ? row.leftOut() : row);
+        for (int key : list.keys()) {
+            ListLine line = list.line(key);
+            if (line != null) {
+                Row row = row(key, line, timed);
+                rows.add(list.isSaid(key) && line.figure() != null ? row.asSaid() : row);
+            } else if (!Corrected.isAside(key)) {
+                rows.add(row(key, list.read().lines().get(key), timed).leftOut());
+            } else if (showsAsides) {
+                rows.add(leftOut(key, list.aside(key)));
             }
         }
-        String wrong = list.findings().stream()
+        List<Finding> findings = list.read().findings();
+        if (findings.stream().anyMatch(f -> f.code().equals("list-empty"))) {
+            return NOTHING;
+        }
+        String wrong = findings.stream()
                 .filter(f -> f.severity() != Severity.NOTE)
                 .findFirst()
                 .map(Finding::message)
-                .orElseGet(() -> leftOut(list.notes()));
-        boolean isEmpty = list.findings().stream().anyMatch(f -> f.code().equals("list-empty"));
-        boolean isUsable = list.findings().stream().noneMatch(f -> f.severity() == Severity.ERROR);
-        long open = rows.stream().filter(r -> isGuess(r, chosen)).count();
-        long figures = rows.stream()
-                .filter(r -> !isAside(r, chosen) && !LEFT_OUT.equals(chosen.get(r.key())))
-                .count();
-        long out = list.asides().size()
-                - chosen.keySet().stream().filter(key -> key < 0).count();
-        String head = figures
+                .orElseGet(() -> leftOut(list.list().notes()));
+        boolean isUsable = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
+        return new ListView(rows, head(list, rows, showsAsides), wrong, isUsable);
+    }
+
+    private static String head(Corrected list, List<Row> rows, boolean showsAsides) {
+        int figures = list.list().lines().size();
+        int out = list.list().asides().size();
+        return figures
                 + (figures == 1 ? " figure read" : " figures read")
-                + guesses(open)
+                + guesses(rows.stream().filter(Row::isGuess).count())
                 + (out == 0
                         ? ""
                         : "; " + out + " left out: "
                                 + (showsAsides ? "Insert takes one in" : "Alt+L shows " + (out == 1 ? "it" : "them")));
-        return isEmpty ? new ListView(List.of(), HOW, "", false) : new ListView(rows, head, wrong, isUsable);
     }
 
     private static String guesses(long open) {
@@ -151,26 +161,12 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
         return !CONDITION.matcher(note).find() && AboutAct.isToldBy(note);
     }
 
-    /** Whether it is asked what a line means: what was left out can be taken in, but nobody waits for that. */
-    static boolean isGuess(Row row, Map<Integer, String> chosen) {
-        return !row.choices().isEmpty() && !isAside(row, chosen);
-    }
-
-    private static boolean isAside(Row row, Map<Integer, String> chosen) {
-        return row.key() < 0 && !chosen.containsKey(row.key());
-    }
-
     private static Row leftOut(int key, Aside aside) {
         String text = aside.text().strip().replaceAll("\\s+", " ");
         Mark mark = isUsed(aside.text())
                 ? new Mark(Form.DISC, Tone.CALM, "used below")
                 : new Mark(Form.CROSS, Tone.CALM, "left out");
-        return new Row(key, text, text, "", "", mark, aside.choices());
-    }
-
-    /** The line that somebody takes what was left out for; null if nobody does. */
-    private static @Nullable ListLine taken(Aside aside, @Nullable String chosen) {
-        return chosen == null ? null : chosen.equals(OWN_WORDS) ? aside.timed() : aside.as(chosen);
+        return new Row(key, text, text, "", "", mark, aside.choices(), false);
     }
 
     private static Row row(int key, ListLine line, boolean timed) {
@@ -194,7 +190,8 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 String.join(", ", told),
                 assumed.isEmpty() ? "" : "assumed: " + String.join(", ", assumed),
                 mark(line, timed),
-                line.sure() ? List.of() : line.choices());
+                line.sure() ? List.of() : line.choices(),
+                true);
     }
 
     private static Mark mark(ListLine line, boolean timed) {
@@ -240,40 +237,5 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
 
     private static String words(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-    }
-
-    /** The list as it was chosen, with what was left out. */
-    private static FigureList chosen(FigureList list, Map<Integer, String> names) {
-        FigureList now = list;
-        for (Map.Entry<Integer, String> each : names.entrySet()) {
-            if (each.getKey() >= 0
-                    && each.getKey() < now.lines().size()
-                    && !each.getValue().equals(LEFT_OUT)) {
-                now = AddAct.chosen(now, each.getKey(), each.getValue());
-            }
-        }
-        return now;
-    }
-
-    /** The list as it was chosen: without what was left out, and with what was taken in. */
-    public static FigureList taken(FigureList list, Map<Integer, String> names) {
-        FigureList all = chosen(list, names);
-        List<ListLine> lines = new ArrayList<>();
-        List<Aside> left = new ArrayList<>();
-        for (int i = 0; i <= all.lines().size(); i++) {
-            for (int k = 0; k < all.asides().size(); k++) {
-                Aside aside = all.asides().get(k);
-                ListLine taken = taken(aside, names.get(-1 - k));
-                if (aside.before() == i && taken != null) {
-                    lines.add(taken);
-                } else if (aside.before() == i) {
-                    left.add(new Aside(aside.text(), lines.size(), aside.choices()));
-                }
-            }
-            if (i < all.lines().size() && !LEFT_OUT.equals(names.get(i))) {
-                lines.add(all.lines().get(i));
-            }
-        }
-        return new FigureList(lines, left, all.findings());
     }
 }
