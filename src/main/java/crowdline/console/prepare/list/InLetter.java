@@ -88,7 +88,7 @@ record InLetter(Map<Integer, Span> spans) {
      *
      * @param at by the letter of the words where it stands in the text
      */
-    private record Folded(String words, int[] at) {
+    private record Folded(String words, List<Integer> at) {
         static Folded of(String text) {
             StringBuilder words = new StringBuilder();
             List<Integer> at = new ArrayList<>();
@@ -102,8 +102,7 @@ record InLetter(Map<Integer, Span> spans) {
                 }
                 isSpace = isNext;
             }
-            return new Folded(
-                    words.toString(), at.stream().mapToInt(Integer::intValue).toArray());
+            return new Folded(words.toString(), at);
         }
 
         /** Finds a piece, between others if it is there, else wherever nothing else was found; null if it is nowhere. */
@@ -112,7 +111,7 @@ record InLetter(Map<Integer, Span> spans) {
             String wanted = of(piece).words().strip();
             Span free = null;
             for (int i = wanted.isEmpty() ? -1 : words.indexOf(wanted); i >= 0; i = words.indexOf(wanted, i + 1)) {
-                Span here = new Span(at[i], at[i + wanted.length() - 1] + 1);
+                Span here = new Span(at.get(i), at.get(i + wanted.length() - 1) + 1);
                 boolean isFree = isWhole(i, wanted.length())
                         && taken.get(here.from(), here.to()).isEmpty();
                 if (isFree && here.from() >= between.from() && here.to() <= between.to()) {
