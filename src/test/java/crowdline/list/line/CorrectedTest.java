@@ -63,8 +63,9 @@ class CorrectedTest {
     void whatNoCatalogueHasIsTimedUnderItsWords() {
         Corrected own =
                 Corrected.of(LIST).with(0, new Meaning.Own("the wobble")).with(-2, new Meaning.Own("the wave"));
-        assertThat(own.line(0).figure()).isNull();
-        assertThat(own.line(0).heightFt()).isEqualTo(900);
+        ListLine wobble = own.list().lines().get(0);
+        assertThat(wobble.figure()).isNull();
+        assertThat(wobble.heightFt()).isEqualTo(900);
         assertThat(flown(own)).containsExactly("the wobble", "spin", "the wave", "loop");
         assertThat(own.list().notes()).containsExactly("Hello");
     }
@@ -78,7 +79,7 @@ class CorrectedTest {
 
         Corrected in = Corrected.of(LIST).with(-2, new Meaning.Named("barrel roll"));
         assertThat(flown(in)).containsExactly("loop", "spin", "barrel roll", "loop");
-        assertThat(in.line(-2).sure()).isTrue();
+        assertThat(in.list().lines().get(2).sure()).isTrue();
         assertThat(in.without(-2).list()).isEqualTo(LIST);
     }
 

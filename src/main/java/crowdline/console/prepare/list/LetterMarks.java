@@ -36,7 +36,7 @@ final class LetterMarks {
             ListView.Row row = rows.get(i);
             Span span = in.spans().get(row.key());
             boolean isChosen = i == chosen;
-            if (span == null || span.to() > letter.getDocument().getLength() || !isChosen && !row.flown()) {
+            if (span == null || span.to() > letter.getDocument().getLength() || !(isChosen || row.flown())) {
                 continue;
             }
             Color ground = isChosen ? between(palette.stage(), palette.row()) : palette.sunk();

@@ -8,6 +8,7 @@ import crowdline.list.line.ListLine;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class InLetterTest {
@@ -15,8 +16,12 @@ class InLetterTest {
         return new ListReader(CatalogueFile.shipped()).read(letter);
     }
 
+    private static InLetter.Span span(InLetter in, int key) {
+        return Objects.requireNonNull(in.spans().get(key));
+    }
+
     private static String found(String letter, InLetter in, int key) {
-        InLetter.Span span = in.spans().get(key);
+        InLetter.Span span = span(in, key);
         return letter.substring(span.from(), span.to());
     }
 
@@ -29,7 +34,7 @@ class InLetterTest {
         assertThat(found(letter, in, 0)).contains("Loop at").doesNotContain("slow");
         assertThat(found(letter, in, 1)).contains("slow roll");
         assertThat(found(letter, in, 2)).endsWith("Loop");
-        assertThat(in.spans().get(2).to()).isEqualTo(letter.length() - 1);
+        assertThat(span(in, 2).to()).isEqualTo(letter.length() - 1);
         assertThat(found(letter, in, -1)).startsWith("Hi Bob");
     }
 
@@ -42,9 +47,9 @@ class InLetterTest {
                 .extracting(ListLine::figure)
                 .containsExactly("loop", "tail slide", "slow roll", "spin");
         InLetter in = InLetter.of(letter, list);
-        assertThat(in.spans().get(1).from()).isGreaterThan(letter.indexOf("PS"));
-        assertThat(in.spans().get(0).from()).isZero();
-        assertThat(in.spans().get(2).from()).isEqualTo(letter.indexOf("slow roll"));
+        assertThat(span(in, 1).from()).isGreaterThan(letter.indexOf("PS"));
+        assertThat(span(in, 0).from()).isZero();
+        assertThat(span(in, 2).from()).isEqualTo(letter.indexOf("slow roll"));
     }
 
     @Test
