@@ -105,25 +105,28 @@ record InLetter(Map<Integer, Span> spans) {
             return new Folded(words.toString(), at);
         }
 
-        /** Finds a piece, between others if it is there, else wherever nothing else was found; null if it is nowhere. */
+        /** Finds a piece, between others if it is there, else where nothing else was found, else in another; null if nowhere. */
         @Nullable
         Span place(String piece, Span between, BitSet taken) {
             String wanted = of(piece).words().strip();
+            Span anywhere = null;
             Span free = null;
             for (int i = wanted.isEmpty() ? -1 : words.indexOf(wanted); i >= 0; i = words.indexOf(wanted, i + 1)) {
                 Span here = new Span(at.get(i), at.get(i + wanted.length() - 1) + 1);
-                boolean isFree = isWhole(i, wanted.length())
-                        && taken.get(here.from(), here.to()).isEmpty();
+                boolean isWhole = isWhole(i, wanted.length());
+                boolean isFree = isWhole && taken.get(here.from(), here.to()).isEmpty();
                 if (isFree && here.from() >= between.from() && here.to() <= between.to()) {
                     free = here;
                     break;
                 }
                 free = free == null && isFree ? here : free;
+                anywhere = anywhere == null && isWhole ? here : anywhere;
             }
-            if (free != null) {
-                taken.set(free.from(), free.to());
+            Span found = free == null ? anywhere : free;
+            if (found != null) {
+                taken.set(found.from(), found.to());
             }
-            return free;
+            return found;
         }
 
         /** Whether no word goes on at either end. */
