@@ -13,12 +13,22 @@ import crowdline.show.figure.Remark;
 import crowdline.speech.pace.Pace;
 import java.util.List;
 import java.util.function.Predicate;
+import org.jspecify.annotations.Nullable;
 
 /** A first draft of what is said in an act, for whoever made one. */
 public final class FirstDraft {
     private final Catalogue shipped;
     private final DraftWords words;
     private final double share;
+    /** What was drafted last: most often what stood before the next edit. */
+    private volatile @Nullable Blank last;
+
+    /**
+     * An act drafted as if nobody had written a word.
+     *
+     * @param bare the show with nothing drafted in the act
+     */
+    private record Blank(Show bare, Act drafted) {}
 
     /**
      * A draft for one speaker.
@@ -73,6 +83,15 @@ public final class FirstDraft {
             throw new CannotBe(
                     "Words are drafted for what can be predicted, and this act cannot be; the check says why");
         }
+        Act now = written(show, act, which, floats);
+        if (now.equals(act)) {
+            throw new CannotBe("There is nothing to draft: " + nothing);
+        }
+        return Change.of(name, show.withAct(now));
+    }
+
+    /** The act with what is drafted in those of its figures that have no words, in each variant. */
+    private Act written(Show show, Act act, Predicate<Figure> which, boolean floats) {
         Act now = act;
         for (Variant variant : act.variants()) {
             Act written = words.of(show.withAct(now), now, flight(show.withAct(now), now, variant), all(show));
@@ -85,10 +104,52 @@ public final class FirstDraft {
             }
             now = floats ? now.withFigures(now.figures(), written.remarks()) : now;
         }
-        if (now.equals(act)) {
-            throw new CannotBe("There is nothing to draft: " + nothing);
+        return now;
+    }
+
+    /**
+     * The edit with first drafts that follow it, in the same change: where an act is flown otherwise after it, what nobody
+     * touched says what would be drafted now. What a person wrote, accepted or deleted stays so.
+     */
+    public Edit followed(Edit edit) {
+        return show -> {
+            Change change = edit.of(show);
+            return new Change(change.name(), followed(show, change.show()), change.about());
+        };
+    }
+
+    private Show followed(Show before, Show after) {
+        Show now = after;
+        for (Act act : after.acts()) {
+            Act was = before.act(act.id()).orElse(null);
+            if (was != null && follows(before, was, after, act)) {
+                now = now.withAct(new DraftsFollow(blank(before, was), blank(now, act), now, act).in(was, act));
+            }
         }
-        return Change.of(name, show.withAct(now));
+        return now;
+    }
+
+    private boolean follows(Show before, Act was, Show after, Act is) {
+        return share > 0
+                && DraftsFollow.isDrafted(was)
+                && !DraftsFollow.isFlownAlike(before, was, after, is)
+                && before.canBePredicted(was)
+                && after.canBePredicted(is)
+                && !is.figures().isEmpty();
+    }
+
+    /** What would be drafted if nobody had written a word. */
+    private Act blank(Show show, Act act) {
+        Act bare = act.withFigures(
+                act.figures().stream().map(f -> f.withRemarks(List.of())).toList(),
+                act.remarks().stream().filter(r -> !r.draft()).toList());
+        Show with = show.withAct(bare);
+        Blank known = last;
+        if (known == null || !known.bare().equals(with)) {
+            known = new Blank(with, written(with, bare, figure -> true, true));
+            last = known;
+        }
+        return known.drafted();
     }
 
     private static Act with(Act act, Figure figure) {

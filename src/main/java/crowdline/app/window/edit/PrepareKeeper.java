@@ -16,6 +16,7 @@ import crowdline.show.Speaker;
 import crowdline.show.Speakers;
 import crowdline.show.aircraft.Kinds;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.speech.pace.Pace;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.show.IncidentTemplate;
 import crowdline.storage.show.KindsFile;
@@ -47,8 +48,12 @@ public final class PrepareKeeper implements PrepareHost {
     private @Nullable Figures figures;
     /** On the thread of the work only: for the catalogue of the show that was read for last. */
     private @Nullable Reader reader;
+    /** On the thread of the work only: for the speaker of the moment. */
+    private @Nullable Following following;
 
     private record Reader(Catalogue catalogue, ListReader lists) {}
+
+    private record Following(Catalogue catalogue, Pace pace, FirstDraft drafts) {}
 
     /**
      * @param paces of the moment
@@ -126,7 +131,7 @@ public final class PrepareKeeper implements PrepareHost {
     public void make(Show show, Edit edit, Consumer<Change> made, Consumer<String> refused) {
         work.execute(() -> {
             try {
-                Change change = edit.of(show);
+                Change change = following().followed(edit).of(show);
                 SwingUtilities.invokeLater(() -> made.accept(change));
             } catch (CannotBe e) {
                 SwingUtilities.invokeLater(() -> refused.accept(e.why()));
@@ -136,6 +141,18 @@ public final class PrepareKeeper implements PrepareHost {
                         "This went wrong inside the program, so nothing was changed; the log has the reason"));
             }
         });
+    }
+
+    /** First drafts that follow edits: the same from edit to edit, as it knows what it drafted last. */
+    private FirstDraft following() {
+        Catalogue shipped = catalogue.get();
+        Pace pace = paces.get().own();
+        Following known = following;
+        if (known == null || !known.catalogue().equals(shipped) || !known.pace().equals(pace)) {
+            known = new Following(shipped, pace, new FirstDraft(shipped, pace, DraftWords.SHARE));
+            following = known;
+        }
+        return known.drafts();
     }
 
     @Override
