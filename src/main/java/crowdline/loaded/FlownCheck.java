@@ -132,6 +132,7 @@ public final class FlownCheck {
     private void slips(Act act, Variant variant, Flight flight, String path) {
         LaidOutCheck.of(act, flight, path).ifPresent(found::add);
         ToldTimesCheck.of(act, flight, path).ifPresent(found::add);
+        found.addAll(ToldNotFlown.of(act, flight, id -> path(act, id, path)));
         if (isBelowGround(flight)) {
             entry(act, variant, flight, path + ".entry.heightFt");
         }

@@ -38,6 +38,9 @@ public final class PilotQuestions {
 
     private static final double LOWEST_S = 30;
     private static final int MOST_NAMED = 4;
+    /** Its answer may change every figure behind it. */
+    private static final double NOT_KEPT_S = 40;
+
     private static final double TURNS_S = 15;
     private static final double PLACES_S = 12;
     private static final double POWER_S = 14;
@@ -77,6 +80,8 @@ public final class PilotQuestions {
         }
         PilotQuestions asking = new PilotQuestions(act, flight, catalogue, origins);
         asking.unsure();
+        asking.undrawn();
+        asking.notKept();
         asking.slot();
         asking.times();
         asking.speeds();
@@ -109,8 +114,8 @@ public final class PilotQuestions {
         origins.assumed().stream()
                 .filter(n -> n.what() == what)
                 .flatMap(n -> act.figure(Objects.requireNonNull(n.figureId())).stream())
-                .forEach(f ->
-                        byName.computeIfAbsent(name(f), n -> new ArrayList<>()).add(f));
+                .forEach(f -> byName.computeIfAbsent(PilotsName.of(f, catalogue), n -> new ArrayList<>())
+                        .add(f));
         return byName;
     }
 
@@ -122,21 +127,62 @@ public final class PilotQuestions {
         for (FigureFlight flown : flight.figures()) {
             Figure figure = act.figure(flown.figureId()).orElseThrow();
             Asked asked = figure.asked();
-            if (asked == null || asked.sure()) {
+            if (asked == null || asked.sure() || !Undrawn.of(asked, flown).isEmpty()) {
                 continue;
             }
             if (asked.text().startsWith(Asked.FROM_LOG)) {
                 add("Figures", OTHER_FIGURE_S, "%s", inTheLog(figure, asked));
             } else if (catalogue.find(figure.figure()).isEmpty()) {
-                add("Figures", OTHER_FIGURE_S, "What do you fly in \"%s\", and how long does it take?", asked.text());
+                add(
+                        "Figures",
+                        OTHER_FIGURE_S,
+                        "What do you fly in “%s”, and how long does it take?",
+                        PilotsName.wrote(asked));
             } else {
                 add(
                         "Figures",
                         OTHER_FIGURE_S,
-                        "You wrote \"%s\". We took it for \"%s\": is it?",
-                        asked.text(),
+                        "You wrote “%s”. We took it for “%s”: is it?",
+                        PilotsName.wrote(asked),
                         name(figure));
             }
+        }
+    }
+
+    /** What was written of a figure and is not in what we draw of it. */
+    private void undrawn() {
+        for (FigureFlight flown : flight.figures()) {
+            Figure figure = act.figure(flown.figureId()).orElseThrow();
+            Asked asked = figure.asked();
+            List<String> words = asked == null ? List.of() : Undrawn.of(asked, flown);
+            if (asked != null && !words.isEmpty()) {
+                String ask = words.stream().anyMatch(Undrawn::hasPlace) ? "where does it come" : "how do you fly it";
+                add(
+                        "Figures",
+                        OTHER_FIGURE_S,
+                        "You wrote “%s”. We draw %s without %s: %s?",
+                        PilotsName.wrote(asked),
+                        asked.sure() ? "it" : "a " + name(figure),
+                        Undrawn.quoted(words),
+                        ask);
+            }
+        }
+    }
+
+    /** What was told and does not fit with what stands around it. */
+    private void notKept() {
+        for (NotKept not : NotKept.of(act, flight)) {
+            String the = PilotsName.the(PilotsName.of(not.figure(), catalogue));
+            String group = not.what() == What.ENTRY_SPEED ? "Speeds" : not.what() == What.HEIGHT ? "Heights" : "Times";
+            add(
+                    group,
+                    NOT_KEPT_S,
+                    not.what() == What.TIME
+                            ? "You told us that %s takes %s. As we draw it, it takes %s: what do you fly in it?"
+                            : "You told us that %s begins at %s. With what stands around it ours begins at %s: which is right?",
+                    the,
+                    not.toldWords(),
+                    not.flownWords());
         }
     }
 
@@ -147,7 +193,7 @@ public final class PilotQuestions {
             return "What did you fly in the flight log " + when + "?";
         }
         List<String> names = asked.choices().isEmpty() ? List.of(name(figure)) : asked.choices();
-        String either = names.stream().map(n -> "\"" + n + "\"").collect(Collectors.joining(" or "));
+        String either = names.stream().map(n -> "“" + n + "”").collect(Collectors.joining(" or "));
         return "In the flight log, " + when + ": is it " + either + ", or what?";
     }
 
@@ -169,7 +215,12 @@ public final class PilotQuestions {
             boolean unsure = first.asked() != null && !first.asked().sure();
             if (!flown(first).simulated() && !unsure) {
                 double seconds = flown(first).durationS();
-                add("Times", seconds * figures.size(), "How long does the %s take? We assumed %.0f s.", name, seconds);
+                add(
+                        "Times",
+                        seconds * figures.size(),
+                        "How long does %s take? We assumed %.0f s.",
+                        PilotsName.the(name),
+                        seconds);
             }
         });
     }
@@ -184,9 +235,9 @@ public final class PilotQuestions {
                     "Speeds",
                     2 + metres * PER_METRE_S,
                     figures.size() == 1
-                            ? "How fast do you begin the %s? We assumed %.0f kt."
+                            ? "How fast do you begin %s? We assumed %.0f kt."
                             : "How fast do you begin each %s? We assumed %.0f kt.",
-                    name,
+                    figures.size() == 1 ? PilotsName.the(name) : name,
                     Math.rint(Units.ktFromMps(first.entryMps()) / 5) * 5);
         });
     }
@@ -216,8 +267,8 @@ public final class PilotQuestions {
                 add(
                         "Heights",
                         TURNS_S + downM * PER_METRE_S,
-                        "How high do you begin the %s? We assumed %,.0f ft.",
-                        name,
+                        "How high do you begin %s? We assumed %,.0f ft.",
+                        PilotsName.the(name),
                         Math.rint(Units.ftFromM(first.highestM()) / 100) * 100);
             }
         });
@@ -235,8 +286,8 @@ public final class PilotQuestions {
                 .forEach((name, figures) -> add(
                         "Figures",
                         TURNS_S,
-                        "How many turns does the %s have? We assumed %s.",
-                        name,
+                        "How many turns does %s have? We assumed %s.",
+                        PilotsName.the(name),
                         plain(turnsOf(figures.get(0)))));
     }
 

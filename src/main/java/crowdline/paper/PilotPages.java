@@ -3,12 +3,15 @@ package crowdline.paper;
 import crowdline.loaded.ActOrigins;
 import crowdline.loaded.ActOrigins.Value;
 import crowdline.loaded.ActOrigins.What;
+import crowdline.loaded.NotKept;
 import crowdline.loaded.Origin;
+import crowdline.loaded.Undrawn;
 import crowdline.measure.Measures;
 import crowdline.sheet.RunningSheet;
 import crowdline.sheet.page.Cell;
 import crowdline.sheet.page.Counting;
 import crowdline.sheet.page.Flow;
+import crowdline.sheet.page.Lines;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.still.PaperStill;
@@ -18,6 +21,7 @@ import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
 import crowdline.timing.FigureTime;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,8 +66,8 @@ final class PilotPages {
         flow.text(
                 "about",
                 act.pilot() + ", " + act.aircraft() + "; " + act.show().venue().name() + ", "
-                        + DAY.format(act.show().date()) + ", slot " + act.slot() + ". Variant \"" + act.variant()
-                        + "\", "
+                        + DAY.format(act.show().date()) + ", slot " + act.slot() + ". Variant “" + act.variant()
+                        + "”, "
                         + RunningSheet.minutes(act.totalS()) + ".",
                 type.words());
         flow.gap(type.pt(6));
@@ -133,9 +137,14 @@ final class PilotPages {
         double tall = still.height(DRAWING_PT);
         double left = NUMBER_PT + DRAWING_PT + 12;
         double width = flow.room().width() - left;
+        List<String> written = written(i);
         int rows = (values.size() + 1) / 2;
-        double needed =
-                flow.height(act.name(i), type.name()) + rows * type.words().leadingPt();
+        double needed = flow.height(act.name(i), type.name())
+                + rows * type.words().leadingPt()
+                + written.stream()
+                        .mapToDouble(line -> Lines.of(line, type.words(), width).size()
+                                * type.words().leadingPt())
+                        .sum();
         flow.gap(type.pt(6));
         flow.keep(Math.max(tall, needed) + 6);
         flow.rule(Type.RULE, 0.6);
@@ -149,6 +158,7 @@ final class PilotPages {
         flow.row(
                 new Cell("number", 0, NUMBER_PT - 4, Integer.toString(i + 1), type.name()),
                 new Cell("name", left, width, act.name(i), type.name()));
+        written.forEach(line -> flow.row(new Cell("written", left, width, line, type.words())));
         for (int n = 0; n < values.size(); n += 2) {
             if (n + 1 < values.size()) {
                 flow.row(
@@ -163,9 +173,31 @@ final class PilotPages {
         }
     }
 
+    /** The pilot's own line, and what of it we do not draw. */
+    private List<String> written(int i) {
+        String id = act.times().get(i).figureId();
+        Figure figure = act.act().figure(id).orElse(null);
+        Asked asked = figure == null || figure.transit() ? null : figure.asked();
+        if (asked == null
+                || asked.text().startsWith(Asked.FROM_LOG)
+                || asked.text().strip().equalsIgnoreCase(act.name(i))) {
+            return List.of();
+        }
+        List<String> lines = new ArrayList<>();
+        lines.add("You wrote: “" + asked.text().strip().replaceAll("\\s+", " ") + "”");
+        List<String> undrawn =
+                act.flight().figure(id).map(flown -> Undrawn.of(asked, flown)).orElse(List.of());
+        if (!undrawn.isEmpty()) {
+            lines.add("We draw it without " + Undrawn.quoted(undrawn) + ".");
+        }
+        return lines;
+    }
+
     private Cell value(Value value, double x, double width) {
-        String words =
-                measures.told(asTold(value).orElseGet(() -> inWords(value))) + ", " + OriginSign.word(value.origin());
+        String words = measures.told(asTold(value).orElseGet(() -> inWords(value))
+                + ", "
+                + OriginSign.word(value.origin())
+                + otherwise(value));
         return new Cell("value", x, width, words, type.words()).with(OriginSign.sign(value.origin()));
     }
 
@@ -179,6 +211,18 @@ final class PilotPages {
                 .map(Figure::asked)
                 .orElse(null);
         return asked == null || value.origin() != Origin.TOLD ? Optional.empty() : ToldWords.of(value.what(), asked);
+    }
+
+    /** What is flown here in place of what was told; empty where it is kept. */
+    private String otherwise(Value value) {
+        return Optional.ofNullable(value.figureId())
+                .flatMap(act.act()::figure)
+                .filter(figure -> value.origin() == Origin.TOLD)
+                .flatMap(figure -> NotKept.of(figure, act.flight()).stream()
+                        .filter(not -> not.what() == value.what())
+                        .findFirst())
+                .map(not -> "; ours " + not.flownWords())
+                .orElse("");
     }
 
     private static String inWords(Value value) {
@@ -198,7 +242,7 @@ final class PilotPages {
     }
 
     private void facts() {
-        section("What will be said about you");
+        section("About you");
         act.performer().ifPresent(p -> {
             String said = p.sayAs();
             flow.text(
@@ -213,7 +257,7 @@ final class PilotPages {
             }
         });
         if (act.performer().filter(p -> !p.facts().isEmpty()).isEmpty()) {
-            flow.text("fact", "Nothing yet. What would you like the crowd to know?", type.words());
+            flow.text("fact", "No facts about you yet. What would you like the crowd to know?", type.words());
         }
     }
 

@@ -17,6 +17,8 @@ import java.util.stream.Collectors;
 /** What to ask a pilot, with a line for each answer. */
 final class QuestionPages {
     private static final double ANSWER_PT = 26;
+    /** Where that saves a page with a question or two on it. */
+    private static final List<Double> LESS_PT = List.of(22.0, 19.0, 16.0);
 
     private QuestionPages() {}
 
@@ -43,6 +45,17 @@ final class QuestionPages {
     }
 
     private static Pages letter(String title, Show show, PilotLetter letter, Wanted wanted) {
+        Pages roomy = letter(title, show, letter, wanted, ANSWER_PT);
+        for (double less : LESS_PT) {
+            Pages tighter = letter(title, show, letter, wanted, less);
+            if (tighter.pages().size() < roomy.pages().size()) {
+                return tighter;
+            }
+        }
+        return roomy;
+    }
+
+    private static Pages letter(String title, Show show, PilotLetter letter, Wanted wanted, double answerPt) {
         Type type = wanted.type();
         Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
         flow.bookmark(letter.act().title(), 0);
@@ -52,10 +65,10 @@ final class QuestionPages {
         String group = "";
         for (Question question : letter.questions()) {
             String text = wanted.measures().told(question.text());
-            double height = flow.height(text, type.words()) + type.pt(ANSWER_PT);
+            double height = flow.height(text, type.words()) + type.pt(answerPt);
             if (!question.group().equals(group)) {
                 group = question.group();
-                flow.gap(type.pt(14));
+                flow.gap(type.pt(14) * answerPt / ANSWER_PT);
                 flow.keep(type.head().leadingPt() + height);
                 flow.text("head", group, type.head());
             }
@@ -66,7 +79,7 @@ final class QuestionPages {
                     "answer",
                     0,
                     flow.room().width(),
-                    type.pt(ANSWER_PT),
+                    type.pt(answerPt),
                     a -> List.of(
                             Ink.line(a.x() + type.pt(15), a.bottom() - 4, a.right(), a.bottom() - 4, Type.RULE, 0.8)));
         }

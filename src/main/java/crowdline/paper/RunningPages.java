@@ -50,7 +50,7 @@ final class RunningPages {
         flow.gap(3);
         flow.text(
                 "about",
-                act.pilot() + ", " + act.aircraft() + ". Slot " + act.slot() + ". Variant \"" + act.variant() + "\", "
+                act.pilot() + ", " + act.aircraft() + ". Slot " + act.slot() + ". Variant “" + act.variant() + "”, "
                         + RunningSheet.minutes(act.totalS()) + ".",
                 type.words());
         ActSketch sketch = new ActSketch(act.flight(), flow.room().width(), measures);

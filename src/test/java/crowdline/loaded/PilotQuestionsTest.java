@@ -160,8 +160,8 @@ class PilotQuestionsTest {
         assertThat(texts(PilotQuestions.of(
                         made.show(), made.act(), flight(made.show(), made.act()), CATALOGUE, origins(made, List.of()))))
                 .contains(
-                        "In the flight log, at 9:58 for 12 s: is it \"loop\" or \"avalanche\", or what?",
-                        "In the flight log, at 10:15 for 9 s: is it \"low pass\" or \"slow roll\", or what?",
+                        "In the flight log, at 9:58 for 12 s: is it “loop” or “avalanche”, or what?",
+                        "In the flight log, at 10:15 for 9 s: is it “low pass” or “slow roll”, or what?",
                         "What did you fly in the flight log at 10:30 for 21 s?")
                 .noneMatch(text -> text.startsWith("You wrote"));
     }

@@ -183,9 +183,9 @@ public final class ArrangeCommand implements Callable<Integer> {
             say(read, null);
             return ExitCode.BLOCKED;
         }
+        AboutAct said = AboutAct.of(read);
         ShowArranging.Made made = worded(
-                new ShowArranging(catalogue).add(known, read, making(kind), about(kind, AboutAct.of(read), asked)),
-                catalogue);
+                new ShowArranging(catalogue).add(known, read, making(kind, said), about(kind, said, asked)), catalogue);
         Path target = out == null ? into : out;
         if (target != null) {
             if (before != null && target.equals(into)) {
@@ -219,9 +219,7 @@ public final class ArrangeCommand implements Callable<Integer> {
      */
     private ShowArranging.About about(Kinds.Named kind, AboutAct said, @Nullable LocalTime start) {
         String who = performer == null ? said.pilot() : performer;
-        String named = title != null
-                ? title
-                : (who != null ? who + ", " : "") + kind.kind().name();
+        String named = title != null ? title : (who != null ? who + ", " : "") + called(kind, said);
         LocalTime begins = start != null ? start : Objects.requireNonNullElse(said.begins(), USUAL_START);
         return new ShowArranging.About(named, who, begins, said.minutes());
     }
@@ -235,11 +233,20 @@ public final class ArrangeCommand implements Callable<Integer> {
                 IncidentTemplate.shipped().incident());
     }
 
-    private static ShowArranging.Making making(Kinds.Named named) {
+    private static ShowArranging.Making making(Kinds.Named named, AboutAct said) {
         Kind kind = named.kind();
+        String name = called(named, said);
         return id -> kind.flies()
-                ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
-                : new TimedAircraft(id, kind.name(), kind, named.number());
+                ? kind.airframe(id, name, Sliders.TYPICAL)
+                : new TimedAircraft(id, name, kind, named.number());
+    }
+
+    /** The aircraft as the list calls it; as its kind is called where the list says no more than that. */
+    private static String called(Kinds.Named named, AboutAct said) {
+        String name = said.aircraft();
+        return name == null || KindsFile.shipped().find(name).isPresent()
+                ? named.kind().name()
+                : name;
     }
 
     private @Nullable LocalTime slotStart() throws Unusable {
@@ -319,6 +326,9 @@ public final class ArrangeCommand implements Callable<Integer> {
         List<String> told = new ArrayList<>();
         if (said.pilot() != null && performer == null) {
             told.add("it is flown by " + said.pilot());
+        }
+        if (said.aircraft() != null) {
+            told.add("the aircraft is called " + said.aircraft());
         }
         if (said.begins() != null && slot == null) {
             told.add("it begins at " + Hour.toTheMinute(said.begins()));

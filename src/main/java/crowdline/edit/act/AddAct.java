@@ -36,14 +36,26 @@ public final class AddAct {
      * @param number how many they are, or null if that is not known
      * @param title how it is announced; empty for what the kind is called
      * @param performer who flies it; empty if nobody said
+     * @param aircraft what it is flown in is called; empty for what the kind is called
      * @param slot when it begins by the clock at the venue
      */
-    public record Wanted(Kind kind, @Nullable Integer number, String title, String performer, LocalTime slot) {
+    public record Wanted(
+            Kind kind, @Nullable Integer number, String title, String performer, String aircraft, LocalTime slot) {
+        /** In an aircraft that has no name but its kind's. */
+        public Wanted(Kind kind, @Nullable Integer number, String title, String performer, LocalTime slot) {
+            this(kind, number, title, performer, "", slot);
+        }
+
         String named() {
             if (!title.isBlank()) {
                 return title.strip();
             }
-            return performer.isBlank() ? kind.name() : performer.strip() + ", " + kind.name();
+            return performer.isBlank() ? called() : performer.strip() + ", " + called();
+        }
+
+        /** The name of the aircraft. */
+        String called() {
+            return aircraft.isBlank() ? kind.name() : aircraft.strip();
         }
     }
 
@@ -124,8 +136,8 @@ public final class AddAct {
                         show,
                         list,
                         id -> kind.flies()
-                                ? kind.airframe(id, kind.name(), Sliders.TYPICAL)
-                                : new TimedAircraft(id, kind.name(), kind, wanted.number()),
+                                ? kind.airframe(id, wanted.called(), Sliders.TYPICAL)
+                                : new TimedAircraft(id, wanted.called(), kind, wanted.number()),
                         new ShowArranging.About(
                                 wanted.named(),
                                 wanted.performer().isBlank()

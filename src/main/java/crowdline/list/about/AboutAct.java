@@ -15,18 +15,20 @@ import org.jspecify.annotations.Nullable;
  * something else.
  *
  * @param pilot who flies it, or null if nobody is named
+ * @param aircraft what it is flown in is called, or null if that is not said; it may be no more than its kind
  * @param begins when its slot begins, by the clock at the venue; null if that is not said
  * @param minutes how long all of it takes, {@link Lengths#LEAST} to {@link Lengths#MOST}; null if that is not said
  */
 public record AboutAct(
         @Nullable String pilot,
+        @Nullable String aircraft,
         @Nullable LocalTime begins,
         @Nullable Double minutes) {
     /** Beside these the length of all of it may be said in one breath: "then land 6 mins". */
     private static final Set<String> BOUNDS = Set.of("take-off", "landing");
 
     /** Of a letter that says nothing. */
-    public static final AboutAct NOTHING = new AboutAct(null, null, null);
+    public static final AboutAct NOTHING = new AboutAct(null, null, null, null);
 
     /** Reads what stands around the figures of a list; where something is said twice, the first counts. */
     public static AboutAct of(FigureList list) {
@@ -40,6 +42,7 @@ public record AboutAct(
                         .toList()));
         return new AboutAct(
                 Pilots.in(SmallLetters.named(notes), SmallLetters.named(said)),
+                AircraftName.in(notes),
                 slots.begins(),
                 length == null ? slots.minutes() : length);
     }

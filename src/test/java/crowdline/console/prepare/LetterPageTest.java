@@ -52,6 +52,26 @@ class LetterPageTest {
         assertThat(kind().getSelectedItem()).as("as chosen").isEqualTo("large biplane");
     }
 
+    private JTextField aircraft() {
+        return find(panel.listPage(), JTextField.class, "What the aircraft is called");
+    }
+
+    @Test
+    void theNameOfTheAircraftStandsInAFieldOfItsOwn() {
+        paste("Pilot: Ada Quillan   Aircraft: Corvane 300\nloop\nslow roll");
+        assertThat(aircraft().getText()).isEqualTo("Corvane 300");
+        // What was typed stays, whatever the list says then.
+        aircraft().setText("Petrel");
+        paste("Pilot: Ada Quillan   Aircraft: Halvard T.7\nloop");
+        assertThat(aircraft().getText()).isEqualTo("Petrel");
+    }
+
+    @Test
+    void aKindIsNoNameOfAnAircraft() {
+        paste("Pilot: Ada Quillan   Aircraft: Aerobatic glider\nloop\nslow roll");
+        assertThat(aircraft().getText()).isEmpty();
+    }
+
     @Test
     void theFirstGuessIsChosenAsTheKeysComeToTheList() {
         paste("loop\nslow roll\nupside down pas\nlanding");

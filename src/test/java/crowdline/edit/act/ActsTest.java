@@ -14,6 +14,7 @@ import crowdline.show.check.Severity;
 import crowdline.show.check.ShowRules;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Remark;
+import crowdline.storage.show.KindsFile;
 import java.time.LocalTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,6 +35,22 @@ class ActsTest {
     private static void isSound(Show show) {
         assertThat(ShowRules.check(show, CATALOGUE).stream().filter(f -> f.severity() == Severity.ERROR))
                 .isEmpty();
+    }
+
+    @Test
+    void anActIsCalledByTheNameOfItsAircraft() throws CannotBe {
+        AddAct.Wanted wanted = new AddAct.Wanted(
+                KindsFile.shipped().named("light aerobatic biplane"),
+                null,
+                "",
+                "Ada Field",
+                "Corvane 300",
+                LocalTime.of(14, 0));
+        Show show = Edited.done(
+                Edited.empty(), Edited.adding(0).fromList(new ListReader(Edited.CATALOGUE).read("loop"), wanted));
+        assertThat(Edited.act(show).title()).isEqualTo("Ada Field, Corvane 300");
+        assertThat(show.airframe(Edited.act(show).airframe()).orElseThrow().name())
+                .isEqualTo("Corvane 300");
     }
 
     @Test

@@ -1,5 +1,7 @@
 package crowdline.console.prepare.figure;
 
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.paint.MarkLine;
 import crowdline.console.paint.PlainText;
 import crowdline.console.prepare.field.Fields;
@@ -8,8 +10,10 @@ import crowdline.console.prepare.field.TypedText;
 import crowdline.console.prepare.glance.PinField;
 import crowdline.console.prepare.glance.PrepareView.FigureEdit;
 import crowdline.console.prepare.glance.PrepareView.PinView;
+import crowdline.console.prepare.glance.PrepareView.WrittenView;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Tone;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.EnumMap;
@@ -38,6 +42,8 @@ public final class PinsBar extends JPanel {
     private final Map<PinField, JLabel> labels = new EnumMap<>(PinField.class);
     private final Map<PinField, MarkLine> marks = new EnumMap<>(PinField.class);
     private final JLabel none = PlainText.plain(new JLabel(" "));
+    private final JLabel written = PlainText.plain(new JLabel(" "));
+    private final MarkLine undrawn;
     private final transient BiConsumer<PinField, String> told;
     private transient Appearance worn;
     private transient FigureEdit figure = FigureEdit.NONE;
@@ -51,6 +57,8 @@ public final class PinsBar extends JPanel {
     public PinsBar(Appearance appearance, BiConsumer<PinField, String> told) {
         this.told = told;
         worn = appearance;
+        undrawn = new MarkLine("What the pilot wrote and is not drawn", appearance);
+        undrawn.setVisible(false);
         for (PinField field : PinField.values()) {
             JComponent input = field.options().isEmpty() ? typed(field) : chosen(field);
             inputs.put(field, input);
@@ -98,8 +106,24 @@ public final class PinsBar extends JPanel {
             showing = false;
         }
         none.setText(next.isTransit() ? TRANSIT : HAND);
+        write(next.written());
         if (!alike || next.pins().isEmpty()) {
             wear(worn);
+        }
+    }
+
+    /** The pilot's own line, and first of all what of it is not in the picture. */
+    private void write(WrittenView next) {
+        String wrote = next.text().isEmpty() ? " " : "The pilot wrote “" + next.text() + "”";
+        boolean isDrawn = next.undrawn().isEmpty();
+        written.setText(wrote);
+        written.setVisible(isDrawn);
+        undrawn.setVisible(!isDrawn);
+        String tip = wrote.isBlank() ? null : PlainText.tip(wrote);
+        written.setToolTipText(tip);
+        undrawn.setToolTipText(tip);
+        if (!isDrawn) {
+            undrawn.show(new Mark(Form.DIAMOND, Tone.CAUTION, "Not drawn: " + next.undrawn() + ". " + wrote));
         }
     }
 
@@ -190,6 +214,15 @@ public final class PinsBar extends JPanel {
                         .orElse(false);
     }
 
+    /** The height of a field with its label and its mark. */
+    private int cellPx(Appearance appearance) {
+        JComponent input = inputs.get(PinField.PLACE);
+        JLabel label = labels.get(PinField.PLACE);
+        return input == null || label == null
+                ? 0
+                : label.getPreferredSize().height + input.getPreferredSize().height + appearance.px(20);
+    }
+
     public void wear(Appearance appearance) {
         worn = appearance;
         removeAll();
@@ -201,8 +234,13 @@ public final class PinsBar extends JPanel {
         int across = Roomy.in(appearance) ? Math.max(FEWEST, figure.pins().size()) : 3;
         setLayout(new MigLayout(
                 "insets 0, gap " + appearance.room(8) + " 0, wrap " + across, "[0:0:,grow,fill]".repeat(across)));
+        written.setFont(appearance.plain(TextRole.BODY));
+        written.setForeground(appearance.palette().soft());
+        undrawn.dress(appearance);
         if (figure.pins().isEmpty()) {
-            add(none, "spanx, wmin 0");
+            // As tall as the fields of a figure, or all below would jump from row to row.
+            boolean isAmongFields = figure.isTransit() && Roomy.in(appearance);
+            add(none, "spanx, wmin 0, aligny top" + (isAmongFields ? ", h " + cellPx(appearance) + "!" : ""));
         }
         for (PinView pin : figure.pins()) {
             JPanel cell = new JPanel(new MigLayout("insets 0, gap 0 0, wrap 1", "[0:0:,grow,fill]"));
@@ -217,6 +255,11 @@ public final class PinsBar extends JPanel {
                 cell.add(mark, "wmin 0, h " + appearance.room(20) + "!");
             }
             add(cell, "wmin 0");
+        }
+        if (!figure.pins().isEmpty() || figure.isTransit()) {
+            String line = "newline, spanx, split 2, hidemode 3, growx, wmin 0, h " + appearance.room(22) + "!";
+            add(written, line);
+            add(undrawn, line.replace("newline, spanx, split 2, ", ""));
         }
         revalidate();
         repaint();

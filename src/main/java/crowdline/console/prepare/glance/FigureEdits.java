@@ -8,11 +8,15 @@ import crowdline.console.prepare.glance.PrepareView.FigureEdit;
 import crowdline.console.prepare.glance.PrepareView.PinView;
 import crowdline.console.prepare.glance.PrepareView.PlaceNow;
 import crowdline.console.prepare.glance.PrepareView.ShapeView;
+import crowdline.console.prepare.glance.PrepareView.WrittenView;
 import crowdline.console.theme.Tone;
 import crowdline.edit.shape.Shape;
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.flight.leg.Sample;
+import crowdline.loaded.ActOrigins.What;
+import crowdline.loaded.NotKept;
+import crowdline.loaded.Undrawn;
 import crowdline.measure.Units;
 import crowdline.show.Act;
 import crowdline.show.catalogue.Catalogue;
@@ -48,8 +52,9 @@ final class FigureEdits {
         Asked asked = figure.asked();
         ShapeView shape = shape(all, figure, flight.isPresent());
         if (asked == null || figure.transit()) {
-            return new FigureEdit(figure.id(), figure.transit(), List.of(), null, shape);
+            return new FigureEdit(figure.id(), figure.transit(), List.of(), null, shape, WrittenView.NONE);
         }
+        List<NotKept> notKept = flight.map(f -> NotKept.of(figure, f)).orElse(List.of());
         boolean flown = act.entry() != null;
         List<PinView> pins = new ArrayList<>();
         for (PinField field : PinField.values()) {
@@ -61,9 +66,38 @@ final class FigureEdits {
             String told = field.told(asked);
             String value = told.isEmpty() ? value(field, figure, flight, timedS) : told;
             boolean byWatch = field == PinField.SECONDS && told.isEmpty() && timedS != null;
-            pins.add(new PinView(field, told, value, told.isEmpty() ? (byWatch ? TIMED : ASSUMED) : TOLD));
+            Mark mark = told.isEmpty() ? (byWatch ? TIMED : ASSUMED) : told(field, notKept);
+            pins.add(new PinView(field, told, value, mark));
         }
-        return new FigureEdit(figure.id(), false, pins, flown ? place(flight, figure.id()) : null, shape);
+        return new FigureEdit(
+                figure.id(),
+                false,
+                pins,
+                flown ? place(flight, figure.id()) : null,
+                shape,
+                written(asked, flight.flatMap(f -> f.figure(figure.id()))));
+    }
+
+    /** Told and flown so, or how it is flown instead. */
+    private static Mark told(PinField field, List<NotKept> notKept) {
+        return notKept.stream()
+                .filter(not -> field == of(not.what()))
+                .findFirst()
+                .map(not -> new Mark(Form.DIAMOND, Tone.CAUTION, "flown: " + not.flownWords()))
+                .orElse(TOLD);
+    }
+
+    private static PinField of(What what) {
+        return what == What.ENTRY_SPEED ? PinField.SPEED : what == What.HEIGHT ? PinField.HEIGHT : PinField.SECONDS;
+    }
+
+    private static WrittenView written(Asked asked, Optional<FigureFlight> flown) {
+        if (asked.text().startsWith(Asked.FROM_LOG)) {
+            return WrittenView.NONE;
+        }
+        return new WrittenView(
+                asked.text().strip().replaceAll("\\s+", " "),
+                Undrawn.quoted(flown.map(f -> Undrawn.of(asked, f)).orElse(List.of())));
     }
 
     /** As it is drawn for the aircraft; as the catalogue has it where it is drawn only when it is flown. */

@@ -129,6 +129,16 @@ public record PrepareView(String title, String where, String air, List<ActView> 
     }
 
     /**
+     * What the pilot wrote of a figure.
+     *
+     * @param text as it was written, in one line; empty if it was not
+     * @param undrawn what of it is not in the figure as it is drawn, in quotation marks; empty if all of it is
+     */
+    public record WrittenView(String text, String undrawn) {
+        public static final WrittenView NONE = new WrittenView("", "");
+    }
+
+    /**
      * How a figure is edited.
      *
      * @param id its own in the act
@@ -136,14 +146,17 @@ public record PrepareView(String title, String where, String air, List<ActView> 
      * @param pins what can be told of it; none where nothing was laid out
      * @param place where it is flown, or null if that is not known
      * @param shape what is flown in it
+     * @param written what its pilot wrote of it
      */
     public record FigureEdit(
             String id,
             boolean isTransit,
             List<PinView> pins,
             @Nullable PlaceNow place,
-            ShapeView shape) {
-        public static final FigureEdit NONE = new FigureEdit("", false, List.of(), null, ShapeView.NONE);
+            ShapeView shape,
+            WrittenView written) {
+        public static final FigureEdit NONE =
+                new FigureEdit("", false, List.of(), null, ShapeView.NONE, WrittenView.NONE);
 
         public FigureEdit {
             pins = List.copyOf(pins);
@@ -151,7 +164,7 @@ public record PrepareView(String title, String where, String air, List<ActView> 
 
         /** The same with a shape of its own. */
         public FigureEdit shaped(Shape own) {
-            return new FigureEdit(id, isTransit, pins, place, new ShapeView(true, own, ""));
+            return new FigureEdit(id, isTransit, pins, place, new ShapeView(true, own, ""), written);
         }
     }
 

@@ -1,5 +1,6 @@
 package crowdline.console.prepare.glance;
 
+import crowdline.console.paint.Mark;
 import crowdline.console.prepare.glance.PrepareView.ActView;
 import crowdline.console.prepare.glance.PrepareView.FigureEdit;
 import crowdline.console.prepare.glance.PrepareView.FigureView;
@@ -79,9 +80,13 @@ public final class ReadIn {
                                 p.field(),
                                 measures.shown(p.told(), p.field().dimension()),
                                 measures.shown(p.value(), p.field().dimension()),
-                                p.mark()))
+                                new Mark(
+                                        p.mark().form(),
+                                        p.mark().tone(),
+                                        measures.told(p.mark().word()))))
                         .toList(),
                 edit.place(),
-                edit.shape());
+                edit.shape(),
+                edit.written());
     }
 }

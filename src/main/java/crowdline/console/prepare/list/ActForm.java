@@ -29,6 +29,7 @@ final class ActForm extends JPanel {
     private final Fields fields = new Fields();
     private final JComboBox<String> kind = fields.choice("Kind of aircraft", List.of(WHICH));
     private final JTextField performer = fields.line("Who flies");
+    private final JTextField aircraft = fields.line("What the aircraft is called; empty, by its kind");
     private final JTextField title = fields.line("How the act is announced");
     private final JTextField slot = fields.line("When it begins, such as 14:30");
     private final JTextField minutes = fields.line("How many minutes; empty, they follow from the list");
@@ -41,6 +42,8 @@ final class ActForm extends JPanel {
     private String flown = "";
     /** Who the list said flies it, as long as nobody has typed another. */
     private String named = "";
+    /** What the list said it is called, as long as nobody has typed another name. */
+    private String called = "";
     /** The minutes that were offered, as long as nobody has typed others. */
     private String counted = MINUTES;
 
@@ -83,6 +86,12 @@ final class ActForm extends JPanel {
             named = Objects.requireNonNullElse(said.pilot(), "");
             performer.setText(named);
         }
+        if (aircraft.getText().strip().equals(called)) {
+            called = Optional.ofNullable(said.aircraft())
+                    .filter(name -> host.get().kinds().find(name).isEmpty())
+                    .orElse("");
+            aircraft.setText(called);
+        }
         if (minutes.getText().strip().equals(counted)) {
             counted = !isListed ? MINUTES : said.minutes() == null ? "" : Numbers.text(said.minutes());
             minutes.setText(counted);
@@ -100,6 +109,8 @@ final class ActForm extends JPanel {
     void clear() {
         title.setText("");
         performer.setText("");
+        aircraft.setText("");
+        called = "";
         counted = MINUTES;
         minutes.setText(counted);
         kind.setSelectedIndex(0);
@@ -130,8 +141,8 @@ final class ActForm extends JPanel {
 
     /** What is wanted; empty while something is missing. */
     Optional<AddAct.Wanted> wanted() {
-        return kind().flatMap(
-                        k -> slot().map(at -> new AddAct.Wanted(k, null, title.getText(), performer.getText(), at)));
+        return kind().flatMap(k -> slot().map(at ->
+                new AddAct.Wanted(k, null, title.getText(), performer.getText(), aircraft.getText(), at)));
     }
 
     /** Minutes as typed, above 0; empty if that is no such number. */
@@ -159,16 +170,19 @@ final class ActForm extends JPanel {
 
     public void wear(Appearance worn) {
         removeAll();
-        setLayout(new MigLayout(
-                "insets 0, gap " + worn.room(12) + " 0, wrap 5",
-                "[0:0:,grow 30,fill][0:0:,grow 24,fill][0:0:,grow 26,fill][0:0:,grow 10,fill][0:0:,grow 10,fill]"));
+        setLayout(
+                new MigLayout(
+                        "insets 0, gap " + worn.room(12) + " 0, wrap 6",
+                        "[0:0:,grow 24,fill][0:0:,grow 20,fill][0:0:,grow 18,fill][0:0:,grow 18,fill][0:0:,grow 9,fill][0:0:,grow 11,fill]"));
         fields.wear(worn);
         add(fields.over(kind, "What flies it"), "wmin 0");
+        add(fields.over(aircraft, "It is called"), "wmin 0");
         add(fields.over(performer, "Who flies"), "wmin 0");
         add(fields.over(title, "Announced as"), "wmin 0");
         add(fields.over(slot, "Begins"), "wmin 0");
         add(fields.over(minutes, "Minutes"), "wmin 0");
         add(kind, "wmin 0");
+        add(aircraft, "wmin 0");
         add(performer, "wmin 0");
         add(title, "wmin 0");
         add(slot, "wmin 0");
