@@ -77,7 +77,7 @@ final class Bins {
     final double[] startMps;
 
     final double[] endMps;
-    /** Of each figure that is such a way, what it keeps to; null of all others. */
+    /** Of each bin of such a way, what it keeps to about then; null of all others. */
     private final @Nullable Way[] ways;
 
     /** Of each figure, whether it only turns the aircraft round in nearly level flight, in whatever room that takes. */
@@ -109,7 +109,7 @@ final class Bins {
         round = new boolean[figures];
         startMps = new double[figures];
         endMps = new double[figures];
-        ways = new Way[figures];
+        ways = new Way[size];
         speeds(flown, flight.samples());
         PredictedPath path = new PredictedPath(flight.samples());
         for (int f = 0; f < figures; f++) {
@@ -118,7 +118,7 @@ final class Bins {
         for (int f = 0; f + 1 < figures; f++) {
             if (timed[first[f]] && !timed[first[f + 1]]) {
                 lead(f);
-            } else if (way(f) != null) {
+            } else if (isWay(f)) {
                 leadFrom[f] = Math.max(first[f + 1] - (int) Math.round(LEAD_S / WIDTH_S), half(f));
                 endsAtPlace(f);
             }
@@ -222,7 +222,9 @@ final class Bins {
         }
         round[f] = !timed[first[f]] && turnsRound(f);
         if (!timed[first[f]] && ((round[f] && turnsBack(f)) || leadsOn(flown))) {
-            ways[f] = Way.of(this, f);
+            for (int i = first[f]; i < first[f + 1]; i++) {
+                ways[i] = Way.around(this, i);
+            }
         }
     }
 
@@ -237,10 +239,15 @@ final class Bins {
                         .allMatch(e -> e.element() instanceof Element.Run || e.element() instanceof Element.Reposition);
     }
 
-    /** What a figure keeps to that only leads from one to the next; null of all others. */
+    /** Whether a figure only leads from one to the next. */
+    boolean isWay(int f) {
+        return ways[first[f]] != null;
+    }
+
+    /** What such a figure keeps to about the time of one of its bins; null of all others. */
     @Nullable
-    Way way(int f) {
-        return ways[f];
+    Way way(int bin) {
+        return ways[bin];
     }
 
     /** Marks the straight bins up to the end of a line; a line of no length has one, for it may be needed after all. */

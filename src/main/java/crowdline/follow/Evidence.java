@@ -205,7 +205,7 @@ final class Evidence {
                 }
                 if (!looked) {
                     fit.look(bin, sign, seen, power);
-                    Way way = bins.way(f);
+                    Way way = bins.way(bin);
                     if (way != null) {
                         fit.onAnyPath(way, bins.isLead(bin));
                     }

@@ -148,7 +148,7 @@ final class Fit {
         this.bins = bins;
         double lowest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < bins.size; i++) {
-            boolean shown = !bins.timed[i] && bins.way(bins.figure[i]) == null;
+            boolean shown = !bins.timed[i] && !bins.isWay(bins.figure[i]);
             lowest = shown ? Math.min(lowest, bins.zM[i]) : lowest;
         }
         lowestM = lowest;
@@ -190,7 +190,7 @@ final class Fit {
         speed2 = SPEED_MPS * SPEED_MPS + SPEED_SHARE * SPEED_SHARE * bins.squareOfSpeed(bin);
         common = place(RANGE_ALONG_M, PLANNED_ALONG_M, offM[0])
                 * place(RANGE_AWAY_M, AWAY_M, seen.awayM() - bins.yM[bin]);
-        Way way = bins.way(bins.figure[bin]);
+        Way way = bins.way(bin);
         double lowest = way == null ? lowestM : Math.min(lowestM, way.lowestM());
         tooLow = seen.heightM() < lowest - LOWER_M;
         mayBeLow = tooLow && seen.hasSpeeds() && isFast(seen);
@@ -230,7 +230,7 @@ final class Fit {
     /** How fast an aircraft beside the line in at the end of a way comes back on to it, metres a second away from the crowd. */
     private double home(int bin, Seen seen) {
         double along = Math.abs(bins.vxMps[bin]);
-        boolean lineIn = bins.way(bins.figure[bin]) != null
+        boolean lineIn = bins.isWay(bins.figure[bin])
                 && bins.elastic[bin]
                 && along > LINE_IN * Math.sqrt(bins.squareOfSpeed(bin));
         double most = HOME_SLOPE * along;

@@ -118,7 +118,7 @@ final class Lookout {
 
     /** @param comes chance that this is the figure which comes after what is not in the plan */
     private void look(Belief belief, int f, double comes, List<Found> found) {
-        boolean way = bins.way(f) != null;
+        boolean way = bins.isWay(f);
         double begins = OutsidePlan.BACK_PER_S * EVERY * Bins.WIDTH_S * comes / 2;
         double enough = Math.log(LEAST / begins);
         for (int bin = bins.first[f]; bin < bins.first[f + 1]; bin += EVERY) {

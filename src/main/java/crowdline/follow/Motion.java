@@ -209,7 +209,7 @@ final class Motion {
 
     /** A share comes to the last part of its figure, or is at the next one already. */
     private void end(Belief to, int lane, int f, double share) {
-        boolean wayNext = f + 1 < bins.figures && bins.way(f + 1) != null;
+        boolean wayNext = f + 1 < bins.figures && bins.isWay(f + 1);
         double byItsEnd = !bins.timed[bins.first[f]] ? BY_ITS_END : wayNext ? 1 : TIMED_BY_ITS_END;
         to.add(lane, bins.leadFrom[f], here, share * byItsEnd);
         put(to, lane, f, bins.first[f + 1], here, share * (1 - byItsEnd));

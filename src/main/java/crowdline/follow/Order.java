@@ -223,7 +223,7 @@ final class Order {
     }
 
     private boolean isWay(int f) {
-        return bins.way(f) != null;
+        return bins.isWay(f);
     }
 
     private boolean leftOut(int f) {

@@ -127,7 +127,7 @@ final class PathSoFar {
         scratch.chance[0] = 1;
         System.arraycopy(offsets.parts, 0, scratch.cells, 0, Moments.WIDTH);
         fit.look(bin, direction == 0 ? 1 : -1, seen, Evidence.power(sinceS));
-        Way way = bins.way(bins.figure[bin]);
+        Way way = bins.way(bin);
         if (way != null) {
             fit.onAnyPath(way, bins.isLead(bin));
         }

@@ -67,6 +67,6 @@ final class PhaseGain {
     /** Chances of gaining 0, 1, 2 and more bins from a bin in a lane. */
     double[] of(int lane, int bin) {
         int k = lane % Lanes.TEMPOS * bins.figures + bins.figure[bin];
-        return kernels[bins.elastic[bin] || bins.way(bins.figure[bin]) != null ? 2 * k + 1 : 2 * k];
+        return kernels[bins.elastic[bin] || bins.isWay(bins.figure[bin]) ? 2 * k + 1 : 2 * k];
     }
 }

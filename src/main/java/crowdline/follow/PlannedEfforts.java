@@ -54,7 +54,7 @@ final class PlannedEfforts {
             }
             Effort effort = recent.add(i * Bins.WIDTH_S, bins.vxMps[i], bins.vyMps[i], bins.vzMps[i], bins.yM[i]);
             if (effort != null && i % aSecond == 0) {
-                planned.add(new Stretch(effort, bins.way(bins.figure[i]) != null));
+                planned.add(new Stretch(effort, bins.isWay(bins.figure[i])));
             }
         }
     }

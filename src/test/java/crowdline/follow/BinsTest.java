@@ -53,7 +53,7 @@ class BinsTest {
     void wayEndsWhereTheNextFigureBeginsHoweverLongItTakes() throws ShowFileException {
         Bins act = FollowTrial.display("arranged/flights-for-the-trial").plan.bins;
         for (int f = 0; f + 1 < act.figures; f++) {
-            if (act.way(f) != null) {
+            if (act.isWay(f)) {
                 int end = act.first[f + 1];
                 assertThat(act.lineEnd[end - 1]).isEqualTo(end);
                 assertThat(act.toHeight[end - 1]).isFalse();

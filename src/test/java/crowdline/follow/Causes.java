@@ -144,7 +144,7 @@ final class Causes {
     }
 
     private static boolean leads(FollowPlan plan, int f) {
-        return f >= 0 && plan.bins.way(f) != null;
+        return f >= 0 && plan.bins.isWay(f);
     }
 
     private static String called(FollowPlan plan, int f) {

@@ -86,7 +86,7 @@ final class Display {
     /** The figures that the follower takes for one, however they are called. */
     Set<Integer> ways() {
         return IntStream.range(0, size())
-                .filter(f -> plan.bins.way(f) != null)
+                .filter(f -> plan.bins.isWay(f))
                 .boxed()
                 .collect(Collectors.toSet());
     }

@@ -314,7 +314,7 @@ class FitTest {
     void whoIsBesideTheLineInComesBackOnToIt() throws Exception {
         Bins monoplane = FollowTrial.display("wrackenholt/quickthorn-solo").plan.bins;
         int end = monoplane.first[8] - 10;
-        assertThat(monoplane.way(7)).isNotNull();
+        assertThat(monoplane.isWay(7)).isTrue();
         double onLine = comesIn(monoplane, end, 0, 0);
         assertThat(comesIn(monoplane, end, 120, -15) / comesIn(monoplane, end, 120, 15))
                 .isGreaterThan(10);

@@ -127,7 +127,7 @@ class LookoutTest {
     void wayIsFoundByItsPathAlone() throws ShowFileException {
         Bins solo = FollowTrial.display("jackanapes-solo").plan.bins;
         int way = IntStream.range(2, solo.figures)
-                .filter(f -> solo.way(f) != null && solo.length(f) > 120)
+                .filter(f -> solo.isWay(f) && solo.length(f) > 120)
                 .findFirst()
                 .orElseThrow();
         assertThat(seenFor20S(solo, way, 0)).isPositive();

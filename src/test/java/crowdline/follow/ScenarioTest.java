@@ -107,7 +107,7 @@ class ScenarioTest {
                     at++;
                 }
                 Truth.Flown next = truth.flown.get(at);
-                if (bins.way(next.figure()) != null) {
+                if (bins.isWay(next.figure())) {
                     continue;
                 }
                 int bin = bins.first[next.figure()];

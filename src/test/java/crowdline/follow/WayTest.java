@@ -3,6 +3,8 @@ package crowdline.follow;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Objects;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class WayTest {
@@ -50,13 +52,34 @@ class WayTest {
         assertThat(way.fit(new Seen(0, 0, 320, nan, nan, nan, 1, 1), false, 0)).isCloseTo(3000, within(1e-9));
     }
 
+    /** Else a dive back from a kilometre up explains any level flight below it, for as long as that takes. */
+    @Test
+    void wayKeepsToWhatIsPlannedAboutThen() throws Exception {
+        Bins jet = FollowTrial.display("arranged/pilot-three-jet-trainer").plan.bins;
+        int dive = IntStream.range(0, jet.figures)
+                .filter(jet::isWay)
+                .filter(f -> jet.zM[jet.first[f]] - jet.zM[jet.first[f + 1] - 1] > 1000)
+                .findFirst()
+                .orElseThrow();
+        int first = jet.first[dive];
+        int last = jet.first[dive + 1] - 1;
+        Seen high = seen(jet.zM[first], Math.sqrt(jet.squareOfSpeed(first)), 0);
+        Seen low = seen(jet.zM[last], Math.sqrt(jet.squareOfSpeed(last)), 0);
+        Way begins = Objects.requireNonNull(jet.way(first));
+        Way ends = Objects.requireNonNull(jet.way(last));
+        assertThat(begins.fit(high, false, 0)).isCloseTo(3000, within(1e-9));
+        assertThat(begins.fit(low, false, 0)).as("low already").isLessThan(60);
+        assertThat(ends.fit(low, false, 0)).isCloseTo(3000, within(1e-9));
+        assertThat(ends.fit(high, false, 0)).as("high still").isLessThan(60);
+    }
+
     @Test
     void turnsBackAreWaysAndFiguresAreNot() throws Exception {
         FollowPlan jet = FollowTrial.display("arranged/pilot-three-jet-trainer").plan;
         for (int f = 0; f < jet.size(); f++) {
             boolean leads =
                     jet.name(f).startsWith("turning back") || jet.name(f).equals("running in");
-            assertThat(jet.bins.way(f) != null).as(jet.name(f)).isEqualTo(leads);
+            assertThat(jet.bins.isWay(f)).as(jet.name(f)).isEqualTo(leads);
         }
     }
 }
