@@ -48,12 +48,14 @@ public final class FlownCheck {
     private static final double HIGHEST_ENTRY_FT = 12_000;
 
     private final Show show;
+    private final Catalogue catalogue;
     private final BiFunction<Act, Variant, Flight> flights;
     /** Two variants that fly one figure alike say it once. */
     private final Set<Finding> found = new LinkedHashSet<>();
 
-    private FlownCheck(Show show, BiFunction<Act, Variant, Flight> flights) {
+    private FlownCheck(Show show, Catalogue catalogue, BiFunction<Act, Variant, Flight> flights) {
         this.show = show;
+        this.catalogue = catalogue;
         this.flights = flights;
     }
 
@@ -61,7 +63,8 @@ public final class FlownCheck {
     public static List<Finding> of(Show show, Catalogue catalogue) {
         List<Finding> all = new ArrayList<>(ShowRules.check(show, catalogue));
         FlownCheck check =
-                new FlownCheck(show, (act, variant) -> new Predictor(show, catalogue, act, variant).predict());
+                new FlownCheck(
+                show, catalogue, (act, variant) -> new Predictor(show, catalogue, act, variant).predict());
         check.everyVariant((act, variant, flight, path) -> {
             check.predicted(act, flight, path);
             check.slips(act, variant, flight, path);
@@ -76,6 +79,7 @@ public final class FlownCheck {
         Show show = loaded.show();
         FlownCheck check = new FlownCheck(
                 show,
+                loaded.catalogue(),
                 (act, variant) -> show.act(act.id()).filter(act::equals).isPresent()
                         ? loaded.prediction(act.id(), variant.name())
                                 .orElseThrow()
@@ -132,7 +136,7 @@ public final class FlownCheck {
     private void slips(Act act, Variant variant, Flight flight, String path) {
         LaidOutCheck.of(act, flight, path).ifPresent(found::add);
         ToldTimesCheck.of(act, flight, path).ifPresent(found::add);
-        found.addAll(ToldNotFlown.of(act, flight, id -> path(act, id, path)));
+        found.addAll(ToldNotFlown.of(act, flight, catalogue, id -> path(act, id, path)));
         if (isBelowGround(flight)) {
             entry(act, variant, flight, path + ".entry.heightFt");
         }

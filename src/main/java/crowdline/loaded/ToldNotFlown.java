@@ -4,6 +4,7 @@ import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
 import crowdline.loaded.ActOrigins.What;
 import crowdline.show.Act;
+import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
 import crowdline.show.check.Severity;
 import crowdline.show.figure.Asked;
@@ -16,11 +17,12 @@ import java.util.function.Function;
 final class ToldNotFlown {
     static final String NUMBER = "told-not-kept";
     static final String PART = "written-not-drawn";
+    static final String TIMED = "not-drawn-for-this";
 
     private ToldNotFlown() {}
 
     /** @param path where a figure stands in the show */
-    static List<Finding> of(Act act, Flight flight, Function<String, String> path) {
+    static List<Finding> of(Act act, Flight flight, Catalogue catalogue, Function<String, String> path) {
         List<Finding> found = new ArrayList<>();
         for (FigureFlight flown : flight.figures()) {
             Figure figure = act.figure(flown.figureId()).orElse(null);
@@ -36,6 +38,14 @@ final class ToldNotFlown {
                                 .formatted(flown.name(), not.toldWords(), doing(not.what()), not.flownWords()),
                         path.apply(figure.id())));
             }
+            if (isOnlyTimed(figure, asked, flown, catalogue)) {
+                found.add(new Finding(
+                        Severity.WARNING,
+                        TIMED,
+                        flown.name() + " cannot be drawn for what flies this act, so only its time is known: ask whether it"
+                                + " is flown",
+                        path.apply(figure.id())));
+            }
             List<String> undrawn = Undrawn.of(asked, flown);
             if (!undrawn.isEmpty()) {
                 found.add(new Finding(
@@ -47,6 +57,17 @@ final class ToldNotFlown {
             }
         }
         return found;
+    }
+
+    /** Whether the layout would have drawn it, and found no way in which this aircraft flies it. */
+    private static boolean isOnlyTimed(Figure figure, Asked asked, FigureFlight flown, Catalogue catalogue) {
+        return !flown.simulated()
+                && figure.durationS() != null
+                && asked.seconds() == null
+                && catalogue
+                        .find(figure.figure())
+                        .filter(entry -> !entry.elements().isEmpty())
+                        .isPresent();
     }
 
     private static String doing(What what) {

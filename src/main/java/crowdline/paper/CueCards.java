@@ -11,6 +11,7 @@ import crowdline.sheet.page.Style;
 import crowdline.sheet.still.PaperStill;
 import crowdline.show.Caution;
 import crowdline.show.Performer;
+import crowdline.show.figure.Figure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +19,7 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.function.Consumer;
 
-/** Cards for the pocket: one for the start of an act, one for each figure, one for what found no place. */
+/** Cards for the pocket: one for the start of an act, one for each figure, one for what found no place; none for a way on which nothing is said. */
 final class CueCards {
     /** The least size of what is read aloud, points. */
     static final double WORDS_PT = 15;
@@ -43,12 +44,26 @@ final class CueCards {
     static List<Card> of(PaperAct act, Type type, Counting count) {
         CueCards made = new CueCards(act, type);
         made.opening();
-        for (int i = 0; i < act.times().size(); i++) {
+        for (int i = made.following(-1); i >= 0; i = made.following(i)) {
             count.is(i, act.times().size());
             made.figure(i);
         }
         made.spare();
         return made.cards;
+    }
+
+    /** The next figure with a card, from 0; -1 if there is none. A way between two figures in which nothing is said needs none. */
+    private int following(int i) {
+        for (int next = i + 1; next < act.times().size(); next++) {
+            boolean isWay = act.act()
+                    .figure(act.times().get(next).figureId())
+                    .filter(Figure::transit)
+                    .isPresent();
+            if (!isWay || !act.said(next).isEmpty()) {
+                return next;
+            }
+        }
+        return -1;
     }
 
     private void card(String name, String when, String next, String nextWhen, Consumer<Flow> filled) {
@@ -58,8 +73,10 @@ final class CueCards {
     }
 
     private void opening() {
-        String first = act.times().isEmpty() ? "" : act.name(0);
-        card(act.act().title(), "slot " + act.slot(), first, "0:00", flow -> {
+        int next = following(-1);
+        String first = next < 0 ? "" : act.name(next);
+        String from = next < 0 ? "0:00" : Said.clock(act.times().get(next).startS());
+        card(act.act().title(), "slot " + act.slot(), first, from, flow -> {
             name(flow, act.act().title(), PaperStill.NONE, "");
             act.performer().ifPresent(p -> performer(flow, p));
             flow.gap(type.pt(6));
@@ -68,7 +85,7 @@ final class CueCards {
             }
             flow.text(
                     "about",
-                    "Variant \"" + act.variant() + "\", " + RunningSheet.minutes(act.totalS()) + " in the air",
+                    "Variant “" + act.variant() + "”, " + RunningSheet.minutes(act.totalS()) + " in the air",
                     small());
             remarks(flow, act.said(-1).stream().map(p -> Said.of(act, p)).toList());
             flow.gap(type.pt(6));
@@ -92,11 +109,12 @@ final class CueCards {
     }
 
     private void figure(int i) {
-        boolean last = i + 1 == act.times().size();
-        String next = last ? "" : act.name(i + 1);
+        int after = following(i);
+        boolean last = after < 0;
+        String next = last ? "" : act.name(after);
         String when = Said.clock(act.times().get(i).startS()) + " · "
                 + Said.seconds(act.times().get(i).durationS());
-        String nextWhen = last ? "" : Said.clock(act.times().get(i + 1).startS());
+        String nextWhen = last ? "" : Said.clock(act.times().get(after).startS());
         card(act.name(i), when, next, nextWhen, flow -> {
             name(flow, act.name(i), act.still(i), act.sayIt(i));
             String look = act.look(i);
@@ -151,7 +169,7 @@ final class CueCards {
             double aside = type.pt(44);
             String head = said.word()
                     + (said.when().isEmpty() ? "" : " · " + said.when())
-                    + (said.note().isEmpty() ? "" : " · " + said.note());
+                    + (said.noteOfDraft().isEmpty() ? "" : " · " + said.noteOfDraft());
             flow.row(
                     new Cell("kind " + said.id(), 0, width - aside, head, label()).with(said.sign()),
                     new Cell("seconds " + said.id(), width - aside, aside, said.seconds(), seconds()).ending());

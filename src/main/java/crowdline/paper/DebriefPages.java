@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
 /** What was flown and said, against the plan. */
 final class DebriefPages {
     /** Where each column of the figures ends, as a share of the width; the name takes what is between the first and these. */
-    private static final double[] ENDS = {0.085, 0.165, 0.265, 0.65, 0.745, 0.84, 1};
+    private static final double[] ENDS = {0.085, 0.165, 0.265, 0.59, 0.685, 0.78, 1};
 
     private final Debrief debrief;
     private final Wanted.Flown flown;
@@ -185,7 +185,7 @@ final class DebriefPages {
 
     private void figureHead() {
         flow.row(cells(
-                "head", type.label(), "planned", "began", "late", "figure", "planned", "flown", "differs", false));
+                "head", type.label(), "due", "began", "late", "figure", "planned", "flown", "differs", false));
         flow.rule(Type.ACCENT, 0.8);
     }
 

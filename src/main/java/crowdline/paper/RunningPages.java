@@ -12,36 +12,69 @@ import crowdline.sheet.page.Lines;
 import crowdline.sheet.page.Pages;
 import crowdline.sheet.page.PaperSize;
 import crowdline.sheet.page.Style;
+import crowdline.show.figure.Figure;
 import crowdline.timing.FigureTime;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** An act on A4: its picture, then what is flown and said, by the second. */
 final class RunningPages {
+    /** Gaps, of what they usually are, that may save a page with a line or two on it. */
+    private static final List<Double> TIGHTER = List.of(0.75, 0.5);
+
+    private static final String GONE_OVER = "gone over";
+
     private final PaperAct act;
     private final Type type;
     private final Measures measures;
     private final Flow flow = new Flow(PaperSize.A4, page -> PageFrame.room());
+    /** How wide gaps are, of what they usually are. */
+    private final double gaps;
+    /** Whether most of it is a first draft: then what is none is marked, and not every line. */
+    private final boolean mostlyDrafts;
 
-    private RunningPages(PaperAct act, Wanted wanted) {
+    private final boolean allDrafts;
+
+    private RunningPages(PaperAct act, Wanted wanted, double gaps) {
+        this.gaps = gaps;
         this.act = act;
         type = wanted.type();
         measures = wanted.measures();
+        List<Boolean> drafts = IntStream.range(-1, act.times().size())
+                .mapToObj(act::said)
+                .flatMap(List::stream)
+                .map(placed -> Said.of(act, placed).draft())
+                .toList();
+        allDrafts = !drafts.isEmpty() && !drafts.contains(false);
+        mostlyDrafts = drafts.stream().filter(draft -> draft).count() > drafts.size() / 2;
     }
 
     static Pages of(String title, List<PaperAct> acts, Wanted wanted, Counting count) {
         Pages all = new Pages(title, List.of(), List.of());
         for (PaperAct act : acts) {
-            RunningPages made = new RunningPages(act, wanted);
-            made.head();
-            for (int i = 0; i < act.times().size(); i++) {
-                count.is(i, act.times().size());
-                made.figure(i);
+            Pages made = laid(title, act, wanted, 1, count);
+            for (double gaps : TIGHTER) {
+                Pages tighter = made.pages().size() == 1 ? made : laid(title, act, wanted, gaps, Counting.UNHEARD);
+                if (tighter.pages().size() < made.pages().size()) {
+                    made = tighter;
+                    break;
+                }
             }
-            made.left();
-            String sheet = "Running sheet · " + act.act().title();
-            all = all.with(made.flow.pages(title, new PageFrame(act.show().title(), sheet, true)));
+            all = all.with(made);
         }
         return all;
+    }
+
+    private static Pages laid(String title, PaperAct act, Wanted wanted, double gaps, Counting count) {
+        RunningPages made = new RunningPages(act, wanted, gaps);
+        made.head();
+        for (int i = 0; i < act.times().size(); i++) {
+            count.is(i, act.times().size());
+            made.figure(i);
+        }
+        made.left();
+        String sheet = "Running sheet · " + act.act().title();
+        return made.flow.pages(title, new PageFrame(act.show().title(), sheet, true));
     }
 
     private void head() {
@@ -51,15 +84,27 @@ final class RunningPages {
         flow.text(
                 "about",
                 act.pilot() + ", " + act.aircraft() + ". Slot " + act.slot() + ". Variant “" + act.variant() + "”, "
-                        + RunningSheet.minutes(act.totalS()) + ".",
+                        + RunningSheet.minutes(act.totalS()) + "."
+                        + drafts(),
                 type.words());
-        ActSketch sketch = new ActSketch(act.flight(), flow.room().width(), measures);
+        ActSketch sketch = new ActSketch(
+                act.flight(), i -> !isWay(act.flight().figures().get(i).figureId()), flow.room().width(), measures);
         if (!sketch.isEmpty()) {
             flow.gap(8);
             flow.picture("act", 0, flow.room().width(), sketch.heightPt(), a -> sketch.inks(a.x(), a.y()));
         }
         flow.gap(10);
         before();
+    }
+
+    private String drafts() {
+        return allDrafts
+                ? " All that is said is a first draft."
+                : mostlyDrafts ? " What is not marked “" + GONE_OVER + "” is a first draft." : "";
+    }
+
+    private boolean isWay(String figureId) {
+        return act.act().figure(figureId).filter(Figure::transit).isPresent();
     }
 
     private void before() {
@@ -73,11 +118,11 @@ final class RunningPages {
 
     private void figure(int i) {
         FigureTime time = act.times().get(i);
-        flow.gap(type.pt(7));
+        flow.gap(type.pt(7) * gaps);
         flow.keep(type.name().leadingPt() + 2 * type.words().leadingPt() + 8);
         flow.bookmark((i + 1) + " " + act.name(i), 1);
         flow.rule(Type.RULE, 0.6);
-        flow.gap(type.pt(4));
+        flow.gap(type.pt(4) * gaps);
         double width = flow.room().width();
         double aside = type.pt(96);
         String lasts = Said.seconds(time.durationS()) + range(time);
@@ -108,7 +153,7 @@ final class RunningPages {
     }
 
     private void said(Said said) {
-        flow.gap(type.pt(3));
+        flow.gap(type.pt(3) * gaps);
         double width = flow.room().width();
         double kind = type.pt(84);
         double aside = type.pt(34);
@@ -116,7 +161,8 @@ final class RunningPages {
         double wordsWide = width - x - kind - aside - 6;
         flow.keep(Lines.of(said.words(), type.words(), wordsWide).size()
                 * type.words().leadingPt());
-        String note = said.note().isEmpty() ? "" : "\n" + said.note();
+        String more = !mostlyDrafts ? said.noteOfDraft() : said.draft() ? said.note() : said.note(GONE_OVER);
+        String note = more.isEmpty() ? "" : "\n" + more;
         flow.row(
                 new Cell("at " + said.id(), 0, x - 6, said.when(), type.small()),
                 new Cell("kind " + said.id(), x, kind - 8, said.word() + note, type.label()).with(said.sign()),

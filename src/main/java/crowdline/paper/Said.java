@@ -18,8 +18,9 @@ import java.util.stream.Stream;
  * @param when it is to be said, or empty if nobody knows
  * @param seconds what it takes
  * @param note what else is to be known of it, or empty
+ * @param draft whether nobody has gone over it yet
  */
-record Said(String id, RemarkKind kind, String when, String seconds, String note, String words) {
+record Said(String id, RemarkKind kind, String when, String seconds, String note, boolean draft, String words) {
 
     static Said of(PaperAct act, Placed placed) {
         Remark remark = act.lookup().remark(placed.remarkId()).orElseThrow();
@@ -29,6 +30,7 @@ record Said(String id, RemarkKind kind, String when, String seconds, String note
                 clock(placed.startS()),
                 seconds(placed.endS() - placed.startS()),
                 note(act, remark, placed.tight()),
+                remark.draft(),
                 remark.words(placed.form() == RemarkForm.SHORT));
     }
 
@@ -40,14 +42,27 @@ record Said(String id, RemarkKind kind, String when, String seconds, String note
                 "",
                 seconds(act.lookup().time(remark, false).seconds()),
                 note(act, remark, false),
+                remark.draft(),
                 remark.text());
     }
 
-    /** Who says it if it is not whoever reads the paper, whether it just fits, and whether it is a draft. */
+    /** Who says it if it is not whoever reads the paper, and whether it just fits. */
     private static String note(PaperAct act, Remark remark, boolean tight) {
-        return Stream.of(act.lookup().other(remark).orElse(""), tight ? "just fits" : "", remark.draft() ? "draft" : "")
-                .filter(part -> !part.isEmpty())
-                .collect(Collectors.joining(", "));
+        return joined(act.lookup().other(remark).orElse(""), tight ? "just fits" : "");
+    }
+
+    /** The note, and whether it is a draft. */
+    String noteOfDraft() {
+        return note(draft ? "draft" : "");
+    }
+
+    /** The note, and one thing more. */
+    String note(String more) {
+        return joined(note, more);
+    }
+
+    private static String joined(String first, String second) {
+        return Stream.of(first, second).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
     }
 
     /** Seconds from the start of the act, such as 1:07, or −0:10 before it. */

@@ -94,7 +94,7 @@ public final class DebriefSheet {
                 + (endS == null ? ", still in the air. " : " to " + Hour.toTheSecond(hour.apply(endS)) + ". ")
                 + total(run));
         lines.add("");
-        lines.add(row("planned", "began", "late", "figure", "planned", "flown", "differs"));
+        lines.add(row("due", "began", "late", "figure", "planned", "flown", "differs"));
         run.figures().forEach(f -> lines.add(row(f)));
         run.offPlan()
                 .forEach(o -> lines.add("Off the plan from " + RunningSheet.minutes(o.fromS()) + " to "

@@ -5,6 +5,7 @@ import crowdline.sight.PathView;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 
 /**
  * Finds a place for the number of each stretch near its middle, where it covers neither another number nor, if that can
@@ -68,6 +69,18 @@ public final class NumberPlaces {
             double radius,
             Bounds bounds,
             List<Bounds> taken) {
+        return find(stretches, frame, view, radius, bounds, taken, i -> true);
+    }
+
+    /** The same for those that have a number. */
+    static List<Place> find(
+            List<List<Vec>> stretches,
+            PathFrame frame,
+            PathView view,
+            double radius,
+            Bounds bounds,
+            List<Bounds> taken,
+            IntPredicate isNumbered) {
         NumberPlaces search = new NumberPlaces(frame, view, radius, bounds, taken);
         for (List<Vec> stretch : stretches) {
             // Every third sample is closer than a number is wide.
@@ -77,7 +90,7 @@ public final class NumberPlaces {
         }
         for (int i = 0; i < stretches.size(); i++) {
             List<Vec> own = stretches.get(i);
-            if (!own.isEmpty()) {
+            if (!own.isEmpty() && isNumbered.test(i)) {
                 search.place(i, search.at(own.get(own.size() / 2))).ifPresent(search.placed::add);
             }
         }

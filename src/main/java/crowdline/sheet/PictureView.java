@@ -13,6 +13,7 @@ import crowdline.sight.PathExtent;
 import crowdline.sight.PathView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.IntUnaryOperator;
 
@@ -157,13 +158,18 @@ final class PictureView {
 
     /** Every stretch, then the numbers over them. */
     void path(Track track) {
+        path(track, i -> true);
+    }
+
+    /** @param isNumbered whether a stretch has a number, from 0 */
+    void path(Track track, IntPredicate isNumbered) {
         List<List<Vec>> stretches =
                 track.stretches().stream().map(Track.Stretch::places).toList();
         for (int i = 0; i < stretches.size(); i++) {
             stretch(i, stretches.get(i));
         }
         NumberPlaces.Bounds bounds = new NumberPlaces.Bounds(x, y, width, height);
-        for (NumberPlaces.Place place : NumberPlaces.find(stretches, frame, view, NUMBER_PX, bounds, taken)) {
+        for (NumberPlaces.Place place : NumberPlaces.find(stretches, frame, view, NUMBER_PX, bounds, taken, isNumbered)) {
             number(place);
         }
     }

@@ -170,6 +170,16 @@ class ToldNotFlownTest {
     }
 
     @Test
+    void whatTheAircraftCannotFlyIsFoundAndWhatIsNeverDrawnIsNot() {
+        Show show = Drafted.arranged(
+                        Drafted.empty(), "old trainer", "Ada Quillan", "loop\ninverted pass\nrun-in\nslow roll")
+                .show();
+        assertThat(found(show, ToldNotFlown.TIMED))
+                .containsExactly("inverted pass cannot be drawn for what flies this act, so only its time is known: ask"
+                        + " whether it is flown");
+    }
+
+    @Test
     void aFigureIsAskedAboutAsItsPilotCallsIt() {
         assertThat(questions(made("Tailslide\nroll off the top\nspin 2 turns\nrecover on the axis")
                         .show()))

@@ -65,7 +65,7 @@ public final class DebriefPanel extends JPanel {
         boolean grown = before == null || before.runs().size() != next.runs().size();
         title.setText(next.title());
         thanks.setText(next.thanks().word());
-        incidents.setText(String.join("\n", next.incidents()));
+        sayIncidents();
         changes.clear();
         next.changes().forEach(changes::addElement);
         runs.clear();
@@ -79,6 +79,16 @@ public final class DebriefPanel extends JPanel {
         if (before == null || before.empty().isEmpty() != next.empty().isEmpty()) {
             wear(appearance);
         }
+    }
+
+    /** Each on a line; where type is large only how many, or there would be no room for what to change. */
+    private void sayIncidents() {
+        DebriefView shown = view;
+        java.util.List<String> all = shown == null ? java.util.List.of() : shown.incidents();
+        String lines = String.join("\n", all);
+        boolean isBrief = isLarge(appearance) && all.size() > 1;
+        incidents.setText(isBrief ? "Incident page: " + all.size() + " times" : lines);
+        incidents.setToolTipText(isBrief ? PlainText.tip(lines) : null);
     }
 
     /** The act chosen, or −1 if none was flown. */
@@ -111,6 +121,7 @@ public final class DebriefPanel extends JPanel {
         String gap = worn.room(16);
         setBackground(worn.palette().ground());
         fonts(worn);
+        sayIncidents();
         DebriefView shown = view;
         if (shown != null && !shown.empty().isEmpty()) {
             setLayout(new MigLayout(
@@ -161,8 +172,8 @@ public final class DebriefPanel extends JPanel {
         JPanel left = new JPanel(new MigLayout(
                 "insets 0, gap 0px " + worn.room(4),
                 "[0:0:,grow,fill]",
-                "[]" + between + "[" + worn.room(66) + ":" + worn.room(66) + ":,grow 36,fill]" + between + "[][]"
-                        + between + "[][" + worn.room(66) + ":" + worn.room(66) + ":,grow 64,fill]"));
+                "[]" + between + "[" + worn.room(80) + ":" + worn.room(80) + ":,grow 36,fill]" + between + "[][]"
+                        + between + "[][" + worn.room(96) + ":" + worn.room(96) + ":,grow 64,fill]"));
         JLabel change = new JLabel("What to change");
         change.setFont(worn.strong(TextRole.BODY));
         left.add(title, "wmin 0, wrap");

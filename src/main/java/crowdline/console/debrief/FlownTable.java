@@ -17,7 +17,7 @@ import javax.swing.table.TableColumn;
 
 /** The figures of a run, planned and flown. */
 final class FlownTable extends JTable {
-    private static final String[] TITLES = {"Figure", "Planned", "Began", "Late", "Planned s", "Flown s", "Differs"};
+    private static final String[] TITLES = {"Figure", "Due", "Began", "Late", "Planned s", "Flown s", "Differs"};
     private static final int[] WIDTHS_PX = {240, 70, 66, 76, 82, 76, 130};
 
     /** What a cell keeps free beside its words. */

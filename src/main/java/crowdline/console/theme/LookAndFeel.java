@@ -41,7 +41,7 @@ public final class LookAndFeel {
         // What the library takes instead can hardly be told from the rows beside it.
         defaults.put("@selectionInactiveBackground", hex(palette.rowAside()));
         defaults.put(
-                "@selectionInactiveForeground", hex(appearance.theme().dark() ? palette.onChosen() : palette.text()));
+                "@selectionInactiveForeground", hex(palette.onChosen()));
         defaults.put("@disabledForeground", hex(palette.soft()));
         for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
             defaults.put(kind + "selectedBackground", hex(palette.chosen()));

@@ -27,7 +27,8 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Lays an act out again: each variant, with a figure that two of them fly drawn as in the first. Ids and what is said stay
+ * Lays an act out again: each variant, with a figure that two of them fly drawn as in the first; two that fly the same figures
+ * fly all of it alike. Ids and what is said stay
  * with the figures, and with the transits as far as they stay; what was said in a transit that is gone goes to the act. An
  * act in which nothing was laid out is left as it was typed.
  */
@@ -151,6 +152,15 @@ final class Relaying {
                     asked.add(done.getOrDefault(figure.id(), figure));
                 }
             }
+            List<String> ids = asked.stream().map(Figure::id).toList();
+            Variant same = variants.stream()
+                    .filter(other -> flies(other).equals(ids))
+                    .findFirst()
+                    .orElse(null);
+            if (same != null) {
+                variants.add(variant.inOrder(same.order()).from(same.entry()));
+                return;
+            }
             Arranged arranged = arranger.flown(
                     asked,
                     Set.copyOf(done.keySet()),
@@ -168,6 +178,16 @@ final class Relaying {
                     findings.add(finding);
                 }
             }
+        }
+
+        /** What a variant that was laid out flies between its transits. */
+        private List<String> flies(Variant laid) {
+            return laid.order().stream()
+                    .filter(id -> {
+                        Figure figure = done.get(id);
+                        return figure != null && !figure.transit();
+                    })
+                    .toList();
         }
 
         private List<String> order(String variant, List<Figure> laid) {

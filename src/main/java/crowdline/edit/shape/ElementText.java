@@ -49,7 +49,12 @@ final class ElementText {
     }
 
     private static String until(Element.Line line) {
-        String value = number(line.value());
+        // What the layout found has more places than anybody flies.
+        String value = number(
+                switch (line.until()) {
+                    case METRES, KNOTS, FEET, ALONG_M -> Math.rint(line.value());
+                    default -> line.value();
+                });
         return switch (line.until()) {
             case SECONDS -> "for " + value + " s";
             case METRES -> "for " + value + " m";
@@ -71,7 +76,7 @@ final class ElementText {
         return ElementField.word(arc.way()) + " " + far + ", "
                 + switch (arc.size()) {
                     case LOAD_G -> number(arc.value()) + " g";
-                    case RADIUS_M -> "radius " + number(arc.value()) + " m";
+                    case RADIUS_M -> "radius " + number(Math.rint(arc.value())) + " m";
                     case ROUND_FROM_G -> "round from " + number(arc.value()) + " g";
                     case TIGHTEST, USUAL, CORNER, OVER -> size(arc.size());
                 };

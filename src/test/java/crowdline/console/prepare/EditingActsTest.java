@@ -219,14 +219,22 @@ class EditingActsTest extends ActsFixture {
     void aVariantIsAddedAgreedAndRemoved() {
         button("New variant").doClick();
         assertThat(act().variants()).extracting(Variant::name).containsExactly("full", "low");
+        JTextField name = ListPageTest.find(panel, JTextField.class, "Name of the variant");
+        assertThat(name.getText()).as("the new one is chosen").isEqualTo("low");
         JTextField base = ListPageTest.find(panel, JTextField.class, "Lowest cloud base");
         base.setText("2,000 ft");
         base.postActionEvent();
-        assertThat(act().variants().get(0).minCloudBaseFt()).isEqualTo(2_000);
+        assertThat(act().variants().get(0)).satisfies(first -> {
+            assertThat(first.name()).isEqualTo("low");
+            assertThat(first.minCloudBaseFt()).isEqualTo(2_000);
+        });
+        name.setText("flat");
+        name.postActionEvent();
+        assertThat(name.getText()).as("it stays chosen under another name").isEqualTo("flat");
         button("Remove it").doClick();
-        assertThat(act().variants()).extracting(Variant::name).containsExactly("low");
+        assertThat(act().variants()).extracting(Variant::name).containsExactly("full");
         assertThat(button("Remove it").isEnabled()).isFalse();
-        assertThat(sample.editing.undo()).contains("Remove variant “full”");
+        assertThat(sample.editing.undo()).contains("Remove variant “flat”");
         assertThat(act().variants()).hasSize(2);
     }
 

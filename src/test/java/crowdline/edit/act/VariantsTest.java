@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import crowdline.flight.Predictor;
+import crowdline.list.ListReader;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
@@ -54,6 +55,37 @@ class VariantsTest {
         assertThat(act(two).variants()).extracting(Variant::name).containsExactly("full", "flat");
         assertThat(words(two)).isEqualTo(words(show));
         isSound(two);
+    }
+
+    /** A dive that is told its speed is handed on otherwise once its elements are there. */
+    @Test
+    void aNewVariantIsACopyWithItsWaysAndItsWords() throws CannotBe {
+        Show made = done(
+                Edited.empty(),
+                Edited.adding(0.5)
+                        .fromList(
+                                new ListReader(CATALOGUE)
+                                        .read("""
+                                                In from the right at 120 knots in a shallow dive, loop
+                                                Half Cuban
+                                                Barrel roll
+                                                Wing-over
+                                                Stall turn to the left
+                                                Roll off the top
+                                                Spin, two turns
+                                                Low pass
+                                                """),
+                                Edited.wanted("old trainer", "Solo")));
+        Show copied = done(made, variants.add(SOLO, "full", "low", null));
+        Variant full = act(copied).variant("full").orElseThrow();
+        Variant low = act(copied).variant("low").orElseThrow();
+        assertThat(low.order()).isEqualTo(full.order());
+        assertThat(act(copied).entry(low)).isEqualTo(act(copied).entry(full));
+        isSound(copied);
+        // What is edited in one of them stays out of the other.
+        Show less = done(copied, figures.remove(SOLO, "low", id(copied, "loop")));
+        assertThat(act(less).variant("full").orElseThrow().order()).isEqualTo(full.order());
+        isSound(less);
     }
 
     @Test

@@ -40,12 +40,14 @@ public final class ActPanel extends Tall {
     private transient Measures measures = Measures.USUAL;
     private transient @Nullable ActView act;
     private transient @Nullable VariantView variant;
+    /** Name of the variant to choose once it is there; empty for the one that is chosen. */
+    private String wanted = "";
 
     public ActPanel(Appearance appearance, Tools tools) {
         super(new BorderLayout());
         this.tools = tools;
         head = new ActHead(tools);
-        variants = new VariantBar(appearance, tools, this::choose);
+        variants = new VariantBar(appearance, tools, this::choose, this::chooseNext);
         table = new FigureTable(this::chooseFigure, this::typed);
         pins = new PinsBar(appearance, this::tell);
         detail = new FigureDetail(appearance, tools, drag -> commands().ifPresent(c -> c.drag(drag)));
@@ -69,9 +71,25 @@ public final class ActPanel extends Tall {
         }
         // The same act with other passes or words stays where it was.
         choose(next.variants().stream()
-                .filter(v -> same && chosen != null && v.name().equals(chosen.name()))
+                .filter(v -> same && v.name().equals(wanted))
                 .findFirst()
+                .or(() -> next.variants().stream()
+                        .filter(v -> same && chosen != null && v.name().equals(chosen.name()))
+                        .findFirst())
                 .orElse(next.variants().get(0)));
+        if (variant != null && variant.name().equals(wanted)) {
+            wanted = "";
+        }
+    }
+
+    /** Chooses a variant as soon as it is there. */
+    private void chooseNext(String name) {
+        ActView shown = act;
+        Optional<VariantView> there = shown == null
+                ? Optional.empty()
+                : shown.variants().stream().filter(v -> v.name().equals(name)).findFirst();
+        wanted = there.isPresent() ? "" : name;
+        there.ifPresent(this::choose);
     }
 
     /** Chooses a figure as soon as its act is shown, in whichever variant it is flown. */

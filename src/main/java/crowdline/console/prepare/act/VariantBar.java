@@ -43,18 +43,25 @@ final class VariantBar extends JPanel {
     private final JPanel variants = new JPanel();
     private final transient Tools tools;
     private final transient Consumer<VariantView> chosen;
+    private final transient Consumer<String> next;
     private transient Appearance appearance;
     private transient @Nullable ActView act;
     private transient @Nullable VariantView variant;
 
-    VariantBar(Appearance appearance, Tools tools, Consumer<VariantView> chosen) {
+    /**
+     * @param chosen told the variant that is chosen
+     * @param next told the name of one to be chosen as soon as it is there
+     */
+    VariantBar(Appearance appearance, Tools tools, Consumer<VariantView> chosen, Consumer<String> next) {
         this.appearance = appearance;
         this.tools = tools;
         Typed.into(name, this::agree);
         Typed.into(base, this::agree);
-        add.addActionListener(e -> make((a, v) -> variants().add(a.id(), v.name(), fresh(a), null)));
-        remove.addActionListener(e -> make((a, v) -> variants().remove(a.id(), v.name())));
+        add.addActionListener(e -> make(
+                (a, v) -> variants().add(a.id(), v.name(), fresh(a), null), act == null ? "" : fresh(act)));
+        remove.addActionListener(e -> make((a, v) -> variants().remove(a.id(), v.name()), ""));
         this.chosen = chosen;
+        this.next = next;
         cloudBase.getAccessibleContext().setAccessibleName("Cloud base today");
         cloudBase.addActionListener(e -> chooseByCloudBase());
         cloudBase.getDocument().addDocumentListener(new EveryLetter(this::sayCloudBase));
@@ -88,14 +95,15 @@ final class VariantBar extends JPanel {
         return tools.host().get().variants();
     }
 
-    private void make(Making making) {
+    /** @param then the name of the variant to choose once it is made; empty for the one that is chosen */
+    private void make(Making making, String then) {
         ActView shown = act;
         VariantView of = variant;
         if (shown == null || of == null || !tools.editor().isOpen()) {
             return;
         }
         try {
-            tools.editor().make(making.of(shown, of), show -> {}, () -> choose(of));
+            tools.editor().make(making.of(shown, of), show -> next.accept(then), () -> choose(of));
         } catch (CannotBe e) {
             tools.editor().refuse(e.why());
             choose(of);
@@ -126,8 +134,10 @@ final class VariantBar extends JPanel {
                 && name.getText().strip().equals(of.name())
                 && base.getText().strip().equals(shownBase(of));
         if (!same) {
-            make((a, v) -> variants()
-                    .agree(a.id(), v.name(), name.getText(), Numbers.read("The cloud base, ft", meant(base))));
+            make(
+                    (a, v) -> variants()
+                            .agree(a.id(), v.name(), name.getText(), Numbers.read("The cloud base, ft", meant(base))),
+                    name.getText().strip());
         }
     }
 

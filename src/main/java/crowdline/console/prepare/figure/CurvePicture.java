@@ -15,8 +15,14 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 
-/** Speed, height and load over a figure, one under the other, each from its least to its most. */
+/** Speed, height and load over a figure, one under the other, each from its least to its most; what hardly changes looks flat. */
 final class CurvePicture extends Painted<Curves> {
+    /** What changes by less fills less than the whole height of its picture, or three knots would look like a dive. */
+    private static final double LEAST_KT = 40;
+
+    private static final double LEAST_FT = 300;
+    private static final double LEAST_G = 2;
+
     private transient Measures measures;
 
     CurvePicture(Appearance appearance) {
@@ -64,12 +70,19 @@ final class CurvePicture extends Painted<Curves> {
             return;
         }
         double each = inner.h() / 3;
-        curve(pen, "kt", shown.kt(), "%.0f", shown, inner.top(each));
-        curve(pen, "ft", shown.ft(), "%,.0f", shown, inner.belowTop(each).top(each));
-        curve(pen, "g", shown.g(), "%+.1f", shown, inner.belowTop(2 * each));
+        curve(pen, "kt", shown.kt(), "%.0f", LEAST_KT, shown, inner.top(each));
+        curve(pen, "ft", shown.ft(), "%,.0f", LEAST_FT, shown, inner.belowTop(each).top(each));
+        curve(pen, "g", shown.g(), "%+.1f", LEAST_G, shown, inner.belowTop(2 * each));
     }
 
-    private static void curve(Pen pen, String unit, List<Double> values, String format, Curves all, Box box) {
+    /** How far a curve goes up and down its picture, from 0 to 1, where it fills no more of it than it changes. */
+    static double share(List<Double> values, double least) {
+        double spread = Collections.max(values) - Collections.min(values);
+        return Math.min(1, spread / least);
+    }
+
+    private static void curve(
+            Pen pen, String unit, List<Double> values, String format, double leastSpread, Curves all, Box box) {
         Box words = box.left(pen.px(112));
         pen.midway(
                 pen.line(
@@ -81,7 +94,7 @@ final class CurvePicture extends Painted<Curves> {
                 pen.palette().text());
         Box plot = box.rightOf(pen.px(118)).inset(0, pen.px(4));
         double least = Collections.min(values);
-        double spread = Math.max(Collections.max(values) - least, 1e-9);
+        double spread = Math.max(Collections.max(values) - least, 1e-9) / Math.max(share(values, leastSpread), 1e-9);
         double endS = all.seconds().get(all.seconds().size() - 1);
         Path2D path = new Path2D.Double();
         for (int i = 0; i < values.size(); i++) {

@@ -32,8 +32,8 @@ final class FigureCells {
         Color soft = chosen ? pen.palette().onChosen() : pen.palette().soft();
         Box inner = box.inset(pen.sizePx(TextRole.BODY) * 0.8, box.h() * 0.08);
         Box top = inner.top(inner.h() * 0.52);
-        pen.midway(pen.line(entry.name(), TextRole.BODY, true, top.left(inner.w() * 0.7)), top, text);
-        Box family = top.right(inner.w() * 0.28);
+        pen.midway(pen.line(entry.name(), TextRole.BODY, true, top.left(inner.w() * 0.56)), top, text);
+        Box family = top.right(inner.w() * 0.42);
         pen.atRight(pen.line(entry.family(), TextRole.LABEL, false, family), family, soft);
         Box bottom = inner.bottom(inner.h() * 0.42);
         pen.midway(pen.line(entry.lookFor(), TextRole.LABEL, false, bottom), bottom, soft);

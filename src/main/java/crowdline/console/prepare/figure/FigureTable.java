@@ -34,6 +34,10 @@ public final class FigureTable extends JTable {
     private final Rows rows;
     /** The figure to choose once it is there. */
     private @Nullable String wanted;
+    /** The figure that was chosen and is gone: it is chosen again if it comes back, as with undo. */
+    private String lost = "";
+    /** Whether the choice only follows what is shown. */
+    private boolean following;
 
     private transient @Nullable Appearance worn;
 
@@ -51,6 +55,7 @@ public final class FigureTable extends JTable {
         getAccessibleContext().setAccessibleName("Figures in the order flown");
         getSelectionModel().addListSelectionListener(e -> {
             if (!e.getValueIsAdjusting() && getSelectedRow() >= 0) {
+                lost = following ? lost : "";
                 chosen.accept(getSelectedRow());
             }
         });
@@ -68,7 +73,12 @@ public final class FigureTable extends JTable {
 
     /** Shows figures; the place chosen stays chosen if there is still one, and what is being typed stays. */
     public void show(List<FigureView> figures, PassesView passes) {
-        TypedCell.keep(this, row -> rows.figures.get(row).edit().id(), () -> anew(figures, passes));
+        following = true;
+        try {
+            TypedCell.keep(this, row -> rows.figures.get(row).edit().id(), () -> anew(figures, passes));
+        } finally {
+            following = false;
+        }
     }
 
     private void anew(List<FigureView> figures, PassesView passes) {
@@ -77,6 +87,7 @@ public final class FigureTable extends JTable {
                 : getSelectedRow() < 0 || getSelectedRow() >= rows.figures.size()
                         ? ""
                         : rows.figures.get(getSelectedRow()).edit().id();
+        lost = getSelectedRow() < 0 ? "" : lost;
         int chosen = Math.max(0, getSelectedRow());
         boolean columns = rows.timed() == passes.passes().isEmpty();
         rows.figures = List.copyOf(figures);
@@ -90,8 +101,11 @@ public final class FigureTable extends JTable {
             rows.fireTableDataChanged();
         }
         if (!figures.isEmpty()) {
-            boolean found = choose(before);
+            boolean isBack = wanted == null
+                    && figures.stream().anyMatch(f -> f.edit().id().equals(lost));
+            boolean found = choose(isBack ? lost : before);
             wanted = found ? null : wanted;
+            lost = isBack ? "" : found || !lost.isEmpty() ? lost : before;
             if (!found) {
                 int row = Math.min(chosen, figures.size() - 1);
                 setRowSelectionInterval(row, row);

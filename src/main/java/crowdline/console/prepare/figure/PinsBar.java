@@ -25,6 +25,7 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.SwingConstants;
 import net.miginfocom.swing.MigLayout;
 
 /** What can be told of the chosen figure: each thing with what is told or assumed, as a field and as a shape and a word. */
@@ -59,6 +60,7 @@ public final class PinsBar extends JPanel {
         worn = appearance;
         undrawn = new MarkLine("What the pilot wrote and is not drawn", appearance);
         undrawn.setVisible(false);
+        none.setVerticalAlignment(SwingConstants.TOP);
         for (PinField field : PinField.values()) {
             JComponent input = field.options().isEmpty() ? typed(field) : chosen(field);
             inputs.put(field, input);
@@ -257,9 +259,10 @@ public final class PinsBar extends JPanel {
             add(cell, "wmin 0");
         }
         if (!figure.pins().isEmpty() || figure.isTransit()) {
-            String line = "newline, spanx, split 2, hidemode 3, growx, wmin 0, h " + appearance.room(22) + "!";
-            add(written, line);
-            add(undrawn, line.replace("newline, spanx, split 2, ", ""));
+            JPanel line = new JPanel(new MigLayout("insets 0, hidemode 3", "[0:0:,grow,fill]"));
+            line.add(written, "wmin 0, h " + appearance.room(22) + "!");
+            line.add(undrawn, "cell 0 0, wmin 0, growx, h " + appearance.room(22) + "!");
+            add(line, "newline, spanx, growx, wmin 0");
         }
         revalidate();
         repaint();

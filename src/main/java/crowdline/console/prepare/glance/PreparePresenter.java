@@ -46,11 +46,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Puts a show, its prediction, its times and its findings into the words of the Prepare place. */
 public final class PreparePresenter {
+    /** As the command line has it; in the window all else stands between the marks of print. */
+    private static final Pattern QUOTED = Pattern.compile("\"([^\"]*)\"");
+
     private static final String UNKNOWN = "–";
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.UK);
 
@@ -131,7 +135,7 @@ public final class PreparePresenter {
             case WARNING -> new Mark(Form.DIAMOND, Tone.CAUTION, "Should fix");
             case NOTE -> new Mark(Form.RING, Tone.CALM, "Note");
         };
-        return new FindingView(mark, Written.begun(words), where);
+        return new FindingView(mark, QUOTED.matcher(Written.begun(words)).replaceAll("“$1”"), where);
     }
 
     private ActView act(Show show, Catalogue all, Act act) {

@@ -3,6 +3,7 @@ package crowdline.console.prepare.list;
 import crowdline.console.paint.EveryLetter;
 import crowdline.console.prepare.field.Fields;
 import crowdline.console.prepare.field.Numbers;
+import crowdline.console.prepare.field.Roomy;
 import crowdline.console.prepare.field.SlotText;
 import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;
@@ -170,11 +171,14 @@ final class ActForm extends JPanel {
 
     public void wear(Appearance worn) {
         removeAll();
-        setLayout(
-                new MigLayout(
-                        "insets 0, gap " + worn.room(12) + " 0, wrap 6",
-                        "[0:0:,grow 24,fill][0:0:,grow 20,fill][0:0:,grow 18,fill][0:0:,grow 18,fill][0:0:,grow 9,fill][0:0:,grow 11,fill]"));
         fields.wear(worn);
+        if (!Roomy.in(worn)) {
+            inTwoRows(worn);
+            return;
+        }
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(12) + " 0, wrap 6",
+                "[0:0:,grow 24,fill][0:0:,grow 20,fill][0:0:,grow 18,fill][0:0:,grow 18,fill][0:0:,grow 9,fill][0:0:,grow 11,fill]"));
         add(fields.over(kind, "What flies it"), "wmin 0");
         add(fields.over(aircraft, "It is called"), "wmin 0");
         add(fields.over(performer, "Who flies"), "wmin 0");
@@ -184,6 +188,25 @@ final class ActForm extends JPanel {
         add(kind, "wmin 0");
         add(aircraft, "wmin 0");
         add(performer, "wmin 0");
+        add(title, "wmin 0");
+        add(slot, "wmin 0");
+        add(minutes, "wmin 0");
+    }
+
+    /** Where type is large, or what stands in the narrow fields would be cut. */
+    private void inTwoRows(Appearance worn) {
+        setLayout(new MigLayout(
+                "insets 0, gap " + worn.room(12) + " 0, wrap 3",
+                "[0:0:,grow 42,fill][0:0:,grow 29,fill][0:0:,grow 29,fill]"));
+        add(fields.over(kind, "What flies it"), "wmin 0");
+        add(fields.over(aircraft, "It is called"), "wmin 0");
+        add(fields.over(performer, "Who flies"), "wmin 0");
+        add(kind, "wmin 0");
+        add(aircraft, "wmin 0");
+        add(performer, "wmin 0");
+        add(fields.over(title, "Announced as"), "wmin 0");
+        add(fields.over(slot, "Begins"), "wmin 0");
+        add(fields.over(minutes, "Minutes"), "wmin 0");
         add(title, "wmin 0");
         add(slot, "wmin 0");
         add(minutes, "wmin 0");

@@ -34,7 +34,7 @@ class VariantsPlainTest {
         SampleTools tools =
                 new SampleTools(ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null));
         List<VariantView> chosen = new ArrayList<>();
-        VariantBar bar = new VariantBar(day, tools.tools, chosen::add);
+        VariantBar bar = new VariantBar(day, tools.tools, chosen::add, name -> {});
         bar.wear(day);
         VariantView full = called("full");
         VariantView marked = called(MARKUP);
