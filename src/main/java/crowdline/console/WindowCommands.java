@@ -4,11 +4,14 @@ import crowdline.console.edit.EditCommands;
 import crowdline.console.keys.Command;
 import crowdline.console.keys.CommandTable;
 import crowdline.console.keys.KeyDispatcher;
+import crowdline.console.paint.Form;
+import crowdline.console.paint.Mark;
 import crowdline.console.pedals.PedalPresses;
 import crowdline.console.place.Place;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
+import crowdline.console.theme.Tone;
 import crowdline.console.window.FullScreen;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -20,6 +23,8 @@ import java.util.function.Consumer;
 final class WindowCommands {
     /** How the name of a journal ends. */
     private static final String JOURNAL = ".journal";
+
+    private static final Mark BEGINNING = new Mark(Form.RING, Tone.CALM, "Beginning a new show…");
 
     private final ConsoleFrame frame;
     private final Host host;
@@ -44,7 +49,10 @@ final class WindowCommands {
             PracticeGuide practice,
             KeyDispatcher keys) {
         this.keys = keys;
-        edit.onBegun(keys::ready);
+        edit.onBegun(() -> {
+            keys.ready();
+            pane.foot().unsay(BEGINNING.word());
+        });
         this.practice = practice;
         this.edit = edit;
         this.frame = frame;
@@ -120,6 +128,8 @@ final class WindowCommands {
         if (host.mayOpen(null)) {
             edit.leaving(() -> {
                 keys.await();
+                // On a cold start it takes a moment.
+                frame.say(BEGINNING);
                 host.edit().begin();
             });
         }

@@ -62,8 +62,7 @@ public final class FlownCheck {
     /** Everything there is to say about a show: by its rules, and by flying each variant of each act. */
     public static List<Finding> of(Show show, Catalogue catalogue) {
         List<Finding> all = new ArrayList<>(ShowRules.check(show, catalogue));
-        FlownCheck check =
-                new FlownCheck(
+        FlownCheck check = new FlownCheck(
                 show, catalogue, (act, variant) -> new Predictor(show, catalogue, act, variant).predict());
         check.everyVariant((act, variant, flight, path) -> {
             check.predicted(act, flight, path);

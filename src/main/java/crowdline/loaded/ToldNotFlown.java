@@ -42,7 +42,8 @@ final class ToldNotFlown {
                 found.add(new Finding(
                         Severity.WARNING,
                         TIMED,
-                        flown.name() + " cannot be drawn for what flies this act, so only its time is known: ask whether it"
+                        flown.name()
+                                + " cannot be drawn for what flies this act, so only its time is known: ask whether it"
                                 + " is flown",
                         path.apply(figure.id())));
             }

@@ -184,8 +184,7 @@ final class DebriefPages {
     }
 
     private void figureHead() {
-        flow.row(cells(
-                "head", type.label(), "due", "began", "late", "figure", "planned", "flown", "differs", false));
+        flow.row(cells("head", type.label(), "due", "began", "late", "figure", "planned", "flown", "differs", false));
         flow.rule(Type.ACCENT, 0.8);
     }
 

@@ -88,7 +88,10 @@ final class RunningPages {
                         + drafts(),
                 type.words());
         ActSketch sketch = new ActSketch(
-                act.flight(), i -> !isWay(act.flight().figures().get(i).figureId()), flow.room().width(), measures);
+                act.flight(),
+                i -> !isWay(act.flight().figures().get(i).figureId()),
+                flow.room().width(),
+                measures);
         if (!sketch.isEmpty()) {
             flow.gap(8);
             flow.picture("act", 0, flow.room().width(), sketch.heightPt(), a -> sketch.inks(a.x(), a.y()));

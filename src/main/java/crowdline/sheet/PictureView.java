@@ -169,7 +169,8 @@ final class PictureView {
             stretch(i, stretches.get(i));
         }
         NumberPlaces.Bounds bounds = new NumberPlaces.Bounds(x, y, width, height);
-        for (NumberPlaces.Place place : NumberPlaces.find(stretches, frame, view, NUMBER_PX, bounds, taken, isNumbered)) {
+        for (NumberPlaces.Place place :
+                NumberPlaces.find(stretches, frame, view, NUMBER_PX, bounds, taken, isNumbered)) {
             number(place);
         }
     }

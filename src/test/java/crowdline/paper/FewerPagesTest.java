@@ -80,7 +80,8 @@ class FewerPagesTest {
         assertThat(PaperTest.said(blocks, "about")).contains("Allthatissaidisafirstdraft.");
         assertThat(blocks.stream().filter(b -> b.name().startsWith("kind ")))
                 .isNotEmpty()
-                .allSatisfy(b -> assertThat(PaperTest.said(List.of(b), b.name())).doesNotContain("draft"));
+                .allSatisfy(
+                        b -> assertThat(PaperTest.said(List.of(b), b.name())).doesNotContain("draft"));
     }
 
     @Test
@@ -93,7 +94,9 @@ class FewerPagesTest {
                 .orElseThrow();
         List<Figure> figures = act.figures().stream()
                 .map(f -> f.equals(loop)
-                        ? f.withRemarks(f.remarks().stream().map(r -> r.withDraft(false)).toList())
+                        ? f.withRemarks(f.remarks().stream()
+                                .map(r -> r.withDraft(false))
+                                .toList())
                         : f)
                 .toList();
         Wanted wanted = PaperShows.wanted(words.withAct(act.withFigures(figures, act.remarks())), false);

@@ -40,8 +40,7 @@ public final class LookAndFeel {
         defaults.put("@selectionForeground", hex(palette.onChosen()));
         // What the library takes instead can hardly be told from the rows beside it.
         defaults.put("@selectionInactiveBackground", hex(palette.rowAside()));
-        defaults.put(
-                "@selectionInactiveForeground", hex(palette.onChosen()));
+        defaults.put("@selectionInactiveForeground", hex(palette.onChosen()));
         defaults.put("@disabledForeground", hex(palette.soft()));
         for (String kind : new String[] {"ToggleButton.", "ToggleButton.toolbar."}) {
             defaults.put(kind + "selectedBackground", hex(palette.chosen()));

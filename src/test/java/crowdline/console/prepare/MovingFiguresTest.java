@@ -48,7 +48,9 @@ class MovingFiguresTest extends ActsFixture {
         panel.acts().act().commands().orElseThrow().nudge(Nudge.LENGTH, 4);
         assertThat(Objects.requireNonNull(figure("slow roll").edit().place()).seconds())
                 .isCloseTo(seconds + 4, within(1.0));
-        assertThat(sample.refused).isEmpty();
+        assertThat(sample.refused)
+                .as("said, and nothing refused")
+                .containsExactly("Put in to fit: “climbing” ahead of slow roll");
     }
 
     @Test
@@ -107,7 +109,9 @@ class MovingFiguresTest extends ActsFixture {
         drag(picture, MouseEvent.MOUSE_PRESSED, 200, 100);
         drag(picture, MouseEvent.MOUSE_DRAGGED, 215, 102);
         drag(picture, MouseEvent.MOUSE_RELEASED, 230, 102);
-        assertThat(sample.refused).isEmpty();
+        assertThat(sample.refused)
+                .as("said, and nothing refused")
+                .containsExactly("Put in to fit: “flying on to the right” ahead of slow roll");
         assertThat(alongM("slow roll")).isGreaterThan(was + 10);
     }
 

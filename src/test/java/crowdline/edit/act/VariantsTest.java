@@ -62,10 +62,7 @@ class VariantsTest {
     void aNewVariantIsACopyWithItsWaysAndItsWords() throws CannotBe {
         Show made = done(
                 Edited.empty(),
-                Edited.adding(0.5)
-                        .fromList(
-                                new ListReader(CATALOGUE)
-                                        .read("""
+                Edited.adding(0.5).fromList(new ListReader(CATALOGUE).read("""
                                                 In from the right at 120 knots in a shallow dive, loop
                                                 Half Cuban
                                                 Barrel roll
@@ -74,8 +71,7 @@ class VariantsTest {
                                                 Roll off the top
                                                 Spin, two turns
                                                 Low pass
-                                                """),
-                                Edited.wanted("old trainer", "Solo")));
+                                                """), Edited.wanted("old trainer", "Solo")));
         Show copied = done(made, variants.add(SOLO, "full", "low", null));
         Variant full = act(copied).variant("full").orElseThrow();
         Variant low = act(copied).variant("low").orElseThrow();

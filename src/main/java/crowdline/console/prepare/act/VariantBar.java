@@ -57,8 +57,8 @@ final class VariantBar extends JPanel {
         this.tools = tools;
         Typed.into(name, this::agree);
         Typed.into(base, this::agree);
-        add.addActionListener(e -> make(
-                (a, v) -> variants().add(a.id(), v.name(), fresh(a), null), act == null ? "" : fresh(act)));
+        add.addActionListener(e ->
+                make((a, v) -> variants().add(a.id(), v.name(), fresh(a), null), act == null ? "" : fresh(act)));
         remove.addActionListener(e -> make((a, v) -> variants().remove(a.id(), v.name()), ""));
         this.chosen = chosen;
         this.next = next;

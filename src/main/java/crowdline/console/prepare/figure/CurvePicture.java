@@ -71,7 +71,14 @@ final class CurvePicture extends Painted<Curves> {
         }
         double each = inner.h() / 3;
         curve(pen, "kt", shown.kt(), "%.0f", LEAST_KT, shown, inner.top(each));
-        curve(pen, "ft", shown.ft(), "%,.0f", LEAST_FT, shown, inner.belowTop(each).top(each));
+        curve(
+                pen,
+                "ft",
+                shown.ft(),
+                "%,.0f",
+                LEAST_FT,
+                shown,
+                inner.belowTop(each).top(each));
         curve(pen, "g", shown.g(), "%+.1f", LEAST_G, shown, inner.belowTop(2 * each));
     }
 

@@ -125,8 +125,23 @@ public final class FigureCommands {
         FigureView chosen = chosen();
         if (chosen != null) {
             tools.editor()
-                    .make(figures().move(act.id(), variant.name(), chosen.edit().id(), by));
+                    .make(figures().move(act.id(), variant.name(), chosen.edit().id(), by), this::sayWays);
         }
+    }
+
+    /** Says which ways between figures the act has now and had not before. */
+    private void sayWays(Show after) {
+        String said = NewWays.of(ways(), after, act.id(), variant.name());
+        if (!said.isEmpty()) {
+            tools.editor().tell(said);
+        }
+    }
+
+    private List<String> ways() {
+        return variant.figures().stream()
+                .filter(f -> f.edit().isTransit())
+                .map(f -> f.edit().id())
+                .toList();
     }
 
     /** Moves the chosen figure to where another row stands. */
@@ -195,15 +210,19 @@ public final class FigureCommands {
             return;
         }
         String id = chosen.edit().id();
-        tools.editor().make(show -> {
-            Asked asked = show.act(act.id())
-                    .flatMap(a -> a.figure(id))
-                    .map(Figure::asked)
-                    .orElse(null);
-            Change change =
-                    figures().pin(act.id(), id, what.pin(asked, now, by)).of(show);
-            return new Change(change.name(), change.show(), what + " of " + id);
-        });
+        tools.editor()
+                .make(
+                        show -> {
+                            Asked asked = show.act(act.id())
+                                    .flatMap(a -> a.figure(id))
+                                    .map(Figure::asked)
+                                    .orElse(null);
+                            Change change = figures()
+                                    .pin(act.id(), id, what.pin(asked, now, by))
+                                    .of(show);
+                            return new Change(change.name(), change.show(), what + " of " + id);
+                        },
+                        this::sayWays);
     }
 
     /** Drafts the words of the chosen figure. */

@@ -176,9 +176,10 @@ final class ActForm extends JPanel {
             inTwoRows(worn);
             return;
         }
-        setLayout(new MigLayout(
-                "insets 0, gap " + worn.room(12) + " 0, wrap 6",
-                "[0:0:,grow 24,fill][0:0:,grow 20,fill][0:0:,grow 18,fill][0:0:,grow 18,fill][0:0:,grow 9,fill][0:0:,grow 11,fill]"));
+        setLayout(
+                new MigLayout(
+                        "insets 0, gap " + worn.room(12) + " 0, wrap 6",
+                        "[0:0:,grow 24,fill][0:0:,grow 20,fill][0:0:,grow 18,fill][0:0:,grow 18,fill][0:0:,grow 9,fill][0:0:,grow 11,fill]"));
         add(fields.over(kind, "What flies it"), "wmin 0");
         add(fields.over(aircraft, "It is called"), "wmin 0");
         add(fields.over(performer, "Who flies"), "wmin 0");

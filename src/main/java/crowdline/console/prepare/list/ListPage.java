@@ -278,8 +278,8 @@ public final class ListPage extends JPanel {
         form.wear(worn);
         add(form, "spanx, growx, wmin 0, wrap");
         add(wrong, "spanx, split 3, growx, wmin 0");
-        add(leave, "growx 0, wmin 0");
-        add(make, "growx 0, wmin 0");
+        add(leave, "growx 0, wmin pref");
+        add(make, "growx 0, wmin pref");
         allow();
         revalidate();
         repaint();

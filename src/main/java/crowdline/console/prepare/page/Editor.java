@@ -85,6 +85,11 @@ public final class Editor {
         refused.accept(why);
     }
 
+    /** Says what comes of an edit that nobody asked for. */
+    public void tell(String what) {
+        refused.accept(what);
+    }
+
     private void next() {
         if (busy) {
             return;
