@@ -18,6 +18,7 @@ import crowdline.show.DayAir;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.catalogue.Catalogue;
+import crowdline.show.check.Finding;
 import crowdline.show.check.LocatedFinding;
 import crowdline.sight.ActSheet;
 import crowdline.speech.pace.PacedVoices;
@@ -321,6 +322,11 @@ public final class LoadedShow {
      */
     public DebriefSources debriefSources(Instant begun, BiFunction<String, String, List<Pass>> passes) {
         return new LoadedDebrief(this, words(), begun, passes);
+    }
+
+    /** What only flying it shows of the show itself: slips, and what a pilot told and is not flown. */
+    public List<Finding> slips() {
+        return FlownCheck.slips(this);
     }
 
     /** What was noticed on the predicted flight of every variant of every act, and of the paces it is said at. */

@@ -53,11 +53,7 @@ final class EditJudge {
      */
     void judge(LoadedShow loaded, @Nullable ShowDocument document, BooleanSupplier superseded) {
         Show show = loaded.show();
-        List<LocatedFinding> findings = new ArrayList<>();
-        List<Finding> ofShow = ShowRules.check(show, catalogue.get());
-        findings.addAll(
-                document == null ? ofShow.stream().map(EditJudge::inNoLine).toList() : document.locate(ofShow));
-        findings.addAll(loaded.findings());
+        List<LocatedFinding> findings = findings(loaded, document, catalogue.get());
         if (!loaded.hasBands()) {
             // Nobody waits for the flights behind the bands.
             var atOnce = LoadedPredictions.viewAtOnce(loaded, findings);
@@ -87,6 +83,16 @@ final class EditJudge {
             var facts = ShowFacts.of(loaded);
             window.accept(frame -> frame.showFacts(facts));
         }
+    }
+
+    /** The same as of a show that is opened: by its rules, and by flying it. */
+    static List<LocatedFinding> findings(LoadedShow loaded, @Nullable ShowDocument document, Catalogue catalogue) {
+        List<Finding> ofShow = new ArrayList<>(ShowRules.check(loaded.show(), catalogue));
+        ofShow.addAll(loaded.slips());
+        List<LocatedFinding> findings = new ArrayList<>(
+                document == null ? ofShow.stream().map(EditJudge::inNoLine).toList() : document.locate(ofShow));
+        findings.addAll(loaded.findings());
+        return findings;
     }
 
     /** What is edited stands in no line until it is saved. */
