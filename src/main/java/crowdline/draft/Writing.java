@@ -155,7 +155,9 @@ final class Writing {
                 unnamed.put(i, called);
                 continue;
             }
-            Remark call = call(scene, plain, i == 0 ? Optional.empty() : longer(i, plain), roomS(i));
+            Remark call = i == 0
+                    ? opening(call(scene, plain, Optional.empty(), roomS(i)))
+                    : call(scene, plain, longer(i, plain), roomS(i));
             calls.add(call);
             said.take(call.text());
             if (i > 0 && call.text().contains(": ") && scene.entry() != null) {
@@ -200,6 +202,13 @@ final class Writing {
             }
         }
         return gloss == null ? Optional.empty() : Optional.of(plain.replaceFirst("\\.$", ": " + gloss + "."));
+    }
+
+    /** The opening call with only who flies what for a short form: that stays true once the aircraft is in sight. */
+    private Remark opening(Remark call) {
+        String who = Opening.who(names, craft);
+        String brief = Sentences.stopped(Sentences.begun(who));
+        return call.text().contains(who) && seconds(brief) < seconds(call.text()) ? call.worded(call.text(), brief) : call;
     }
 
     private Remark call(Scene scene, String plain, Optional<String> longer, double roomS) {

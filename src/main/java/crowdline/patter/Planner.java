@@ -116,7 +116,7 @@ public final class Planner {
                 SpokenLength length = candidate.length(speaking.form());
                 double seconds = (length == null ? candidate.full() : length).seconds();
                 double saidS = Math.max(request.nowS(), speaking.startedAtS() + seconds);
-                double endS = Math.max(speaking.startedAtS(), Math.min(saidS, callFromS(request, speaking.remarkId())));
+                double endS = Math.max(speaking.startedAtS(), Math.min(saidS, callFromS(request, speaking.remarkId(), saidS)));
                 RemarkKind kind = candidate.remark().kind();
                 return new Placed(
                         speaking.remarkId(),
@@ -131,9 +131,13 @@ public final class Planner {
         return null;
     }
 
-    /** When what is being said must be over for a call to find its time, seconds; infinite if none comes. */
-    private static double callFromS(PlanRequest request, String speakingId) {
-        PatterRules rules = request.rules();
+    /**
+     * When what is being said must be over for a call to find its time, seconds; infinite if none comes. Where the call has
+     * no time in full, or only its short form leaves time for all that is being said, it is the short form that counts.
+     *
+     * @param saidS when what is being said would be over by itself
+     */
+    private static double callFromS(PlanRequest request, String speakingId, double saidS) {
         double fromS = Double.POSITIVE_INFINITY;
         for (Candidate call : request.candidates()) {
             String id = call.remark().id();
@@ -141,17 +145,31 @@ public final class Planner {
                     && !id.equals(speakingId)
                     && !request.alreadySaid().contains(id)) {
                 for (Slot slot : request.slots()) {
-                    double lastS = slot.startS()
-                            - rules.callEndsAtLeastBeforeS()
-                            - call.full().seconds()
-                            - Tick.seconds(1);
-                    if (slot.figureId().equals(call.figureId()) && lastS >= request.nowS()) {
-                        fromS = Math.min(fromS, lastS - rules.breathS() - Tick.seconds(1));
+                    if (slot.figureId().equals(call.figureId())) {
+                        fromS = Math.min(fromS, callFromS(request, slot, call, saidS));
                     }
                 }
             }
         }
         return fromS;
+    }
+
+    private static double callFromS(PlanRequest request, Slot slot, Candidate call, double saidS) {
+        double full = untilS(request, slot, call.full());
+        SpokenLength brief = call.shortForm();
+        if (brief == null) {
+            return full;
+        }
+        double inShort = untilS(request, slot, brief);
+        boolean shortened = full == Double.POSITIVE_INFINITY || (full < saidS && saidS <= inShort);
+        return shortened ? inShort : full;
+    }
+
+    /** When all else must be over for a call of this length; infinite if it is too late for that. */
+    private static double untilS(PlanRequest request, Slot slot, SpokenLength call) {
+        PatterRules rules = request.rules();
+        double lastS = slot.startS() - rules.callEndsAtLeastBeforeS() - call.seconds() - Tick.seconds(1);
+        return lastS < request.nowS() ? Double.POSITIVE_INFINITY : lastS - rules.breathS() - Tick.seconds(1);
     }
 
     private static Placed placed(Candidate candidate, RemarkForm form, int start, int end, Tightness tightness) {

@@ -23,6 +23,7 @@ import crowdline.patter.Slot;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
+import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.Paces;
 import crowdline.storage.show.CatalogueFile;
 import crowdline.timing.ActTimes;
@@ -88,6 +89,50 @@ class FirstSpaceTest {
                 .orElseThrow()
                 .startS();
         return placed.startS() - figureS;
+    }
+
+    private Placed call(int number) {
+        return plan.placed().stream()
+                .filter(p -> p.kind() == RemarkKind.CALL)
+                .skip(number)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** The aircraft comes into sight as the key is pressed, and that is when the commentator says who it is. */
+    @Test
+    void introductionIsDueUntilItHasBeenSaidAndLeavesTheNextCallItsTime() {
+        plan(SLOT_S, before -> before);
+        step(new FlightEvent.ActStarted(BEGAN_S));
+        plan(BEGAN_S, before -> before);
+
+        Placed introduction = call(0);
+        assertThat(introduction.remarkId()).isEqualTo("run-in-call");
+        assertThat(introduction.startS()).isEqualTo(BEGAN_S);
+        Placed next = call(1);
+        double nextS = slots.stream()
+                .filter(s -> s.figureId().equals(next.figureId()))
+                .findFirst()
+                .orElseThrow()
+                .startS();
+        assertThat(next.startS()).isGreaterThanOrEqualTo(introduction.endS());
+        assertThat(next.endS()).isLessThanOrEqualTo(nextS - 1 + 1e-9);
+
+        plan(BEGAN_S + 1, before -> before);
+        assertThat(call(0)).isEqualTo(introduction);
+    }
+
+    @Test
+    void nothingIsSaidOfALaterFigureBeforeTheActHasBegunHoweverNearItsSlot() {
+        for (double nowS = SLOT_S - 20; nowS < BEGAN_S; nowS += 0.5) {
+            plan(nowS, before -> before);
+            double dueS = nowS + 1;
+            assertThat(plan.placed())
+                    .as("at %s s", nowS)
+                    .filteredOn(p -> p.figureId() != null && p.startS() <= dueS)
+                    .extracting(Placed::remarkId)
+                    .isSubsetOf("run-in-call");
+        }
     }
 
     @Test

@@ -35,7 +35,11 @@ final class NextStart {
         FigureNow figure = now.figure();
         if (figure == null) {
             Double toSlotS = now.toSlotS();
-            return toSlotS != null && toSlotS <= 0 ? OPEN_S : SOON_S;
+            if (toSlotS == null) {
+                return SOON_S;
+            }
+            // Until the act has begun its first call comes first, however near the slot is.
+            return toSlotS <= 0 ? OPEN_S : Math.max(SOON_S, callRoomS);
         }
         if (figure.held()) {
             return OPEN_S;

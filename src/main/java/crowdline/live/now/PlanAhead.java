@@ -11,12 +11,14 @@ import crowdline.patter.PatterRules;
 import crowdline.patter.Plan;
 import crowdline.patter.PlanRequest;
 import crowdline.patter.Slot;
+import crowdline.patter.Speaking;
 import crowdline.patter.SpokenLength;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.figure.Figure;
 import crowdline.show.figure.Quiet;
 import crowdline.show.figure.Remark;
+import crowdline.show.figure.RemarkForm;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.pace.Voices;
@@ -44,6 +46,7 @@ public final class PlanAhead {
     private final Afterwards afterwards;
     private final GapAhead gaps;
     private final Voices voices;
+    private final Introduction introduction;
     /** Said once, it is not said again on that day, whatever the act. */
     private final Set<String> onceADay = new HashSet<>();
 
@@ -55,6 +58,8 @@ public final class PlanAhead {
         afterwards = new Afterwards(show);
         gaps = new GapAhead(show, remark -> candidate(remark, null));
         this.voices = voices;
+        introduction = new Introduction(
+                (remark, form) -> length(remark, form == RemarkForm.SHORT).seconds());
         Duties.in(show).forEach(r -> duties.add(r.id()));
         show.everyRemark()
                 .filter(r -> !duties.contains(r.id()))
@@ -108,7 +113,7 @@ public final class PlanAhead {
                 gap == null ? candidates : without(gap.loose(), candidates),
                 done,
                 previous,
-                state.talk().speaking(),
+                speaking(act, state, now, done, previous),
                 gap == null
                         ? PatterRules.DEFAULT
                         : PatterRules.DEFAULT.withOpenEnd(
@@ -130,6 +135,14 @@ public final class PlanAhead {
                 Optional.empty(),
                 null,
                 PatterRules.DEFAULT);
+    }
+
+    private @Nullable Speaking speaking(
+            @Nullable Act act, LiveState state, LiveNow now, Set<String> done, Optional<Plan> previous) {
+        Speaking taken = state.talk().speaking();
+        return taken != null
+                ? taken
+                : introduction.due(act, state, now, done, previous).orElse(null);
     }
 
     /** What is told when there is quiet for it is not told at once. */

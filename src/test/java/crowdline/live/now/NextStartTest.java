@@ -35,7 +35,7 @@ class NextStartTest {
     void holdAndALateActLastOn() {
         assertThat(inS(Played.flying().with(new FlightEvent.Held(104)), 105)).isEqualTo(NextStart.OPEN_S);
         assertThat(inS(Played.waiting(), 60)).isEqualTo(NextStart.OPEN_S);
-        assertThat(inS(Played.waiting(), 59)).isEqualTo(NextStart.SOON_S);
+        assertThat(inS(Played.waiting(), 59)).isEqualTo(CALL_S);
         assertThat(inS(Played.waiting(), 50)).isEqualTo(10);
     }
 
