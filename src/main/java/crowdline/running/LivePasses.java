@@ -12,7 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,13 +20,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LivePasses {
     private static final double MS_PER_S = 1000;
-    private static final String DOUBTED = "The times of this act are kept, but not counted: hardly anyone flies like"
-            + " that."
-            + " Passes, in Prepare, counts them";
+    private static final String NOT_COUNTED = "The times of this act are kept, but not counted: %s. Passes, in Prepare, counts them";
 
     private final PassesFile file;
     private final PassIds ids;
-    private final Predicate<Pass> hardlyFlown;
+    private final Function<Pass, Optional<String>> doubt;
     /** On the live thread only. */
     private List<FlownAct> seen = List.of();
 
@@ -37,13 +35,13 @@ public final class LivePasses {
     /**
      * The passes of one show.
      *
-     * @param hardlyFlown true of a pass whose times can hardly be those of a flight: it is kept, and counts once somebody says
-     *     so
+     * @param doubt why nothing should be learned from a pass by itself, as a clause; empty if it should. Such a pass is kept, and
+     *     counts once somebody says so
      */
-    public LivePasses(PassesFile file, PassIds ids, Predicate<Pass> hardlyFlown) {
+    public LivePasses(PassesFile file, PassIds ids, Function<Pass, Optional<String>> doubt) {
         this.file = file;
         this.ids = ids;
-        this.hardlyFlown = hardlyFlown;
+        this.doubt = doubt;
     }
 
     /** Whether there are other acts that are over than when it was asked for news last. */
@@ -85,9 +83,10 @@ public final class LivePasses {
             }
             Optional<Pass> inFile = known.stream().filter(p -> isSame(p, pass)).findFirst();
             if (inFile.isEmpty() && !pass.figures().isEmpty()) {
-                boolean doubted = hardlyFlown.test(pass);
-                String notice = file.keep(pass.counting(!doubted)).notice();
-                said = notice != null ? notice : doubted ? DOUBTED : said;
+                Optional<String> why = doubt.apply(pass);
+                String notice = file.keep(pass.counting(why.isEmpty())).notice();
+                String uncounted = why.map(w -> String.format(NOT_COUNTED, w)).orElse(said);
+                said = notice != null ? notice : uncounted;
             }
             kept.put(act.startedAtS(), inFile.orElse(pass));
         }

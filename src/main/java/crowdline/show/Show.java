@@ -8,6 +8,7 @@ import crowdline.show.bounds.Most;
 import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.show.figure.Remark;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
@@ -61,6 +62,9 @@ public record Show(
     /** An act so much earlier by the clock than the one before it is after midnight; half a day tells it from a slip. */
     private static final Duration PAST_MIDNIGHT = Duration.ofHours(12);
 
+    /** No act comes so much later than planned. */
+    private static final Duration AFTER_ITS_SLOT = Duration.ofHours(6);
+
     /**
      * When the slot of an act begins by the clocks of the venue: on the show's date, and on the day after from where the
      * running order has passed midnight.
@@ -89,6 +93,17 @@ public record Show(
         boolean pastMidnight =
                 !acts.isEmpty() && Duration.between(at, slotStart(acts.get(0))).compareTo(PAST_MIDNIGHT) > 0;
         return pastMidnight ? at.plusDays(1) : at;
+    }
+
+    /** True of a moment on the day of the show, which goes on past midnight for some hours after its last slot. */
+    public boolean isOn(Instant moment) {
+        LocalDateTime at = LocalDateTime.ofInstant(moment, venue.timeZone());
+        LocalDateTime end = date.plusDays(1).atStartOfDay();
+        for (Act act : acts) {
+            LocalDateTime late = slotStart(act).plus(AFTER_ITS_SLOT);
+            end = late.isAfter(end) ? late : end;
+        }
+        return !at.isBefore(date.atStartOfDay()) && at.isBefore(end);
     }
 
     public Show {

@@ -16,6 +16,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,7 +50,7 @@ class LivePassesTest {
 
     @Test
     void actThatIsOverIsKeptOnce() throws Exception {
-        LivePasses live = new LivePasses(file(), ids, pass -> false);
+        LivePasses live = new LivePasses(file(), ids, pass -> Optional.empty());
         assertThat(live.isNews(List.of(), List.of())).isFalse();
         assertThat(live.isNews(List.of(act(130, Source.HAND)), List.of())).isTrue();
         assertThat(live.isNews(List.of(act(130, Source.HAND)), List.of())).isFalse();
@@ -64,14 +65,14 @@ class LivePassesTest {
 
     @Test
     void showThatGoesOnAfterItWasKilledKeepsItOnce() throws Exception {
-        new LivePasses(file(), ids, pass -> false).keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
-        new LivePasses(file(), ids, pass -> false).keep(List.of(act(130, Source.HAND)), List.of(), ZERO.plusMillis(3));
+        new LivePasses(file(), ids, pass -> Optional.empty()).keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
+        new LivePasses(file(), ids, pass -> Optional.empty()).keep(List.of(act(130, Source.HAND)), List.of(), ZERO.plusMillis(3));
         assertThat(passes()).hasSize(1);
     }
 
     @Test
     void wordsThatAreFinishedAfterTheActStayWithItsPass() throws Exception {
-        LivePasses live = new LivePasses(file(), ids, pass -> false);
+        LivePasses live = new LivePasses(file(), ids, pass -> Optional.empty());
         List<FlownAct> acts = List.of(act(130, Source.HAND));
         List<Note> marked = List.of(new Note(121, "", "dawn", "b"));
         List<Note> written = List.of(new Note(121, "smoke on late", "dawn", "b"));
@@ -93,7 +94,7 @@ class LivePassesTest {
 
     @Test
     void endThatWasTakenBackCountsNoMoreAndStaysInTheFile() throws Exception {
-        LivePasses live = new LivePasses(file(), ids, pass -> false);
+        LivePasses live = new LivePasses(file(), ids, pass -> Optional.empty());
         live.keep(List.of(act(125, Source.HAND)), List.of(), ZERO);
         live.keep(List.of(act(131, Source.HAND)), List.of(), ZERO);
         assertThat(passes()).hasSize(2);
@@ -111,18 +112,18 @@ class LivePassesTest {
                 100,
                 130,
                 List.of(new Flown("a", 100, 0, 112.0, Source.HAND), new Flown("b", 112, 0, 130.0, Source.CLOCK)));
-        new LivePasses(file(), ids, pass -> false).keep(List.of(byClock), List.of(), ZERO);
+        new LivePasses(file(), ids, pass -> Optional.empty()).keep(List.of(byClock), List.of(), ZERO);
         assertThat(passes()).isEmpty();
     }
 
     @Test
     void whatIsHardlyAFlightIsKeptAndDoesNotCount() throws Exception {
-        LivePasses live = new LivePasses(file(), ids, pass -> pass.figures().size() == 2);
+        LivePasses live = new LivePasses(file(), ids, pass -> Optional.of("it was windy"));
 
         assertThat(live.keep(List.of(act(130, Source.HAND)), List.of(), ZERO))
                 .get()
                 .asString()
-                .contains("kept, but not counted");
+                .contains("kept, but not counted: it was windy.");
         assertThat(passes())
                 .singleElement()
                 .satisfies(pass -> assertThat(pass.counts()).isFalse());

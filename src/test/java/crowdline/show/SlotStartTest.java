@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 
 /** A show on 6 June 2026. */
 class SlotStartTest {
-    private static List<LocalDateTime> starts(LocalTime... slots) {
+    private static Show show(LocalTime... slots) {
         Show small = SmallShow.show();
         Act one = small.acts().get(0);
         List<Act> acts = new ArrayList<>();
@@ -28,8 +28,29 @@ class SlotStartTest {
                     one.variants(),
                     one.remarks()));
         }
-        Show show = small.withActs(acts, small.remarks());
-        return acts.stream().map(show::slotStart).toList();
+        return small.withActs(acts, small.remarks());
+    }
+
+    private static List<LocalDateTime> starts(LocalTime... slots) {
+        Show show = show(slots);
+        return show.acts().stream().map(show::slotStart).toList();
+    }
+
+    private static boolean isOn(Show show, LocalDateTime at) {
+        return show.isOn(at.atZone(show.venue().timeZone()).toInstant());
+    }
+
+    @Test
+    void dayOfTheShowGoesOnForSomeHoursAfterItsLastSlot() {
+        Show noon = show(LocalTime.NOON);
+        assertThat(isOn(noon, LocalDateTime.of(2026, 6, 5, 23, 59))).isFalse();
+        assertThat(isOn(noon, LocalDateTime.of(2026, 6, 6, 0, 0))).isTrue();
+        assertThat(isOn(noon, LocalDateTime.of(2026, 6, 6, 23, 59))).isTrue();
+        assertThat(isOn(noon, LocalDateTime.of(2026, 6, 7, 0, 0))).isFalse();
+
+        Show night = show(LocalTime.of(22, 30), LocalTime.of(0, 15));
+        assertThat(isOn(night, LocalDateTime.of(2026, 6, 7, 6, 14))).isTrue();
+        assertThat(isOn(night, LocalDateTime.of(2026, 6, 7, 6, 15))).isFalse();
     }
 
     @Test

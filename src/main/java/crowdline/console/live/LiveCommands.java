@@ -165,7 +165,7 @@ public final class LiveCommands {
         return state.nextActId()
                 .flatMap(show::act)
                 .<Meaning>map(act -> happens(ChosenAct.of(show.show(), act)))
-                .orElseGet(() -> new Meaning.Nothing("There are no more acts in the running order."));
+                .orElseGet(() -> new Meaning.Nothing("There are no more acts to come: " + Refusals.FLY_AGAIN));
     }
 
     private Meaning nextVariant() {

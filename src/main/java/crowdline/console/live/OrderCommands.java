@@ -66,7 +66,7 @@ final class OrderCommands {
     }
 
     private List<String> stillToCome(List<String> ids) {
-        return ids.stream().filter(id -> !state.hasBegun(id)).toList();
+        return ids.stream().filter(state::isStillToCome).toList();
     }
 
     private static Meaning moved(List<String> ids, double byS) {

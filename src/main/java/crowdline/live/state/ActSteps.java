@@ -70,7 +70,7 @@ final class ActSteps {
     static String notInTheAir(Course course) {
         return course.phase() instanceof Phase.Waiting
                 ? "The act has not begun: press Space when it does."
-                : "The act is over: press N for the next one.";
+                : Refusals.ACT_OVER;
     }
 
     private static Turn chosen(Course course, FlightEvent.ActChosen event) {
@@ -135,7 +135,7 @@ final class ActSteps {
     private static Turn started(Course course, double atS) {
         if (!(course.phase() instanceof Phase.Waiting)) {
             return new Turn.No(
-                    course.inTheAir() ? "The act has already begun." : "The act is over: press N for the next one.");
+                    course.inTheAir() ? "The act has already begun." : Refusals.ACT_OVER);
         }
         Course started = course.withActStart(atS);
         int first = started.nextIndex().orElse(-1);

@@ -98,7 +98,8 @@ public final class Live {
         }
         Turn turn = ActSteps.next(state.course(), event);
         if (turn instanceof Turn.No no) {
-            return new Step.Refused(no.reason());
+            boolean over = no.reason().equals(Refusals.ACT_OVER);
+            return new Step.Refused(over ? Refusals.actOver(state) : no.reason());
         }
         Turn.To to = (Turn.To) turn;
         LiveState moved = state.withCourse(to.course());

@@ -127,6 +127,11 @@ public record LiveState(
         return flown(actId) || (actId.equals(actId()) && course.inTheAir());
     }
 
+    /** True if an act of this id may begin yet: it has not, or was chosen to be flown again. */
+    public boolean isStillToCome(String actId) {
+        return !hasBegun(actId) || (actId.equals(actId()) && course.isWaiting());
+    }
+
     /** The first act in running order that is neither over nor chosen now, nor cancelled. */
     public Optional<String> nextActId() {
         return runningOrder().stream()

@@ -59,7 +59,7 @@ final class ShowSteps {
                 || event.firstId().equals(event.secondId())) {
             return new Step.Refused(Refusals.NOT_IN_THE_ORDER);
         }
-        if (state.hasBegun(event.firstId()) || state.hasBegun(event.secondId())) {
+        if (!state.isStillToCome(event.firstId()) || !state.isStillToCome(event.secondId())) {
             return new Step.Refused("One of the two has begun; only acts that have not begun can change places.");
         }
         return day(state, event, state.day().swapped(event));

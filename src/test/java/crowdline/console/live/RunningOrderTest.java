@@ -188,6 +188,15 @@ class RunningOrderTest {
     }
 
     @Test
+    void actThatIsToBeFlownAgainIsMoved() {
+        happens(new FlightEvent.ActStarted(660), new FlightEvent.ActEnded(700));
+        assertThat(refused(Command.ONE_LATER, "a1")).contains("can no longer be moved");
+        press(Command.CHOOSE_ACT, "a1", 710);
+        press(Command.ONE_LATER, "a1", 720);
+        assertThat(state.day().laterS("a1")).isEqualTo(60);
+    }
+
+    @Test
     void actsThatChangePlacesChangeSlots() {
         happens().press(Command.ACT_UP, "a3", 30);
         assertThat(said(rows(60)))

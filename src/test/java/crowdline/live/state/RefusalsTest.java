@@ -39,6 +39,16 @@ class RefusalsTest {
         assertThat(played.state).isEqualTo(before);
     }
 
+    @Test
+    void actThatIsOverSaysWhatCanBeDoneThen() {
+        refused(over(), new Stepped(150), OVER);
+        Played last = over().with(new ShowEvent.ActCancelled(141, "second"), new ShowEvent.ActCancelled(142, "third"));
+        refused(
+                last,
+                new Stepped(150),
+                "The act is over, and no more are to come: press R, then Ctrl+Enter, to fly one again.");
+    }
+
     private static Played over() {
         return Played.flying().with(new ActEnded(140));
     }

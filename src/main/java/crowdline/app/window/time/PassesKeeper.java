@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.function.Consumer;
@@ -81,9 +82,7 @@ public final class PassesKeeper implements PassesHost, Passes {
         LivePasses live = new LivePasses(
                 new PassesFile(file, folder),
                 ids,
-                pass -> loaded.prediction(pass.actId(), pass.variant())
-                        .filter(predicted -> HardlyFlown.in(pass, predicted.times()))
-                        .isPresent());
+                pass -> doubt(pass, loaded));
         desk.onChange(snapshot -> {
             List<FlownAct> acts = snapshot.state().course().flownActs();
             List<Note> notes = snapshot.state().notes();
@@ -98,6 +97,15 @@ public final class PassesKeeper implements PassesHost, Passes {
                 });
             }
         });
+    }
+
+    private static Optional<String> doubt(Pass pass, LoadedShow loaded) {
+        if (!loaded.show().isOn(pass.begunAt())) {
+            return Optional.of("it was flown on another day than the show's");
+        }
+        return loaded.prediction(pass.actId(), pass.variant())
+                .filter(predicted -> HardlyFlown.in(pass, predicted.times()))
+                .map(predicted -> "hardly anyone flies like that");
     }
 
     @Override

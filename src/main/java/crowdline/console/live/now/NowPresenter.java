@@ -16,6 +16,7 @@ import crowdline.live.now.LiveNow;
 import crowdline.live.now.Upcoming;
 import crowdline.live.state.Course;
 import crowdline.live.state.Phase;
+import crowdline.live.state.Refusals;
 import crowdline.loaded.ShowLookup;
 import crowdline.show.Act;
 import crowdline.show.bounds.Written;
@@ -197,7 +198,7 @@ public final class NowPresenter {
                     caption,
                     over,
                     "No more acts",
-                    "The running order is done. F6 opens the debrief.",
+                    "F6 opens the debrief. Or " + Refusals.FLY_AGAIN,
                     0,
                     "",
                     SideView.NONE);

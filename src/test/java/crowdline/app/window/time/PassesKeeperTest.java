@@ -26,6 +26,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
@@ -44,7 +45,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Passes on the disk and in what the show goes by; the window is left out. */
 @Timeout(60)
 class PassesKeeperTest {
-    private static final Instant NOON = Instant.parse("2030-06-01T12:00:00Z");
+    private static final Instant NOON = Instant.parse("2027-06-12T12:00:00Z");
 
     @TempDir
     private Path folder;
@@ -73,7 +74,11 @@ class PassesKeeperTest {
     }
 
     private PassesKeeper desk(Path notKept) {
-        PassIds ids = new PassIds(Clock.fixed(NOON, ZoneOffset.UTC), new AtomicInteger()::incrementAndGet);
+        return desk(notKept, NOON);
+    }
+
+    private PassesKeeper desk(Path notKept, Instant now) {
+        PassIds ids = new PassIds(Clock.fixed(now, ZoneOffset.UTC), new AtomicInteger()::incrementAndGet);
         return new PassesKeeper(folder.resolve("state"), notKept, ids, sent::add, Runnable::run);
     }
 
@@ -120,6 +125,18 @@ class PassesKeeperTest {
         assertThat(kept().get(0).how()).isEqualTo(Pass.How.LIVE);
         assertThat(clockS()).isGreaterThan(1.1 * before);
         assertThat(sent).as("a new view of Prepare").isNotEmpty();
+    }
+
+    /** Somebody tries the keys on an evening before. */
+    @Test
+    void actFlownOnAnotherDayIsKeptAndTheClockLearnsNothingFromIt() throws Exception {
+        double before = clockS();
+        PassesKeeper desk = desk(folder.resolve("demo.json"), NOON.minus(Duration.ofDays(1)));
+        desk.opened(new ShowLoader.Result(show(), loaded(), List.of()));
+        fly(desk);
+        assertThat(kept()).singleElement().satisfies(pass -> assertThat(pass.counts())
+                .isFalse());
+        assertThat(clockS()).isEqualTo(before);
     }
 
     @Test
