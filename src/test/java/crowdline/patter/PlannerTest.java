@@ -315,29 +315,6 @@ class PlannerTest {
         assertThat(placed(plan, "thanks").startS()).isGreaterThanOrEqualTo(18.6 - 1e-9);
     }
 
-    /** The call in full must begin at 14.9 s, in its short form at 17.9 s; a tenth and a breath are kept before it. */
-    @Test
-    void whatIsBeingSaidLeavesTimeForTheShortFormOfACallWhereTheFullOneHasNone() {
-        Candidate call = candidate("call", RemarkKind.CALL, "loop", 4, 1);
-        Candidate story = candidate("story", RemarkKind.EXPLANATION, null, 12);
-        assertThat(endOfStory(call, story, 5)).isCloseTo(17, within(1e-9));
-        assertThat(endOfStory(call, story, 6)).isCloseTo(14.2, within(1e-9));
-        assertThat(endOfStory(call, story, 15)).isCloseTo(17.2, within(1e-9));
-    }
-
-    private double endOfStory(Candidate call, Candidate story, double nowS) {
-        Plan plan = planner.plan(new PlanRequest(
-                nowS,
-                loop,
-                List.of(call, story),
-                Set.of(),
-                Optional.empty(),
-                new Speaking("story", RemarkForm.FULL, Math.min(nowS, 6), false),
-                PatterRules.DEFAULT));
-        assertThat(placed(plan, "call").endS()).isLessThanOrEqualTo(19 + 1e-9);
-        return placed(plan, "story").endS();
-    }
-
     /** A filler taken by a key hid the call after it. */
     @Test
     void whatIsBeingSaidIsOverAtTheLatestWhenACallMustBegin() {

@@ -231,6 +231,7 @@ public final class LivePanel extends JPanel {
 
     private void placeTold() {
         told.wear(appearance, scale());
-        told.setBounds(0, 0, getWidth(), told.heightIn(getWidth()));
+        int high = told.heightIn(getWidth());
+        told.setBounds(0, getHeight() - high, told.widthIn(getWidth()), high);
     }
 }

@@ -149,7 +149,7 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             give(Command.JOT);
             write(
                     "Noted at " + now.strip().hour()
-                            + ". Add a few words if there is time (Enter keeps them, Esc goes on without):",
+                            + ". A few words if there is time: Enter keeps them, Esc goes on without.",
                     "");
         }
     }
@@ -193,8 +193,8 @@ public final class LivePlace extends JPanel implements PlaceScreen {
             String afterId = rows.order().chosenId();
             putsIn = words -> refused = now.putIn(words, afterId) ? "" : words;
             write(
-                    "An act nobody planned: its name and its minutes, such as: Fly-past, 5 (Enter puts it in after the"
-                            + " chosen one, Esc leaves it):",
+                    "Its name and its minutes, such as: Fly-past, 5. Enter puts it in after the chosen act, Esc leaves"
+                            + " it.",
                     refused);
         }
     }

@@ -3,16 +3,20 @@ package crowdline.console.live;
 import crowdline.console.paint.PlainText;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Zoom;
 import crowdline.console.window.TextMenu;
 import java.util.function.Consumer;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 
 /** Where a note is written in Live, or the name of an act that is put in: it lies over the foot of the rows, so that none of them moves. */
 final class NoteRow extends JPanel {
-    private final JLabel label = PlainText.plain(new JLabel());
+    /** It grows with the zoom to this, or it would hide the figure that comes next. Tuned by looking. */
+    private static final int MOST_ZOOM = 130;
+
+    private final JTextArea label = PlainText.wrapped("What is written", "");
     private final JTextField text = TextMenu.on(new JTextField());
 
     /** @param written told the words when they are finished; empty if none were wanted */
@@ -55,16 +59,19 @@ final class NoteRow extends JPanel {
 
     final void wear(Appearance appearance) {
         removeAll();
+        Appearance worn =
+                appearance.with(new Zoom(Math.min(MOST_ZOOM, appearance.zoom().percent())));
         setLayout(new MigLayout(
-                "insets " + appearance.room(10) + " " + appearance.room(18) + " " + appearance.room(14) + " "
-                        + appearance.room(18) + ", gap 0px " + appearance.room(6) + ", wrap 1",
-                "[0:0:,grow,fill]"));
-        setBackground(appearance.palette().sunk());
-        label.setFont(appearance.plain(TextRole.BODY));
-        label.setForeground(appearance.palette().text());
-        text.setFont(appearance.plain(TextRole.VALUE));
+                "insets " + worn.room(6) + " " + worn.room(18) + " " + worn.room(6) + " " + worn.room(18) + ", gap "
+                        + worn.room(14) + " 0px",
+                "[0:0:,grow 40,fill][0:0:,grow 60,fill]",
+                "[center]"));
+        setBackground(worn.palette().sunk());
+        label.setFont(worn.plain(TextRole.LABEL));
+        label.setForeground(worn.palette().text());
+        text.setFont(worn.plain(TextRole.VALUE));
         add(label, "wmin 0");
-        add(text);
+        add(text, "wmin 0");
         revalidate();
     }
 }

@@ -96,11 +96,18 @@ class LivePanelTest {
             assertThat(panel.getComponentZOrder(told)).as("on top").isZero();
             assertThat(told.getAccessibleContext().getAccessibleDescription()).isEqualTo(longest.word());
             assertThat(rows(panel)).isEqualTo(before);
-            double least = ToldLine.LEAST_PX * zoom / 100.0;
+            double least = ToldLine.LEAST_PX;
             TextBlock words = told.words(panel.getWidth());
             assertThat(words.whole()).as("nothing is cut at " + zoom + " %").isTrue();
             assertThat(words.font().getSize2D()).isGreaterThanOrEqualTo((float) least);
             assertThat(words.heightPx()).isLessThanOrEqualTo(told.getHeight());
+            Mark brief = new Mark(Form.DISC, Tone.CALM, "Following the clock");
+            panel.show(SampleLiveViews.flying().withTold(brief));
+            assertThat(told.getWidth()).as("no wider than its words").isLessThan(panel.getWidth() / 2);
+            assertThat(told.words(told.getWidth()).lines()).hasSize(1);
+            assertThat(told.getY())
+                    .as("what is flown and what to say are in sight")
+                    .isGreaterThan(rows(panel).get(3).y);
             panel.show(SampleLiveViews.flying());
             assertThat(told.isVisible()).isFalse();
         }

@@ -11,12 +11,14 @@ import java.awt.Color;
 import java.util.List;
 
 /**
- * Says for some seconds what a key did, over the top of the place, where it moves no row. Never smaller than is read at two
- * metres; longer words take more lines.
+ * Says for some seconds what a key did, over the foot of the place, where it moves no row and hides neither the clock nor what is
+ * flown nor what to say. Never smaller than is read at two metres, and no larger than its words need; longer words take more lines.
  */
 public final class ToldLine extends Painted<Mark> {
     /** Size of the words in the designed window; tuned: read at two metres in sunlight. */
     static final double SIZE_PX = 30;
+    /** It grows with the zoom to this: twice as large it would hide the figure that comes next. Tuned by looking. */
+    private static final double MOST_ZOOM = 1.3;
     /** Never smaller in the designed window, whatever the words. */
     public static final double LEAST_PX = 28;
 
@@ -49,10 +51,21 @@ public final class ToldLine extends Painted<Mark> {
         return (int) Math.ceil(words(widthPx).heightPx() + GAP_PX * scale);
     }
 
+    /** How wide it must be for its words in a room this wide. */
+    public int widthIn(int widthPx) {
+        TextBlock words = words(widthPx);
+        double needs = words.widthPx() + 2 * GAP_PX * scale + shapePx() * 2 + 1;
+        return words.lines().size() > 1 ? widthPx : (int) Math.min(widthPx, Math.ceil(needs));
+    }
+
+    private double zoom() {
+        return Math.min(MOST_ZOOM, appearance.zoom().factor());
+    }
+
     /** Its words in a room this wide: as few lines as they need. */
     public TextBlock words(int widthPx) {
         Mark mark = shown();
-        double zoomed = scale * appearance.zoom().factor();
+        double zoomed = scale * zoom();
         double wide = Math.max(1, widthPx - 2 * GAP_PX * scale - shapePx() * 2);
         return fit.fit(new TextFit.Wish(
                 List.of(mark == null ? "" : mark.word()),
@@ -65,7 +78,7 @@ public final class ToldLine extends Painted<Mark> {
     }
 
     private double shapePx() {
-        return SIZE_PX * scale * appearance.zoom().factor() * 0.74;
+        return SIZE_PX * scale * zoom() * 0.74;
     }
 
     @Override

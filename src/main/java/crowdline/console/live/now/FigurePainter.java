@@ -64,8 +64,9 @@ final class FigurePainter {
         }
         Box head = box.top(pen.px(HEAD_PX));
         PathExtent own = extent(spots);
-        boolean nextToo = view.current() >= 0 && view.next() >= 0 && view.next() != view.current();
-        List<Spot> next = nextToo ? view.spots(view.next()) : List.of();
+        // What was planned to follow has its place whatever is dropped or swapped, so that nothing moves; what comes instead
+        // begins nobody knows where.
+        List<Spot> next = view.current() >= 0 ? view.spots(view.current() + 1) : List.of();
         PathExtent drawn = withGround(with(own, PathStroke.beginning(next, NEXT_IN_FULL * sizeM(own))));
         Places places = places(pen, view, drawn, box.belowTop(head.h()));
         PathFrame frame = frame(drawn, places.figure().inset(pen.px(EDGE_PX), pen.px(EDGE_PX)));
@@ -76,7 +77,9 @@ final class FigurePainter {
                     pen.palette().rule());
         }
         Color colour = pen.palette().pathNow();
-        next(pen, next, own, frame, places.figure());
+        if (view.next() == view.current() + 1) {
+            next(pen, next, own, frame, places.figure());
+        }
         PathStroke.line(pen, spots, frame, PathView.SIDE, 4.5, colour);
         PathStroke.directions(pen, spots, frame, colour);
         heights(pen, own, frame, places.heights());
