@@ -20,7 +20,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class LivePasses {
     private static final double MS_PER_S = 1000;
-    private static final String NOT_COUNTED = "The times of this act are kept, but not counted: %s. Passes, in Prepare, counts them";
 
     private final PassesFile file;
     private final PassIds ids;
@@ -85,12 +84,16 @@ public final class LivePasses {
             if (inFile.isEmpty() && !pass.figures().isEmpty()) {
                 Optional<String> why = doubt.apply(pass);
                 String notice = file.keep(pass.counting(why.isEmpty())).notice();
-                String uncounted = why.map(w -> String.format(NOT_COUNTED, w)).orElse(said);
+                String uncounted = why.map(LivePasses::notCounted).orElse(said);
                 said = notice != null ? notice : uncounted;
             }
             kept.put(act.startedAtS(), inFile.orElse(pass));
         }
         return Optional.ofNullable(said);
+    }
+
+    private static String notCounted(String why) {
+        return "The times of this act are kept, but not counted: " + why + ". Passes, in Prepare, counts them";
     }
 
     /** Words that were finished, or taken back, once the act was over; what somebody has written since stays. */
