@@ -228,6 +228,8 @@ public final class ConsolePane extends JPanel {
             focus.forget(words);
         } else if (place == Place.PREPARE && next == Place.WALK) {
             walk.comeFrom(prepare.chosenPlace().actId());
+        } else if (place == Place.WORDS && next == Place.WALK) {
+            walk.comeFrom(words.chosenPlace().actId());
         }
         place = next;
         keysShown = KeysShown.NONE;

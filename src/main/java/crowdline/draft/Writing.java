@@ -208,7 +208,9 @@ final class Writing {
     private Remark opening(Remark call) {
         String who = Opening.who(names, craft);
         String brief = Sentences.stopped(Sentences.begun(who));
-        return call.text().contains(who) && seconds(brief) < seconds(call.text()) ? call.worded(call.text(), brief) : call;
+        return call.text().contains(who) && seconds(brief) < seconds(call.text())
+                ? call.worded(call.text(), brief)
+                : call;
     }
 
     private Remark call(Scene scene, String plain, Optional<String> longer, double roomS) {

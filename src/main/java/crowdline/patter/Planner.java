@@ -116,7 +116,8 @@ public final class Planner {
                 SpokenLength length = candidate.length(speaking.form());
                 double seconds = (length == null ? candidate.full() : length).seconds();
                 double saidS = Math.max(request.nowS(), speaking.startedAtS() + seconds);
-                double endS = Math.max(speaking.startedAtS(), Math.min(saidS, callFromS(request, speaking.remarkId(), saidS)));
+                double endS = Math.max(
+                        speaking.startedAtS(), Math.min(saidS, callFromS(request, speaking.remarkId(), saidS)));
                 RemarkKind kind = candidate.remark().kind();
                 return new Placed(
                         speaking.remarkId(),

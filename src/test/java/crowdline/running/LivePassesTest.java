@@ -66,7 +66,8 @@ class LivePassesTest {
     @Test
     void showThatGoesOnAfterItWasKilledKeepsItOnce() throws Exception {
         new LivePasses(file(), ids, pass -> Optional.empty()).keep(List.of(act(130, Source.HAND)), List.of(), ZERO);
-        new LivePasses(file(), ids, pass -> Optional.empty()).keep(List.of(act(130, Source.HAND)), List.of(), ZERO.plusMillis(3));
+        new LivePasses(file(), ids, pass -> Optional.empty())
+                .keep(List.of(act(130, Source.HAND)), List.of(), ZERO.plusMillis(3));
         assertThat(passes()).hasSize(1);
     }
 

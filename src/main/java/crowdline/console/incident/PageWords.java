@@ -31,6 +31,9 @@ final class PageWords {
     private static final double LETTER_WIDTH = 0.58;
     static final double LEAST_SIDE_PX = 10;
 
+    /** From one size to the next larger one that is tried; tuned. */
+    private static final double STEP = 1.06;
+
     private final PageReading reading = new PageReading();
 
     /**
@@ -48,6 +51,12 @@ final class PageWords {
             String agreement,
             String atEnd,
             @Nullable Mark notYet) {}
+
+    /** What the size of the words depends on. */
+    private record Asked(List<String> words, Box box, Zoom zoom, double onePx) {}
+
+    private @Nullable Asked asked;
+    private double settledPx;
 
     private record Room(double widthPx, double heightPx, double sizePx) {}
 
@@ -95,7 +104,7 @@ final class PageWords {
             return;
         }
         Box now = box(page, text, pen.appearance().zoom());
-        double size = largest(pen, now);
+        double size = settled(pen, page, now);
         reading.on(page.words(), new Room(now.w(), now.h(), size), words -> pen.fits(words, pen.strong(), size, now));
         Optional<PageReading.Part> saying = reading.now();
         String where = saying.map(PageReading.Part::where).orElse("");
@@ -141,14 +150,56 @@ final class PageWords {
                 pen.palette().soft()));
     }
 
+    /**
+     * One size for all the words: the largest at which no sentence is broken, if the zoom alone would break one.
+     */
+    private double settled(Pen pen, Page page, Box box) {
+        Asked now = new Asked(page.words(), box, pen.appearance().zoom(), pen.px(1));
+        if (!now.equals(asked)) {
+            asked = now;
+            settledPx = unbroken(pen, page, box);
+        }
+        return settledPx;
+    }
+
+    private static double unbroken(Pen pen, Page page, Box box) {
+        double zoom = pen.appearance().zoom().factor();
+        double largest = largest(pen, box);
+        double least =
+                Math.min(largest, largest(sizePx(pen, TextRole.REMARK) / zoom, lines(zoom, FEWER_LINES / 2), box));
+        if (isUnbroken(pen, page, box, largest)) {
+            return largest;
+        }
+        // Steps up from the least size, so that a larger zoom has the larger of two sizes.
+        for (int steps = (int) (Math.log(largest / least) / Math.log(STEP)); steps >= 0; steps--) {
+            double size = least * Math.pow(STEP, steps);
+            if (isUnbroken(pen, page, box, size)) {
+                return size;
+            }
+        }
+        return largest;
+    }
+
+    private static boolean isUnbroken(Pen pen, Page page, Box box, double sizePx) {
+        return page.words().stream()
+                .map(paragraph -> Parts.of(paragraph, words -> pen.fits(words, pen.strong(), sizePx, box)))
+                .allMatch(parts -> parts.stream().limit(parts.size() - 1L).allMatch(Parts::isWhole));
+    }
+
     /** A remark's size at this zoom, as far as the window leaves room for a few lines of it. */
     private static double largest(Pen pen, Box box) {
-        double lines = LINES / (1 + FEWER_LINES * (pen.appearance().zoom().factor() - 1));
+        double zoom = pen.appearance().zoom().factor();
+        return largest(sizePx(pen, TextRole.REMARK), lines(zoom, FEWER_LINES), box);
+    }
+
+    private static double lines(double zoom, double fewer) {
+        return LINES / (1 + fewer * (zoom - 1));
+    }
+
+    private static double largest(double remarkPx, double lines, Box box) {
         return Math.max(
                 LEAST_SIDE_PX,
-                Math.min(
-                        sizePx(pen, TextRole.REMARK),
-                        Math.min(box.h() / (lines * LINE_HEIGHT), box.w() / (LETTERS * LETTER_WIDTH))));
+                Math.min(remarkPx, Math.min(box.h() / (lines * LINE_HEIGHT), box.w() / (LETTERS * LETTER_WIDTH))));
     }
 
     /** A role's size, which shrinks less than the window does. */

@@ -103,11 +103,17 @@ final class Parts {
         return ends;
     }
 
+    /** Whether a part ends with a sentence. */
+    static boolean isWhole(String part) {
+        String end = CLOSING.matcher(part).replaceAll("");
+        return end.endsWith(".") || end.endsWith("!") || end.endsWith("?");
+    }
+
     private static double cost(String last) {
-        String end = CLOSING.matcher(last).replaceAll("");
-        if (end.endsWith(".") || end.endsWith("!") || end.endsWith("?")) {
+        if (isWhole(last)) {
             return 0;
         }
+        String end = CLOSING.matcher(last).replaceAll("");
         return end.endsWith(",") || end.endsWith(";") || end.endsWith(":") ? CLAUSE : WORD;
     }
 

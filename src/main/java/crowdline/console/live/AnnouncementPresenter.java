@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 
 /** Decides what the pages of announcements show. Pure. */
 public final class AnnouncementPresenter {
-    private static final String WITHOUT = "This show has no announcements. They are written in Prepare: "
+    static final String WITHOUT = "This show has no announcements. They are written in Prepare: "
             + Command.PREPARE.key() + ", then " + Command.PAGE_ANNOUNCEMENTS.key() + ".";
 
     private AnnouncementPresenter() {}

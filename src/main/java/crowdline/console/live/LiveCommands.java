@@ -89,7 +89,7 @@ public final class LiveCommands {
             case ASK_IN_LIVE -> new Meaning.Nothing("The Glossary asks what was seen.");
             case HAND_OVER -> happens(atS -> new LiveEvent.HandedOver(atS, !handles.othersTurn()));
             case LOOK_UP -> new Meaning.Nothing("The place shows what is looked up.");
-            case ANNOUNCE -> new Meaning.Nothing("The place shows the announcements.");
+            case ANNOUNCE -> new Meaning.Nothing(AnnouncementPresenter.WITHOUT);
             case ORDER, ORDER_UP, ORDER_DOWN, PUT_IN_ACT -> new Meaning.Nothing("The place shows the running order.");
             case DUTIES -> new Meaning.Nothing("The place shows the duties of the day.");
             case ALL_LATER,

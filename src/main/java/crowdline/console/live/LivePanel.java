@@ -8,6 +8,7 @@ import crowdline.console.live.day.ToldLine;
 import crowdline.console.live.find.FindPanel;
 import crowdline.console.live.next.NextRow;
 import crowdline.console.live.now.NowRow;
+import crowdline.console.live.now.NowView;
 import crowdline.console.live.row.ListRows;
 import crowdline.console.live.say.SayRow;
 import crowdline.console.live.strip.StripRow;
@@ -48,6 +49,7 @@ public final class LivePanel extends JPanel {
     private final SayRow say;
     private final NextRow next;
     private transient Appearance appearance;
+    private transient @Nullable LiveView shown;
 
     /** One in which no note is written. */
     public LivePanel(Appearance appearance) {
@@ -88,10 +90,24 @@ public final class LivePanel extends JPanel {
     /** Shows a view; rows whose part has not changed are not painted again. */
     public void show(LiveView view) {
         tell(view.told());
-        strip.show(view.strip());
+        shown = view;
+        showStrip();
         now.show(view.now());
         say.show(view.say());
         next.show(view.next());
+    }
+
+    /** What lies over what is flown hides its name and its time, which stand in the strip then. */
+    private void showStrip() {
+        LiveView view = shown;
+        if (view != null) {
+            boolean hidden = find.isVisible() || order.isVisible() || duties.isVisible();
+            NowView flown = view.now();
+            strip.show(
+                    hidden && !flown.left().isEmpty()
+                            ? view.strip().flying(flown.name() + " " + flown.left())
+                            : view.strip());
+        }
     }
 
     private void tell(@Nullable Mark mark) {
@@ -137,6 +153,7 @@ public final class LivePanel extends JPanel {
         } else if (over.isVisible()) {
             over.setVisible(false);
         }
+        showStrip();
     }
 
     /** The running order, which lies over the rows while it is shown. */

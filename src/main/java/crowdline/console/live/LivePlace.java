@@ -214,8 +214,15 @@ public final class LivePlace extends JPanel implements PlaceScreen {
     /** Opens the announcements over whatever Live shows, the incident page too, if a show runs. */
     public void announce() {
         OnAir now = show;
-        if (now != null) {
-            announcements.open(now.announcing());
+        if (now == null) {
+            return;
+        }
+        Announcing words = now.announcing();
+        if (words.all().isEmpty() && !inIncident()) {
+            // An empty page would hide the act for nothing.
+            give(Command.ANNOUNCE);
+        } else {
+            announcements.open(words);
         }
     }
 

@@ -13,9 +13,6 @@ import net.miginfocom.swing.MigLayout;
 
 /** Where a note is written in Live, or the name of an act that is put in: it lies over the foot of the rows, so that none of them moves. */
 final class NoteRow extends JPanel {
-    /** It grows with the zoom to this, or it would hide the figure that comes next. Tuned by looking. */
-    private static final int MOST_ZOOM = 130;
-
     private final JTextArea label = PlainText.wrapped("What is written", "");
     private final JTextField text = TextMenu.on(new JTextField());
 
@@ -59,15 +56,16 @@ final class NoteRow extends JPanel {
 
     final void wear(Appearance appearance) {
         removeAll();
-        Appearance worn =
-                appearance.with(new Zoom(Math.min(MOST_ZOOM, appearance.zoom().percent())));
+        // Larger it would hide the figure that comes next.
+        Appearance worn = appearance.with(
+                new Zoom(Math.min(Zoom.NONE.percent(), appearance.zoom().percent())));
         setLayout(new MigLayout(
                 "insets " + worn.room(6) + " " + worn.room(18) + " " + worn.room(6) + " " + worn.room(18) + ", gap "
                         + worn.room(14) + " 0px",
                 "[0:0:,grow 40,fill][0:0:,grow 60,fill]",
                 "[center]"));
         setBackground(worn.palette().sunk());
-        label.setFont(worn.plain(TextRole.LABEL));
+        label.setFont(worn.plain(TextRole.BODY));
         label.setForeground(worn.palette().text());
         text.setFont(worn.plain(TextRole.VALUE));
         add(label, "wmin 0");

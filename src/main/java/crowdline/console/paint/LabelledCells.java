@@ -57,10 +57,10 @@ public final class LabelledCells {
     /** Paints the cells. */
     public void paint() {
         List<Item> items = List.of(
-                Item.stays(pen.px(LEAST_VALUE_PX), pen.designedPx(TextRole.VALUE)),
+                Item.stays(pen.px(LEAST_VALUE_PX), pen.designedPx(hasLabels() ? TextRole.VALUE : TextRole.LOOK)),
                 Item.stays(pen.px(LEAST_LABEL_PX), pen.designedPx(TextRole.LABEL)));
         double[] sizes = Growth.sizes(items, this::holds, pen.appearance().zoom());
-        double labelHeight = pen.lineHeightPx(false, sizes[1]);
+        double labelHeight = labelHeight(sizes[1]);
         double slack = Math.max(0, inner.h() - labelHeight - pen.lineHeightPx(true, sizes[0])) / 2;
         double x = 0;
         for (int i = 0; i < cells.size(); i++) {
@@ -72,10 +72,12 @@ public final class LabelledCells {
                 continue;
             }
             Box above = box.top(labelHeight);
-            pen.midway(
-                    pen.at(cell.label(), false, sizes[1], above, 1),
-                    above,
-                    pen.palette().soft());
+            if (labelHeight > 0) {
+                pen.midway(
+                        pen.at(cell.label(), false, sizes[1], above, 1),
+                        above,
+                        pen.palette().soft());
+            }
             Box below = box.belowTop(labelHeight);
             Mark mark = cell.mark();
             if (mark == null) {
@@ -87,6 +89,15 @@ public final class LabelledCells {
                 pen.mark(mark, sizes[0], below);
             }
         }
+    }
+
+    private boolean hasLabels() {
+        return cells.stream().anyMatch(cell -> !cell.label().isEmpty());
+    }
+
+    /** Values that say by themselves what they are have the whole height. */
+    private double labelHeight(double sizePx) {
+        return hasLabels() ? pen.lineHeightPx(false, sizePx) : 0;
     }
 
     private void name(String name, double valuePx, Box box) {
@@ -113,6 +124,6 @@ public final class LabelledCells {
                 return false;
             }
         }
-        return pen.lineHeightPx(true, sizes[0]) + pen.lineHeightPx(false, sizes[1]) <= inner.h();
+        return pen.lineHeightPx(true, sizes[0]) + labelHeight(sizes[1]) <= inner.h();
     }
 }

@@ -84,6 +84,10 @@ public final class WordsModel {
         choosePlace(RemarkPlace.all(show()).indexOf(new RemarkPlace(actId, figureId)));
     }
 
+    RemarkPlace chosenPlace() {
+        return place;
+    }
+
     /** Goes to a remark of the place, by its number. */
     public void choose(int number) {
         refused = "";

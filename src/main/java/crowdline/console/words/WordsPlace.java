@@ -181,6 +181,12 @@ public final class WordsPlace implements PlaceScreen {
         }
     }
 
+    /** The figure or act whose remarks are shown. */
+    public RemarkPlace chosenPlace() {
+        WordsModel model = panel.model();
+        return model == null ? RemarkPlace.SHOW : model.chosenPlace();
+    }
+
     /** What was found about the plan of remarks and whole acts. */
     public void planned(WordsPlan plan) {
         WordsModel model = panel.model();

@@ -134,8 +134,7 @@ final class ActSteps {
 
     private static Turn started(Course course, double atS) {
         if (!(course.phase() instanceof Phase.Waiting)) {
-            return new Turn.No(
-                    course.inTheAir() ? "The act has already begun." : Refusals.ACT_OVER);
+            return new Turn.No(course.inTheAir() ? "The act has already begun." : Refusals.ACT_OVER);
         }
         Course started = course.withActStart(atS);
         int first = started.nextIndex().orElse(-1);

@@ -57,7 +57,7 @@ class ActByHandOnScreenTest {
             screen.press("SPACE");
             screen.at(64);
             assertThat(screen.now().name()).isEqualTo("take-off and climb away");
-            assertThat(screen.strip().timeInAct()).isEqualTo("0:03 of 12:00");
+            assertThat(screen.strip().timeInAct()).isEqualTo("0:03, slot 12:00");
         }
     }
 
@@ -244,7 +244,7 @@ class ActByHandOnScreenTest {
             screen.at(startS(figure) + 1);
             flying(figure, 1);
             assertThat(screen.strip().drift().word()).as(paper.name(figure)).isEqualTo(ActOnPaper.late(lateS));
-            assertThat(screen.strip().timeInAct()).isEqualTo(clock(screen.nowS() - SLOT_S) + " of 12:00");
+            assertThat(screen.strip().timeInAct()).isEqualTo(clock(screen.nowS() - SLOT_S) + ", slot 12:00");
             for (Quiet quiet : paper.quiets(figure)) {
                 double toS = Objects.requireNonNull(quiet.toS());
                 screen.at(startS(figure) + quiet.fromS() + 1);

@@ -140,7 +140,7 @@ class ActFollowedOnScreenTest {
             assertThat(screen.strip().source().word()).isEqualTo("Clock");
             followed.fly(goneS + 10);
             assertThat(screen.now().name()).as("the clock moved on").isEqualTo(paper.name(2));
-            assertThat(screen.strip().reading().word()).isEqualTo("10 s old");
+            assertThat(Objects.requireNonNull(screen.strip().reading()).word()).isEqualTo("10 s old");
             followed.fly(goneS + 27);
             assertThat(screen.now().state()).isNull();
             assertThat(screen.strip().source().word()).isEqualTo("Aircraft");

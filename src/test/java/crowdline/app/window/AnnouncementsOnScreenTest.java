@@ -70,7 +70,7 @@ class AnnouncementsOnScreenTest {
             assertThat(screen.spoken("Announcement"))
                     .contains("A child waits at the blue tent. It is a girl of six. Please come.")
                     .doesNotContain("Not to be read out");
-            assertThat(screen.spoken("Strip over the announcements")).contains(", 1:30 of ");
+            assertThat(screen.spoken("Strip over the announcements")).contains(", 1:30, slot ");
             screen.press("SPACE");
             screen.press("ENTER");
 

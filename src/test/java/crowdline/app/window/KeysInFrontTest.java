@@ -161,7 +161,7 @@ class KeysInFrontTest {
         assertThat(screen.now().left()).as(name).isEqualTo("held");
         screen.press("H");
         assertThat(screen.now().name()).as(name).isEqualTo("take-off and climb away");
-        assertThat(screen.strip().timeInAct()).as(name).isEqualTo("0:03 of 12:00");
+        assertThat(screen.strip().timeInAct()).as(name).isEqualTo("0:03, slot 12:00");
     }
 
     private Map<String, String> journals() throws Exception {

@@ -82,7 +82,7 @@ class LookUpOnScreenTest {
                 screen.await(place + " shows the strip", () -> screen.shows("Strip of the act"));
             }
             screen.at(80);
-            screen.await("it goes on", () -> screen.spoken("Strip of the act").contains(", 0:20 of "));
+            screen.await("it goes on", () -> screen.spoken("Strip of the act").contains(", 0:20, slot "));
             screen.press("F5");
             assertThat(screen.strip().timeInAct()).startsWith("0:20");
         }

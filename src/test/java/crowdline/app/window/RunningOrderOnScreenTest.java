@@ -102,7 +102,7 @@ class RunningOrderOnScreenTest {
             screen.press("N");
             screen.press("SPACE");
             assertThat(screen.now().name()).isEqualTo("A wave for Kim");
-            assertThat(screen.strip().timeInAct()).isEqualTo("0:00 of 4:00");
+            assertThat(screen.strip().timeInAct()).isEqualTo("0:00, slot 4:00");
             screen.jump(400);
             screen.press("E");
 

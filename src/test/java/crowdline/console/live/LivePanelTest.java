@@ -114,6 +114,48 @@ class LivePanelTest {
     }
 
     @Test
+    void whatLiesOverTheFigureLeavesItsNameAndItsTimeInSight() {
+        LivePanel panel = panel(100);
+        LiveView flying = SampleLiveViews.flying();
+        String flown = flying.now().name() + " " + flying.now().left();
+        panel.show(flying);
+        assertThat(strip(panel)).startsWith(flying.strip().act());
+        panel.find().open(words -> List.of());
+        panel.show(flying);
+        assertThat(strip(panel)).startsWith(flown).contains(flying.strip().hour());
+        panel.find().close();
+        panel.showDuties(new DutiesView(List.of()));
+        assertThat(strip(panel)).startsWith(flown);
+        panel.showDuties(null);
+        assertThat(strip(panel)).startsWith(flying.strip().act());
+    }
+
+    private static String strip(LivePanel panel) {
+        return Arrays.stream(panel.getComponents())
+                .filter(row -> "Strip".equals(row.getAccessibleContext().getAccessibleName()))
+                .findFirst()
+                .orElseThrow()
+                .getAccessibleContext()
+                .getAccessibleDescription();
+    }
+
+    @Test
+    void noteLeavesTheNextFigureInSight() {
+        for (int zoom : new int[] {100, 200}) {
+            LivePanel panel = panel(zoom);
+            panel.show(SampleLiveViews.flying());
+            panel.openNote(
+                    "Noted at 14:10:33. A few words if there is time: Enter keeps them, Esc goes on without.", "");
+            Component note = Arrays.stream(panel.getComponents())
+                    .filter(NoteRow.class::isInstance)
+                    .findFirst()
+                    .orElseThrow();
+            Rectangle next = rows(panel).get(3);
+            assertThat(note.getY()).as("at %s %%", zoom).isGreaterThan(next.y + next.height * 3 / 5);
+        }
+    }
+
+    @Test
     void everyRowTellsAScreenReaderWhatItShows() {
         LivePanel panel = panel(100);
         panel.show(SampleLiveViews.flying());

@@ -285,7 +285,7 @@ class LivePresenterTest {
         assertThat(Objects.requireNonNull(view.now().side().craft()).predicted())
                 .isFalse();
         assertThat(view.now().side().craftWord()).startsWith("read 2 s ago, 3.").endsWith(" km away");
-        assertThat(view.strip().reading().word()).isEqualTo("2.2 s old");
+        assertThat(Objects.requireNonNull(view.strip().reading()).word()).isEqualTo("2.2 s old");
     }
 
     @Test

@@ -67,7 +67,7 @@ public final class SampleLiveViews {
 
     public static LiveView flying() {
         return new LiveView(
-                strip("4:12 of 12:00", new Mark(Form.DOWN, Tone.CAUTION, "6 s late"), aircraft(), sure(), fresh()),
+                strip("4:12, slot 12:00", new Mark(Form.DOWN, Tone.CAUTION, "6 s late"), aircraft(), sure(), fresh()),
                 new NowView(
                         "Flying now",
                         null,
@@ -101,7 +101,7 @@ public final class SampleLiveViews {
 
     public static LiveView listen() {
         return new LiveView(
-                strip("6:40 of 12:00", new Mark(Form.DISC, Tone.GOOD, "On time"), clock(), fairly(), noReading()),
+                strip("6:40, slot 12:00", new Mark(Form.DISC, Tone.GOOD, "On time"), clock(), fairly(), noReading()),
                 new NowView(
                         "Flying now",
                         null,
@@ -133,7 +133,7 @@ public final class SampleLiveViews {
     public static LiveView longWords() {
         return new LiveView(
                 strip(
-                        "10:02 of 12:00",
+                        "10:02, slot 12:00",
                         new Mark(Form.UP, Tone.CAUTION, "12 s early"),
                         hand(),
                         new Mark(Form.ONE_OF_THREE, Tone.CAUTION, "Not sure"),
@@ -179,7 +179,7 @@ public final class SampleLiveViews {
         LiveView flying = flying();
         NowView now = flying.now();
         return new LiveView(
-                strip("5:03 of 12:00", new Mark(Form.BARS, Tone.CAUTION, "Held 18 s"), hand(), sure(), noReading()),
+                strip("5:03, slot 12:00", new Mark(Form.BARS, Tone.CAUTION, "Held 18 s"), hand(), sure(), noReading()),
                 new NowView(
                         now.caption(),
                         new Mark(Form.BARS, Tone.CAUTION, "Holding: H goes on"),

@@ -44,6 +44,18 @@ class WordsPlaceTest {
                 command -> nothing);
     }
 
+    /** Walk through begins with the act whose words were looked at. */
+    @Test
+    void otherPlacesCanAskWhichActIsChosen() {
+        Editing editing = SampleWords.editing(SmallShow.show());
+        WordsPlace words = place(editing);
+        assertThat(words.chosenPlace()).isEqualTo(RemarkPlace.SHOW);
+        WordsModel model = SampleWords.model(editing);
+        words.show(model);
+        model.choosePlace("a1", "f1");
+        assertThat(words.chosenPlace()).isEqualTo(new RemarkPlace("a1", "f1"));
+    }
+
     /** Most of what is accepted at once is out of sight. */
     @Test
     void itIsSaidHowManyDraftsWereAccepted() {

@@ -60,7 +60,9 @@ class ShippedFilesTest {
         IncidentTemplate template = IncidentTemplate.shipped();
         assertThat(template.notice()).contains("Agree every word of it with the display director before use");
         assertThat(template.incident().agreedWith()).isNull();
-        assertThat(template.incident().firstSteps().get(0)).contains("agree this page with the display director");
+        assertThat(template.incident().firstSteps().get(0))
+                .as("the steps are for when it has happened")
+                .isEqualTo("Stop talking. Fade the music out.");
         assertThat(template.incident().words()).isNotEmpty().noneMatch(w -> w.matches(".*\\d.*"));
     }
 

@@ -79,10 +79,7 @@ public final class PassesKeeper implements PassesHost, Passes {
         if (file.toAbsolutePath().equals(notKept)) {
             return;
         }
-        LivePasses live = new LivePasses(
-                new PassesFile(file, folder),
-                ids,
-                pass -> doubt(pass, loaded));
+        LivePasses live = new LivePasses(new PassesFile(file, folder), ids, pass -> doubt(pass, loaded));
         desk.onChange(snapshot -> {
             List<FlownAct> acts = snapshot.state().course().flownActs();
             List<Note> notes = snapshot.state().notes();

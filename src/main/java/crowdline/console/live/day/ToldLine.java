@@ -12,13 +12,12 @@ import java.util.List;
 
 /**
  * Says for some seconds what a key did, over the foot of the place, where it moves no row and hides neither the clock nor what is
- * flown nor what to say. Never smaller than is read at two metres, and no larger than its words need; longer words take more lines.
+ * flown nor what to say. Never smaller than is read at two metres, and no wider than its words need; longer words take more lines. It
+ * does not grow with the zoom: larger it would hide the figure that comes next.
  */
 public final class ToldLine extends Painted<Mark> {
     /** Size of the words in the designed window; tuned: read at two metres in sunlight. */
     static final double SIZE_PX = 30;
-    /** It grows with the zoom to this: twice as large it would hide the figure that comes next. Tuned by looking. */
-    private static final double MOST_ZOOM = 1.3;
     /** Never smaller in the designed window, whatever the words. */
     public static final double LEAST_PX = 28;
 
@@ -58,27 +57,22 @@ public final class ToldLine extends Painted<Mark> {
         return words.lines().size() > 1 ? widthPx : (int) Math.min(widthPx, Math.ceil(needs));
     }
 
-    private double zoom() {
-        return Math.min(MOST_ZOOM, appearance.zoom().factor());
-    }
-
     /** Its words in a room this wide: as few lines as they need. */
     public TextBlock words(int widthPx) {
         Mark mark = shown();
-        double zoomed = scale * zoom();
         double wide = Math.max(1, widthPx - 2 * GAP_PX * scale - shapePx() * 2);
         return fit.fit(new TextFit.Wish(
                 List.of(mark == null ? "" : mark.word()),
                 appearance.theme().typeface().strong(12),
-                SIZE_PX * zoomed,
-                LEAST_PX * zoomed,
+                SIZE_PX * scale,
+                LEAST_PX * scale,
                 wide,
-                ROOM * SIZE_PX * zoomed,
+                ROOM * SIZE_PX * scale,
                 MOST_LINES));
     }
 
     private double shapePx() {
-        return SIZE_PX * scale * zoom() * 0.74;
+        return SIZE_PX * scale * 0.74;
     }
 
     @Override

@@ -2,6 +2,7 @@ package crowdline.console.live.find;
 
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.console.theme.Zoom;
 import crowdline.console.window.TextMenu;
 import crowdline.loaded.Found;
 import java.awt.event.KeyEvent;
@@ -19,6 +20,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FindPanel extends JPanel {
     private static final int MARGIN_PX = 18;
+    /** What is typed grows with the zoom to this, and leaves the rest of the room to what is found. Tuned by looking. */
+    private static final int MOST_ZOOM = 130;
 
     private final JTextField field = TextMenu.on(new JTextField());
     private final FoundRows rows;
@@ -139,7 +142,8 @@ public final class FindPanel extends JPanel {
 
     public final void wear(Appearance worn, double scale) {
         setBackground(worn.palette().sunk());
-        field.setFont(worn.plain(TextRole.VALUE));
+        Zoom zoom = new Zoom(Math.min(MOST_ZOOM, worn.zoom().percent()));
+        field.setFont(worn.with(zoom).plain(TextRole.VALUE));
         rows.wear(worn, scale);
     }
 

@@ -3,8 +3,11 @@ package crowdline.console.live.find;
 import crowdline.console.paint.Box;
 import crowdline.console.paint.Painted;
 import crowdline.console.paint.Pen;
+import crowdline.console.paint.TextBlock;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.TextRole;
+import crowdline.speech.plain.Sentences;
+import crowdline.speech.plain.TextSpan;
 import java.awt.Color;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -20,7 +23,7 @@ final class FoundRows extends Painted<FindView> {
     /** And no lower than this many, while there are {@value #FEWEST}. */
     private static final double LEAST_HEIGHT = 1.2;
 
-    private static final int FEWEST = 3;
+    private static final int FEWEST = 5;
 
     FoundRows(Appearance appearance) {
         super("Found", appearance);
@@ -103,6 +106,31 @@ final class FoundRows extends Painted<FindView> {
         pen.midway(pen.at(row.name(), true, sizePx, name, 1), name, text);
     }
 
+    /**
+     * Whoever looks something up wants to read the beginning at a glance, not to see the end: as many sentences as fit, the
+     * first ones larger rather than all of them small.
+     */
+    private static TextBlock beginning(Pen pen, String text, Box box) {
+        double least = Math.min(
+                pen.sizePx(TextRole.VALUE),
+                pen.designedPx(TextRole.BODY)
+                        * LEAST_TEXT
+                        * pen.appearance().zoom().factor());
+        List<TextSpan> sentences = new Sentences().in(text);
+        for (int count = sentences.size(); count > 0; count--) {
+            TextBlock block =
+                    block(pen, text.substring(0, sentences.get(count - 1).toChar()), least, box);
+            if (block.whole()) {
+                return block;
+            }
+        }
+        return block(pen, text, pen.designedPx(TextRole.BODY) * LEAST_TEXT, box);
+    }
+
+    private static TextBlock block(Pen pen, String text, double leastPx, Box box) {
+        return pen.block(List.of(text), pen.plain(), pen.sizePx(TextRole.VALUE), leastPx, box, 30);
+    }
+
     private static void page(Pen pen, FindView.Page page, Box box) {
         pen.fill(box, pen.palette().stage());
         Box inner = box.inset(pen.px(14), pen.px(6));
@@ -122,16 +150,6 @@ final class FoundRows extends Painted<FindView> {
                     pen.palette().accent());
         }
         Box text = inner.belowTop(namePx + pen.px(4));
-        // Whoever looks something up wants to read the beginning at a glance, not to see the end.
-        pen.atTop(
-                pen.block(
-                        List.of(page.text()),
-                        pen.plain(),
-                        pen.sizePx(TextRole.VALUE),
-                        pen.designedPx(TextRole.BODY) * LEAST_TEXT,
-                        text,
-                        30),
-                text,
-                pen.palette().text());
+        pen.atTop(beginning(pen, page.text(), text), text, pen.palette().text());
     }
 }

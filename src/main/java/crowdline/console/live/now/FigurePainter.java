@@ -64,7 +64,8 @@ final class FigurePainter {
         }
         Box head = box.top(pen.px(HEAD_PX));
         PathExtent own = extent(spots);
-        // What was planned to follow has its place whatever is dropped or swapped, so that nothing moves; what comes instead
+        // What was planned to follow has its place whatever is dropped or swapped, so that nothing moves; what comes
+        // instead
         // begins nobody knows where.
         List<Spot> next = view.current() >= 0 ? view.spots(view.current() + 1) : List.of();
         PathExtent drawn = withGround(with(own, PathStroke.beginning(next, NEXT_IN_FULL * sizeM(own))));

@@ -44,6 +44,9 @@ public final class SayPresenter {
     /** The part gone is told in steps of this, so that it is painted again only when one could see it. */
     private static final double STEP_S = 0.1;
 
+    /** Where there is so many times the time, nobody who sees both would say that it just fits. Tuned. */
+    private static final double AMPLE = 2;
+
     /** A remark that begins a little late is not too long for that: the breath before the next one gives way, seconds. */
     private static final double BREATH_S = 0.5;
 
@@ -127,7 +130,7 @@ public final class SayPresenter {
         Double endS = windowEndS(moment, words, turn);
         double thereIsS = endS == null ? Math.max(takesS, goneS) : Math.max(0, endS - turn.startS());
         Room room = room(thereIsS, pastS(moment, turn, endS));
-        Fit fit = fit(time, room, turn.tight());
+        Fit fit = fit(time, room, turn.tight() && thereIsS < AMPLE * takesS);
         boolean past = fit == Fit.RUNS_OVER && turn.remark().kind() != RemarkKind.CALL;
         double saidInS = past ? thereIsS + room.pastS() : thereIsS;
         double waitS = turn.startS() - nowS;
@@ -256,7 +259,9 @@ public final class SayPresenter {
                         .map(f -> f.remarks().contains(turn.remark()))
                         .orElse(false))
                 .findFirst()
-                .map(ahead -> ahead.inS() == null ? longestS : moment.now().nowS() + ahead.inS())
+                .map(ahead -> ahead.inS() == null || moment.state().course().isWaiting()
+                        ? longestS
+                        : moment.now().nowS() + ahead.inS())
                 .map(startS -> startS > turn.startS() ? Math.min(startS, longestS) : longestS)
                 .orElse(Double.POSITIVE_INFINITY);
     }

@@ -36,7 +36,7 @@ public final class StripPresenter {
                 drift(moment),
                 source(moment.state().course()),
                 sureness(moment),
-                reading(moment.tracking().readingAgeS()),
+                reading(moment),
                 hour(moment.clock().toLocalTime()));
         return moment.state().listened().isOn() ? view.listening() : view;
     }
@@ -53,7 +53,7 @@ public final class StripPresenter {
         if (moment.state().phase() instanceof Phase.ActDone) {
             return Seconds.clock(actTimeS) + " flown";
         }
-        return Seconds.clock(actTimeS) + (act == null ? "" : " of " + Seconds.clock(act.slotMinutes() * 60));
+        return Seconds.clock(actTimeS) + (act == null ? "" : ", slot " + Seconds.clock(act.slotMinutes() * 60));
     }
 
     private static Mark drift(LiveMoment moment) {
@@ -121,9 +121,11 @@ public final class StripPresenter {
         return ageS == null || ageS >= OLD_READING_S ? "No position" : "Position unclear";
     }
 
-    private static Mark reading(@Nullable Double ageS) {
+    /** Where nobody follows an aircraft, that it was never read is no news. */
+    private static @Nullable Mark reading(LiveMoment moment) {
+        Double ageS = moment.tracking().readingAgeS();
         if (ageS == null) {
-            return new Mark(Form.RING, Tone.CALM, "None");
+            return moment.state().source() == Source.AIRCRAFT ? new Mark(Form.RING, Tone.CALM, "None") : null;
         }
         if (ageS < OLD_READING_S) {
             return new Mark(Form.DISC, Tone.GOOD, Seconds.age(ageS));

@@ -134,8 +134,9 @@ class PassesKeeperTest {
         PassesKeeper desk = desk(folder.resolve("demo.json"), NOON.minus(Duration.ofDays(1)));
         desk.opened(new ShowLoader.Result(show(), loaded(), List.of()));
         fly(desk);
-        assertThat(kept()).singleElement().satisfies(pass -> assertThat(pass.counts())
-                .isFalse());
+        assertThat(kept())
+                .singleElement()
+                .satisfies(pass -> assertThat(pass.counts()).isFalse());
         assertThat(clockS()).isEqualTo(before);
     }
 

@@ -94,6 +94,15 @@ class FigurePainterTest {
         assertThat(difference(other, painted(act)).isEmpty()).isTrue();
     }
 
+    /** Where another figure begins that comes instead, nobody knows; an eye that looked up finds the one being flown where it was. */
+    @Test
+    void whatIsDroppedOrSwappedMovesNothingAndNothingElseIsDrawnForIt() {
+        SideView act = act(null);
+        BufferedImage changed = painted(act.withNext(2));
+        assertThat(covered(changed, NOW)).isEqualTo(covered(painted(act), NOW));
+        assertThat(covered(changed, OTHER).isEmpty()).isTrue();
+    }
+
     /** A next figure that goes 200 m to the right below the loop, then back over it or straight up. */
     private static SideView withNext(Spot... end) {
         List<Spot> spots = new ArrayList<>(List.of(new Spot(-100, 200), new Spot(0, 200), new Spot(100, 200)));

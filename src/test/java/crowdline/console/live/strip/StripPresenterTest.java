@@ -37,6 +37,17 @@ class StripPresenterTest {
         assertThat(strip(off).microphone()).isNull();
     }
 
+    /** A place for a reading that nobody expects says nothing, and takes room from what is read at two metres. */
+    @Test
+    void readingHasAPlaceOnlyWhereAnAircraftIsFollowed() {
+        assertThat(strip(SmallShow.after()).reading()).isNull();
+        assertThat(strip(SmallShow.after(new FlightEvent.SourceChosen(99, Source.AIRCRAFT)))
+                        .reading())
+                .isNotNull()
+                .extracting(Mark::word)
+                .isEqualTo("None");
+    }
+
     private static StripView strip(LiveState state) {
         return StripPresenter.of(SmallShow.moment(112, Plan.EMPTY, state), SmallShow.words());
     }
