@@ -208,7 +208,8 @@ class IncidentSizesTest {
                 if (leastPx < remarkPx - 0.01 || leastPx < LEAST_PX) {
                     wrong.add(where + leastPx + " px, and a remark in Live has " + remarkPx);
                 }
-                // They grow no further than leaves sentences whole, which in a small window may be less than at a smaller
+                // They grow no further than leaves sentences whole, which in a small window may be less than at a
+                // smaller
                 // zoom.
                 if (leastPx < unzoomedPx * 0.98) {
                     wrong.add(where + "from " + unzoomedPx + " px to " + leastPx);

@@ -123,19 +123,6 @@ class FirstSpaceTest {
     }
 
     @Test
-    void nothingIsSaidOfALaterFigureBeforeTheActHasBegunHoweverNearItsSlot() {
-        for (double nowS = SLOT_S - 20; nowS < BEGAN_S; nowS += 0.5) {
-            plan(nowS, before -> before);
-            double dueS = nowS + 1;
-            assertThat(plan.placed())
-                    .as("at %s s", nowS)
-                    .filteredOn(p -> p.figureId() != null && p.startS() <= dueS)
-                    .extracting(Placed::remarkId)
-                    .isSubsetOf("run-in-call");
-        }
-    }
-
-    @Test
     void nothingIsLateForHavingWaited() {
         for (double nowS = SLOT_S; nowS < BEGAN_S; nowS += 1) {
             plan(nowS, before -> before);

@@ -26,10 +26,7 @@ class LivePlaceTest {
 
     private LivePlace place() {
         LivePlace place = new LivePlace(
-                new Appearance(Themes.DAY, new Zoom(100)),
-                new Ways(nothing, nothing, nothing),
-                () -> {},
-                () -> {});
+                new Appearance(Themes.DAY, new Zoom(100)), new Ways(nothing, nothing, nothing), () -> {}, () -> {});
         place.run(show);
         place.refresh();
         return place;
