@@ -27,11 +27,11 @@ record TransitWords(String title, String look) {
             case FLIES_ON ->
                 new TransitWords(
                         "flying on to the " + out, "It flies on to the " + out + ", to where the next figure begins.");
-            case CLIMBS -> new TransitWords("climbing", "It climbs now, to have height to spend.");
+            case CLIMBS -> new TransitWords("climbing", "It is climbing, to gain height for what comes next.");
             case DIVES ->
                 new TransitWords("diving for speed", "The nose goes down a little, and height turns into speed.");
             case COMES_IN ->
-                new TransitWords("coming in to the line", "It comes in closer again, to the display line.");
+                new TransitWords("coming in to the line", "It is coming back in to the display line.");
             case SLOWS_DOWN ->
                 new TransitWords(
                         "slowing down",

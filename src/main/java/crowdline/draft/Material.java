@@ -35,6 +35,8 @@ final class Material {
     private static final double KIND = 8;
     private static final double AIRCRAFT = 4;
     private static final double TRANSIT = 3;
+    /** What sort of aircraft it is, is told in this first part of an act, or everybody has seen it. */
+    private static final double EARLY = 0.35;
     /** What is seen as it is told is wanted so much more. */
     private static final double SEEN = 1.5;
     /** Within so much of the most, it is that to the eye. */
@@ -72,7 +74,7 @@ final class Material {
                 show.aircraft(act.airframe()).orElse(null),
                 scenes.stream().anyMatch(Scene::hasSmoke));
         made.figures();
-        made.beside(show, act, names);
+        made.beside(show, act, flight, names);
         made.numbers(show, flight);
         return made.lines;
     }
@@ -112,7 +114,7 @@ final class Material {
     }
 
     /** Who flies and what is flown, at the beginning and where nothing else is shown. */
-    private void beside(Show show, Act act, Names names) {
+    private void beside(Show show, Act act, Flight flight, Names names) {
         List<Integer> places = new ArrayList<>();
         for (int i = 0; i < scenes.size(); i++) {
             if (i == 0 || scenes.get(i).isRest()) {
@@ -127,7 +129,9 @@ final class Material {
                 add(place, Role.BESIDE, fact, fact, value);
                 value *= FURTHER;
             }
-            kind.ifPresent(words -> add(place, Role.BESIDE, "kind", words, place == 0 ? KIND : AIRCRAFT));
+            if (scenes.get(place).flown().startS() <= EARLY * flight.totalS()) {
+                kind.ifPresent(words -> add(place, Role.BESIDE, "kind", words, place == 0 ? KIND : AIRCRAFT));
+            }
         }
     }
 

@@ -57,9 +57,6 @@ record Names(String full, String first, boolean known, String introduced, String
                     + "|restores?|designs?|studies|studied|owns?|spent|spends?|can|could|once|still|never|also|always|first|used|bought"
                     + "|found|met|took|gave|went|saw|sold|says?|likes?|loves?|gets?|got|does|did|served?|serves)");
 
-    /** Of what is loud and wide, where nobody knows what else is shown that day. */
-    private static final String LOTS_OF_SKY = "it needs a lot of sky to turn in";
-
     static Names of(Show show, Act act) {
         String name =
                 show.performer(act.performer()).map(Performer::name).orElse("").strip();
@@ -173,8 +170,7 @@ record Names(String full, String first, boolean known, String introduced, String
     }
 
     /**
-     * What of the kind is told without what is only typical of it, its numbers, its seats and what it was first built for; empty if
-     * every number was told.
+     * What is told of every aircraft of the kind; empty if every number was told.
      */
     static Optional<String> kind(Aircraft craft) {
         if (!(craft instanceof Airframe airframe)) {
@@ -184,15 +180,6 @@ record Names(String full, String first, boolean known, String introduced, String
         if (typical == null || typical.assumed().isEmpty()) {
             return Optional.empty();
         }
-        String told = typical.kind()
-                .sentence()
-                .replaceFirst(";.*$", "")
-                .replaceFirst("^An? (single-seat )?", "")
-                .replace(", first built as a trainer", "")
-                .replace("the loudest thing of the day, and the one that needs the most room", LOTS_OF_SKY);
-        String said = "This is " + Sentences.withArticle(told);
-        return Optional.of(Sentences.stopped(
-                said.replaceAll("( of the \\d{4}s( or \\d{4}s)?)?( (of|with)[^,:;.]*?(hp|horsepower))", "")
-                        .replaceAll(" of the \\d{4}s( or \\d{4}s)?", "")));
+        return KindWords.of(typical.kind().name());
     }
 }

@@ -3,6 +3,7 @@ package crowdline.loaded;
 import crowdline.flight.FigureNames;
 import crowdline.flight.moment.FigureMoments;
 import crowdline.live.now.Afterwards;
+import crowdline.live.now.Shortened;
 import crowdline.show.Act;
 import crowdline.show.Performer;
 import crowdline.show.Piece;
@@ -39,6 +40,7 @@ public final class ShowLookup {
     private final Map<String, Remark> remarks;
     private final Map<String, PieceOf> parts = new HashMap<>();
     private final Afterwards afterwards;
+    private final Shortened shortened;
     private final Voices voices;
     private final BiFunction<Act, Variant, ActSheet> flights;
     private final Sights sights;
@@ -99,6 +101,7 @@ public final class ShowLookup {
         remarks = show.remarksById();
         show.gaps().pieces().forEach(this::piece);
         afterwards = new Afterwards(show);
+        shortened = new Shortened(show);
     }
 
     private void piece(Piece piece) {
@@ -118,6 +121,11 @@ public final class ShowLookup {
     /** Which of its remarks can be said only once their figure was flown. */
     public Afterwards afterwards() {
         return afterwards;
+    }
+
+    /** Which of its remarks are not true once a figure was dropped. */
+    public Shortened shortened() {
+        return shortened;
     }
 
     /** Whose hour the clocks of the venue show. */

@@ -11,7 +11,7 @@ public enum Everyday {
     BUS_HEIGHT(4.4, "m", "double-decker, 4.4 to 4.7 m: lauraclery.com/double-decker-bus-height"),
     BUS_LENGTH(11, "m", "double-decker, 9.5 to 11.1 m: shunauto.com/article/how-long-is-a-bus-uk"),
     STOREY(3, "m", "from memory: one floor of a block of flats"),
-    FOOTBALL_FIELD(105, "m", "within the 100 to 110 m for international matches, Laws of the Game, Law 1"),
+    FOOTBALL_PITCH(105, "m", "within the 100 to 110 m for international matches, Laws of the Game, Law 1"),
     HEAD(5, "kg", "4.5 to 5 kg: danny.oz.au/anthropology/notes/human-head-weight.html"),
     CHILD(30, "kg", "from memory: weight of a child of nine or so"),
     BUCKET(10, "kg", "from memory: ten litres of water"),

@@ -13,6 +13,8 @@ import crowdline.show.CrowdUnits;
  * @param words such as "twelve hundred feet"
  */
 public record Said(double value, String unit, double rounded, double step, String words) {
+    /** What differs by no more than this share is called the same; by judgement. */
+    private static final double NEAR_ENOUGH = 0.05;
 
     /** The words of a rounded number; what cannot be said is told as it was computed, with its unit. */
     private static String words(double rounded, double value, String unit) {
@@ -95,8 +97,28 @@ public record Said(double value, String unit, double rounded, double step, Strin
     /** A load or a ratio: "twice", "three and a half times". */
     public static Said times(double ratio, String unit) {
         double rounded = Math.rint(ratio * 2) / 2;
-        String words = rounded == 2 ? "twice" : rounded == 1 ? "once" : words(rounded, ratio, unit) + " times";
-        return new Said(ratio, unit, rounded, 0.5, words);
+        return new Said(ratio, unit, rounded, 0.5, timesWords(rounded, ratio, unit));
+    }
+
+    private static String timesWords(double rounded, double ratio, String unit) {
+        return rounded == 2 ? "twice" : rounded == 1 ? "once" : words(rounded, ratio, unit) + " times";
+    }
+
+    /**
+     * A load or a ratio with how it is rounded: "about twice", "nearly three times". What is not near a half is told against
+     * the whole or half below or above it: 2.3 times is "more than twice".
+     */
+    public static Said roughly(double ratio, String unit) {
+        double near = Math.rint(ratio * 2) / 2;
+        boolean whole = near == Math.rint(near);
+        if (Math.abs(ratio - near) <= NEAR_ENOUGH * ratio) {
+            return new Said(ratio, unit, near, 0.5, "about " + timesWords(near, ratio, unit));
+        }
+        if (whole && ratio < near) {
+            return new Said(ratio, unit, near, 0.5, "nearly " + timesWords(near, ratio, unit));
+        }
+        double below = Math.floor(ratio * 2) / 2;
+        return new Said(ratio, unit, below, 1, "more than " + timesWords(below, ratio, unit));
     }
 
     /** A large count. */
@@ -108,16 +130,25 @@ public record Said(double value, String unit, double rounded, double step, Strin
         return of(kg, "kg", kg < 97.5 ? 1 : 10, "kilogram", "kilograms");
     }
 
+    /** A small length, as this crowd measures. */
+    public static Said length(double m, CrowdUnits units) {
+        if (units == CrowdUnits.METRIC) {
+            return metres(m);
+        }
+        double ft = Units.ftFromM(m);
+        return of(ft, "ft", ft < 20.5 ? 1 : ft < 97.5 ? 5 : ft < 975 ? 50 : 100, "foot", "feet");
+    }
+
     /** A small length. */
     public static Said metres(double m) {
         return of(m, "m", m < 20.5 ? 1 : m < 97.5 ? 5 : 50, "metre", "metres");
     }
 
-    /** A distance over the field: metres when near, miles or kilometres when far. */
+    /** A distance over the field: metres or feet when near, miles or kilometres when far. */
     public static Said distance(double m, CrowdUnits units) {
         double miles = Units.milesFromM(m);
         if (miles < 0.45) {
-            return metres(m);
+            return length(m, units);
         }
         if (units == CrowdUnits.METRIC) {
             return kilometres(m / 1000);

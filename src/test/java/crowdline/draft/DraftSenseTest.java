@@ -38,7 +38,7 @@ class DraftSenseTest {
         assertThat(HIGH.flight().figure(longest.id()).orElseThrow().durationS()).isGreaterThan(60);
         assertThat(HIGH.of(longest.id()))
                 .hasSizeGreaterThanOrEqualTo(2)
-                .anyMatch(t -> t.startsWith("At its highest the aeroplane is about three thousand feet up."));
+                .anyMatch(t -> t.startsWith("The highest point in this act is about three thousand feet up."));
     }
 
     @Test
@@ -106,12 +106,9 @@ class DraftSenseTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "strong aerobatic monoplane | This is an aerobatic aeroplane, built for nothing else: it climbs straight up and rolls"
-                        + " faster than you can count.",
-                "large biplane | This is a big, slow biplane with a round engine.",
-                "piston fighter | This is a fighter: wide, fast, flowing figures, and a sound of its own.",
-                "aerobatic two-seater | This is a two-seat aeroplane in which aerobatics are taught, and shown.",
-                "fast jet | This is a fast military jet with reheat: it needs a lot of sky to turn in."
+                "strong aerobatic monoplane | Aeroplanes like this one are built for aerobatics, and for nothing else.",
+                "large biplane | A big biplane takes its time, so there is time to look at every figure.",
+                "old trainer | Aeroplanes like this one taught people to fly: gently, always trading height for speed."
             })
     void ofAKindOnlyThatIsToldWhichIsTrueOfAll(String kind, String told) {
         Aircraft aircraft = KindsFile.shipped().find(kind).orElseThrow().airframe("a", kind, Sliders.TYPICAL);

@@ -221,7 +221,7 @@ public final class WordsModel {
         }
         SpeechFinding finding =
                 helped.stream().filter(f -> f.toChar() >= caret).findFirst().orElse(helped.get(0));
-        RemarkDraft helpedOut = typed.withAside(finding.toChar(), "that is " + finding.suggestion());
+        RemarkDraft helpedOut = typed.withAside(finding.toChar(), "that is, " + finding.suggestion());
         type(helpedOut);
         return Optional.of(
                 finding.toChar() + helpedOut.text().length() - typed.text().length());

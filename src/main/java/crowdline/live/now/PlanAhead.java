@@ -44,6 +44,7 @@ public final class PlanAhead {
 
     private final Show show;
     private final Afterwards afterwards;
+    private final Shortened shortened;
     private final GapAhead gaps;
     private final Voices voices;
     private final Introduction introduction;
@@ -56,6 +57,7 @@ public final class PlanAhead {
     public PlanAhead(Show show, Voices voices) {
         this.show = show;
         afterwards = new Afterwards(show);
+        shortened = new Shortened(show);
         gaps = new GapAhead(show, remark -> candidate(remark, null));
         this.voices = voices;
         introduction = new Introduction(
@@ -93,6 +95,7 @@ public final class PlanAhead {
         Act act = Optional.ofNullable(state.actId()).flatMap(show::act).orElse(null);
         Set<String> done = done(state, now);
         done.addAll(aired);
+        done.addAll(shortened.untrue(act, state.course()));
         List<Slot> slots = List.of();
         if (act != null) {
             slots = slots(act, now, times, behindS, NextStart.shiftS(state, now, callRoomS(act, now, done)));

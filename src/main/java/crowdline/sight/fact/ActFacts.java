@@ -25,8 +25,11 @@ final class ActFacts {
     private final List<FigureScene> scenes;
     private final String craft;
     private final CrowdUnits units;
+    private final int number;
 
-    ActFacts(Flight flight, List<FigureScene> scenes, boolean glider, CrowdUnits units) {
+    /** @param number which act of the day, from 0: neighbours say the same in other words */
+    ActFacts(Flight flight, List<FigureScene> scenes, boolean glider, CrowdUnits units, int number) {
+        this.number = number;
         this.units = units;
         this.flight = flight;
         this.scenes = scenes;
@@ -57,6 +60,15 @@ final class ActFacts {
                 CrowdFact.of(new CrowdFact.Subject(flight.actId(), null), kind, said, share, text, shortText));
     }
 
+    /**
+     * By turns, and each says "in this act": it may be told at any time of it, and counts all of it.
+     *
+     * @param shift so that two facts of one act do not begin alike
+     */
+    private String inTurn(int shift, String... ways) {
+        return ways[(number + shift) % ways.length];
+    }
+
     private Stream<FigureFlight> figures() {
         return scenes.stream().map(FigureScene::figure);
     }
@@ -72,8 +84,12 @@ final class ActFacts {
                 Kind.HIGHEST,
                 said,
                 1,
-                "At its highest " + craft + " is about " + said.words() + " up."
-                        + HeightFacts.fields(m).map(p -> " That is " + p + ".").orElse(""),
+                inTurn(
+                                0,
+                                "The highest point in this act is about " + said.words() + " up.",
+                                "In this act " + craft + " goes up to about " + said.words() + ".",
+                                "Nothing in this act goes higher than about " + said.words() + ".")
+                        + HeightFacts.picture(said, number),
                 "Up to about " + said.words() + ".");
     }
 
@@ -86,7 +102,11 @@ final class ActFacts {
                     Kind.FASTEST,
                     said,
                     1,
-                    "At its fastest " + craft + " does about " + said.words() + ". That is "
+                    inTurn(
+                                    1,
+                                    "The fastest moment in this act is at about " + said.words() + ". That is ",
+                                    "In this act " + craft + " reaches about " + said.words() + ". That is ",
+                                    "Top speed in this act: about " + said.words() + ". That is ")
                             + MotionFacts.motorway(mps, units) + ".",
                     "Up to about " + said.words() + ".");
         }
@@ -98,16 +118,23 @@ final class ActFacts {
         if (g < 2) {
             return Optional.empty();
         }
-        Said said = Said.times(g, "g");
+        Said said = Said.roughly(g, "g");
         boolean coaster = Math.abs(g - Everyday.ROLLER_COASTER.value()) <= 0.75;
         return fact(
                 Kind.HEAVIEST,
                 said,
                 g / 4,
-                "At the hardest pull everything feels about " + said.words() + " as heavy"
-                        + (coaster ? ", as on a big roller coaster" : "") + ". A grown-up feels like "
-                        + weight(Everyday.GROWN_UP.value() * said.rounded()) + ".",
-                "Everything feels up to about " + said.words() + " as heavy.");
+                inTurn(
+                                2,
+                                "At the hardest pull in this act everything feels ",
+                                "The hardest pull in this act makes everything feel ",
+                                "In this act's hardest pull everything feels ")
+                        + said.words() + " as heavy"
+                        + (coaster
+                                ? ", as on a roller coaster."
+                                : ". A grown-up feels like " + weight(Everyday.GROWN_UP.value() * said.rounded())
+                                        + "."),
+                "At most everything feels " + said.words() + " as heavy.");
     }
 
     /** As round as it is pictured: "half a tonne" and not five hundred and twenty kilograms. */
@@ -125,7 +152,11 @@ final class ActFacts {
                     Kind.UPSIDE_DOWN,
                     said,
                     s / 40,
-                    "Add it all up, and " + craft + " is upside down for about " + said.words() + ".",
+                    inTurn(
+                            2,
+                            "In this act " + craft + " spends about " + said.words() + " upside down.",
+                            "For about " + said.words() + " in this act the pilot has the ground overhead.",
+                            "For about " + said.words() + " in this act " + craft + " is on its back."),
                     "Upside down for about " + said.words() + " in all.");
         }
         return Optional.empty();
@@ -139,7 +170,12 @@ final class ActFacts {
                     Kind.TOTAL_CLIMB,
                     said,
                     m / 3000,
-                    "Add up every climb in this act, and " + craft + " goes up about " + said.words() + ".",
+                    inTurn(
+                            0,
+                            "All the climbs in this act together come to about " + said.words() + ".",
+                            "In this act " + craft + " climbs about " + said.words() + ", a little at a time.",
+                            "One climb after another, " + craft + " goes up about " + said.words()
+                                    + " in this act."),
                     "All its climbs make about " + said.words() + ".");
         }
         return Optional.empty();
@@ -153,7 +189,8 @@ final class ActFacts {
                     Kind.DISTANCE_FLOWN,
                     said,
                     m / 20000,
-                    "From the first figure to the last, " + craft + " flies about " + said.words() + ".",
+                    "From the first figure to the last, " + craft + " flies about " + said.words()
+                            + " in this act.",
                     "It flies about " + said.words() + " in all.");
         }
         return Optional.empty();
@@ -176,7 +213,11 @@ final class ActFacts {
                     Kind.ROLLS,
                     said,
                     turns / 10,
-                    "Add up all its rolling, and " + craft + " goes right round about " + said.words() + ".",
+                    inTurn(
+                            2,
+                            "In this act " + craft + " rolls right round about " + said.words() + ".",
+                            "All the rolling in this act comes to about " + said.words() + " right round.",
+                            "Roll by roll, " + craft + " goes right round about " + said.words() + " in this act."),
                     "Rolls worth about " + said.words() + " right round.");
         }
         return Optional.empty();

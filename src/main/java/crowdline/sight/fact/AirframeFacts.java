@@ -103,7 +103,7 @@ final class AirframeFacts {
         if (airframe.spanM() < Everyday.BUS_LENGTH.value() * 1.05) {
             return Optional.empty();
         }
-        Said said = Said.metres(airframe.spanM());
+        Said said = Said.length(airframe.spanM(), units);
         return fact(
                 Kind.SPAN,
                 said,

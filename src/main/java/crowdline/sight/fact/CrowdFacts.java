@@ -2,6 +2,7 @@ package crowdline.sight.fact;
 
 import crowdline.flight.FigureFlight;
 import crowdline.flight.Flight;
+import crowdline.show.Act;
 import crowdline.show.CrowdUnits;
 import crowdline.show.Show;
 import crowdline.show.aircraft.Airframe;
@@ -40,6 +41,7 @@ public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
                 .toList();
         CrowdUnits units = show.venue().crowdUnits();
         FlownPath path = new FlownPath(flight.samples());
+        int number = number(show, flight);
         Records records = Records.of(flown);
         List<FigureScene> scenes = new ArrayList<>();
         for (FigureFlight f : flown) {
@@ -51,12 +53,12 @@ public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
                     show.air().temperatureC(),
                     records,
                     units,
-                    scenes.size()));
+                    scenes.size() + number));
         }
         List<CrowdFact> facts = new ArrayList<>();
         List<UnmadeFact> unmade = new ArrayList<>();
         FactMaking whole = new FactMaking(null);
-        new ActFacts(flight, scenes, airframe.glider(), units).addTo(whole);
+        new ActFacts(flight, scenes, airframe.glider(), units, number).addTo(whole);
         new AirframeFacts(flight.actId(), airframe, units).addTo(whole);
         whole.addTo(facts, unmade);
         for (FigureScene scene : scenes) {
@@ -67,5 +69,9 @@ public record CrowdFacts(List<CrowdFact> facts, List<UnmadeFact> unmade) {
             making.addTo(facts, unmade);
         }
         return new CrowdFacts(facts, unmade);
+    }
+
+    private static int number(Show show, Flight flight) {
+        return Math.max(0, show.acts().stream().map(Act::id).toList().indexOf(flight.actId()));
     }
 }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * @param crowdToLineM distance from the crowd line to the display line, metres, or null if it is not known
  * @param temperatureC of the air
  * @param records which figures hold the act's records
- * @param place among the figures that have facts, from 0
+ * @param place among the figures that have facts, counted on from act to act: neighbours say the same in other words
  */
 record FigureScene(
         FigureFlight figure,

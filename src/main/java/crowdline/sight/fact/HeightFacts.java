@@ -19,10 +19,13 @@ final class HeightFacts {
     private static final double LEAST_FAR_M = 600;
     private static final double LEAST_LATE_S = 1.5;
     /** More of them nobody pictures on top of each other; by judgement. */
-    private static final double MOST_FIELDS = 10;
+    private static final double MOST_PITCHES = 10;
 
-    /** From here on half a field more makes no other picture; by judgement. */
-    private static final double LEAST_WHOLE_FIELDS = 4;
+    /** From here on half a pitch more makes no other picture; by judgement. */
+    private static final double LEAST_WHOLE_PITCHES = 4;
+
+    /** Of fewer than that there are buildings in every town; by judgement. */
+    private static final double LEAST_FLOORS = 40;
 
     private static final double LEAST_BACKWARDS_LENGTHS = 0.5;
     /** More buses than that nobody pictures; judgement, no source. */
@@ -58,17 +61,34 @@ final class HeightFacts {
                 Kind.HIGHEST,
                 said,
                 record ? 1 : 0.6,
-                start + fields(f.highestM()).map(p -> " That is " + p + ".").orElse(""),
+                start + picture(said, scene.place()),
                 (record ? "The highest point: about " : "About ") + words + " up."));
     }
 
-    /** Such as "about three football fields, stood on end", if it is two or more and no more than anybody pictures. */
-    static Optional<String> fields(double m) {
-        double fields = m / Everyday.FOOTBALL_FIELD.value();
-        double rounded = fields < LEAST_WHOLE_FIELDS ? Math.rint(fields * 2) / 2 : Math.rint(fields);
-        return rounded < 2 || rounded > MOST_FIELDS
+    /**
+     * A sentence that pictures a height as it is said, or nothing; pitches and floors by turns.
+     *
+     * @param turn whose turn it is
+     */
+    static String picture(Said height, int turn) {
+        double m = height.unit().equals("ft") ? Units.mFromFt(height.rounded()) : height.rounded();
+        double floors = m / Everyday.STOREY.value();
+        Optional<String> picture = turn % 2 == 0
+                ? pitches(m)
+                : floors < LEAST_FLOORS
+                        ? Optional.empty()
+                        : Optional.of("as high as a building of about "
+                                + Said.many(floors, "floor", "floors").words());
+        return picture.map(p -> " That is " + p + ".").orElse("");
+    }
+
+    /** Such as "about three football pitches, stood on end", if it is two or more and no more than anybody pictures. */
+    static Optional<String> pitches(double m) {
+        double pitches = m / Everyday.FOOTBALL_PITCH.value();
+        double rounded = pitches < LEAST_WHOLE_PITCHES ? Math.rint(pitches * 2) / 2 : Math.rint(pitches);
+        return rounded < 2 || rounded > MOST_PITCHES
                 ? Optional.empty()
-                : Optional.of("about " + CountedWords.of(rounded) + " football fields, stood on end");
+                : Optional.of("about " + CountedWords.of(rounded) + " football pitches, stood on end");
     }
 
     private static Optional<CrowdFact> looksHigh(FigureScene scene) {
@@ -98,7 +118,7 @@ final class HeightFacts {
         Said said = Said.height(climb.heightM(), scene.units());
         double many = climb.heightM() / Everyday.BUS_HEIGHT.value();
         String picture = many > MOST_BUSES
-                ? fields(climb.heightM()).map(p -> " That is " + p + ".").orElse("")
+                ? picture(said, scene.place())
                 : " Picture about "
                         + Said.many(many, "double-decker bus", "double-decker buses")
                                 .words()
@@ -135,7 +155,7 @@ final class HeightFacts {
         if (lengths < LEAST_BACKWARDS_LENGTHS) {
             return Optional.empty();
         }
-        Said said = Said.metres(m);
+        Said said = Said.length(m, scene.units());
         double halves = Math.rint(lengths * 2) / 2;
         String own = halves == 0.5
                 ? "half its own length"

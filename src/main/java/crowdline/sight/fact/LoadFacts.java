@@ -35,16 +35,16 @@ final class LoadFacts {
             return Optional.empty();
         }
         boolean record = f.figureId().equals(scene.records().heaviest());
-        Said said = Said.times(f.greatestG(), "g");
+        Said said = Said.roughly(f.greatestG(), "g");
         return Optional.of(scene.fact(
                 Kind.HEAVIEST,
                 said,
                 (record ? 1 : 0.85) * f.greatestG() / 4,
                 (record
-                                ? "This is the hardest pull of the act: everything feels about "
-                                : "Everything on board feels about ")
+                                ? "This is the hardest pull of the act: everything feels "
+                                : "Everything on board feels ")
                         + said.words() + " as heavy. " + weighed(record ? 0 : scene.place() % 3, said.rounded()),
-                "Everything feels about " + said.words() + " as heavy."));
+                "Everything feels " + said.words() + " as heavy."));
     }
 
     /** Three pictures by turns, so that figures one after another do not say the same. */

@@ -15,6 +15,8 @@ import java.util.Set;
 final class MotionFacts {
     private static final double LEAST_FAST_MPH = 100;
     private static final double STANDSTILL_MPH = 2.5;
+    /** Below that a speed is only faster than another, and no times it; by judgement. */
+    private static final double LEAST_TIMES = 1.4;
 
     private MotionFacts() {}
 
@@ -42,30 +44,37 @@ final class MotionFacts {
                 record
                         ? "This is the fastest moment of the act: about " + said.words() + ". That is "
                                 + motorway(f.greatestMps(), scene.units()) + "."
-                        : "At its fastest it does about " + said.words() + ". In every second it passes "
-                                + field(f.greatestMps()) + ".",
+                        : "At its fastest it does about " + said.words() + ". " + pitch(f.greatestMps(), scene.place()),
                 (record ? "The fastest moment: about " : "About ") + said.words() + "."));
     }
 
-    private static String field(double mps) {
-        Said part = Said.share(mps / Everyday.FOOTBALL_FIELD.value(), "fields");
+    /** By turns. */
+    private static String pitch(double mps, int turn) {
+        double seconds = Everyday.FOOTBALL_PITCH.value() / mps;
+        return turn % 2 == 0
+                ? "In every second it passes " + passed(mps) + "."
+                : "A football pitch goes by in about " + Said.seconds(seconds).words() + ".";
+    }
+
+    private static String passed(double mps) {
+        Said part = Said.share(mps / Everyday.FOOTBALL_PITCH.value(), "pitches");
         return part.rounded() < 1
-                ? "about " + part.words() + " a football field"
-                : part.rounded() == 1 ? "about a whole football field" : "more than a whole football field";
+                ? "about " + part.words() + " a football pitch"
+                : part.rounded() == 1 ? "about a whole football pitch" : "more than a whole football pitch";
     }
 
     /** A speed of 85 mph or more against what cars may do, such as "about twice the motorway limit". */
     static String motorway(double mps, CrowdUnits units) {
         if (units == CrowdUnits.METRIC) {
-            double ratio = Units.kmhFromMps(mps) / Everyday.MOTORWAY_CAR.value();
-            return ratio < 1.25
+            double ratio = Said.speed(mps, units).rounded() / Everyday.MOTORWAY_CAR.value();
+            return ratio < LEAST_TIMES
                     ? "faster than cars on a motorway"
-                    : "about " + Said.times(ratio, "cars").words() + " as fast as a car on a motorway";
+                    : Said.roughly(ratio, "cars").words() + " as fast as a car on a motorway";
         }
-        double ratio = Units.mphFromMps(mps) / Everyday.MOTORWAY_LIMIT.value();
-        return ratio < 1.25
+        double ratio = Said.speed(mps, units).rounded() / Everyday.MOTORWAY_LIMIT.value();
+        return ratio < LEAST_TIMES
                 ? "faster than a car may go on a motorway"
-                : "about " + Said.times(ratio, "limits").words() + " the motorway limit";
+                : Said.roughly(ratio, "limits").words() + " the motorway limit";
     }
 
     private static Optional<CrowdFact> slowest(FigureScene scene) {

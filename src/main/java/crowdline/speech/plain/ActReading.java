@@ -77,10 +77,10 @@ public final class ActReading {
         }
     }
 
-    /** Reading ease in a short sentence for the author; empty where there is too little text for a score. */
+    /** Reading ease, which knows nothing but lengths, in a short sentence for the author; empty where there is too little text for a score. */
     static String inWords(Optional<Readability> reads) {
         return reads.filter(Readability::isMeaningful)
-                .map(r -> String.format(Locale.UK, "As a whole: %s (%.0f).", r.band(), r.readingEase()))
+                .map(r -> String.format(Locale.UK, "As a whole, by length: %s (%.0f).", r.band(), r.readingEase()))
                 .orElse("");
     }
 }

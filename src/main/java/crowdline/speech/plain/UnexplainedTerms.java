@@ -24,6 +24,9 @@ final class UnexplainedTerms {
                     + "|[:–—(]| - ",
             Pattern.CASE_INSENSITIVE);
 
+    /** Where a ball is played, a pitch lifts no nose. */
+    private static final String NOT_OF_A_PITCH = "(?<!\\b(?:football|cricket|hockey|rugby) )";
+
     private final Map<String, String> tradeWords;
     private final Pattern tradePattern;
 
@@ -37,7 +40,7 @@ final class UnexplainedTerms {
                 .map(Pattern::quote)
                 .collect(Collectors.joining("|"));
         tradePattern = Pattern.compile(
-                words.isEmpty() ? "(?!)" : "(?<![\\p{L}\\p{N}-])(" + words + ")(?:s|'s|’s)?(?![\\p{L}\\p{N}])",
+                words.isEmpty() ? "(?!)" : NOT_OF_A_PITCH + "(?<![\\p{L}\\p{N}-])(" + words + ")(?:s|'s|’s)?(?![\\p{L}\\p{N}])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 

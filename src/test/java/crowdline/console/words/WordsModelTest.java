@@ -236,7 +236,7 @@ public class WordsModelTest {
         assertThat(page().findings()).extracting(SpeechFinding::code).containsExactly("trade-word");
         Optional<Integer> caret = model.insertPlainWords(0);
         assertThat(loop().get(1).text())
-                .isEqualTo("Watch the rudder, that is the moving panel on the fin that swings the nose left or right,"
+                .isEqualTo("Watch the rudder, that is, the moving panel on the fin that swings the nose left or right,"
                         + " as it turns.");
         assertThat(caret).contains(loop().get(1).text().indexOf(" as it turns"));
         assertThat(page().findings()).isEmpty();

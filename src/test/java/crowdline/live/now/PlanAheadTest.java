@@ -188,6 +188,27 @@ class PlanAheadTest {
         assertThat(candidates(request)).contains("loop-say").doesNotContain("roll-say");
     }
 
+    /** A sum of the whole act is wrong once a figure of it is dropped, and right again once it is flown after all. */
+    @Test
+    void whatAddsUpTheActIsNotSaidOnceAFigureIsDropped() {
+        Act act = act("first", null);
+        Remark sum = Remark.of("sum", RemarkKind.FACT, "In this act it spends about ten seconds upside down.");
+        PlanAhead adding = new PlanAhead(
+                HarbourDay.of(List.of(act.withFigures(act.figures(), List.of(sum)))), text -> new SpokenTime(4, 3, 5));
+        Played played = Played.flying();
+
+        assertThat(said(adding, played)).contains("sum");
+        assertThat(said(adding, played.with(new FlightEvent.NextDropped(101)))).doesNotContain("sum");
+        assertThat(said(adding, played.with(new FlightEvent.DropUndone(103)))).contains("sum");
+        assertThat(said(adding, played.with(new FlightEvent.NextSwapped(103)))).contains("sum");
+    }
+
+    private static List<String> said(PlanAhead ahead, Played played) {
+        return new Planner()
+                .plan(ahead.request(played.state, played.at(104), TIMES, Optional.empty()))
+                .placed().stream().map(Placed::remarkId).toList();
+    }
+
     @Test
     void beforeTheActItsFiguresAreCountedFromTheSlot() {
         assertThat(request(Played.waiting(), 45).slots().get(0)).isEqualTo(new Slot("loop", 60, 70, 69, 71, List.of()));

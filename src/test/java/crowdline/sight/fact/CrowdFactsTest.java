@@ -104,9 +104,9 @@ class CrowdFactsTest {
                 2,
                 t -> Flown.sample(t, 500 - G * t * t / 2, Math.abs(G * t), t < 2 ? UP : AHEAD, t < 2 ? AHEAD : UP, 0));
         CrowdFact backwards = fact(Flown.facts(Flown.biplane(), slide), Kind.BACKWARDS);
-        assertThat(backwards.number()).isCloseTo(19.61, within(0.05));
+        assertThat(Units.mFromFt(backwards.number())).isCloseTo(19.61, within(0.05));
         assertThat(backwards.text())
-                .isEqualTo("It slides backwards, tail first, for about twenty metres."
+                .isEqualTo("It slides backwards, tail first, for about sixty-five feet."
                         + " That is about four times its own length.");
     }
 
@@ -161,7 +161,7 @@ class CrowdFactsTest {
         List<CrowdFact> facts = Flown.predicted(2000, 130, half, half, half, half, half, half, half, half);
         CrowdFact rolls = ofAct(facts, Kind.ROLLS);
         assertThat(rolls.number()).isCloseTo(4, within(0.02));
-        assertThat(rolls.text()).contains("goes right round about four times");
+        assertThat(rolls.text()).contains("goes right round about four times in this act");
     }
 
     @ParameterizedTest

@@ -8,6 +8,7 @@ import crowdline.show.catalogue.CatalogueEntry;
 import crowdline.sight.ReadBack;
 import crowdline.speech.plain.PlainLanguage;
 import crowdline.speech.plain.SpeechFinding;
+import crowdline.speech.plain.WholeAct;
 import crowdline.storage.file.ShowFileException;
 import crowdline.storage.show.CatalogueFile;
 import java.util.ArrayList;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FactWordsTest {
     /** A number in the short form or the text comes after one of these, or says once or twice. */
-    private static final Pattern SAID = Pattern.compile("\\b(?:about|for about|in about) (.*)|\\b(once|twice)\\b");
+    private static final Pattern SAID = Pattern.compile("\\b(?:about|for about|in about|nearly|more than) (.*)|\\b(once|twice)\\b");
 
     private final List<CrowdFact> facts = new ArrayList<>();
 
@@ -113,6 +114,21 @@ class FactWordsTest {
         }
     }
 
+    /** Live goes by the words: what counts a figure that was dropped is not said. */
+    @Test
+    void whatIsToldOfAWholeActIsKnownByItsWords() {
+        Set<CrowdFact.Kind> ofAircraft = Set.of(
+                CrowdFact.Kind.POWER,
+                CrowdFact.Kind.TIP_SPEED,
+                CrowdFact.Kind.PROPELLER,
+                CrowdFact.Kind.MASS,
+                CrowdFact.Kind.SPAN);
+        for (CrowdFact fact : facts) {
+            boolean ofAct = fact.figureId() == null && !ofAircraft.contains(fact.kind());
+            assertThat(WholeAct.isToldOf(fact.text())).as(fact.text()).isEqualTo(ofAct);
+        }
+    }
+
     @Test
     void idsAreTheirOwnWithinAnAct() throws ShowFileException {
         for (ToldActs.Told told : ToldActs.ofBothShows()) {
@@ -144,8 +160,8 @@ class FactWordsTest {
 
     /** A jet's seven thousand feet would be twenty-two and a half of them. */
     @Test
-    void noMoreFootballFieldsAreStoodOnEndThanAnybodyPictures() {
-        assertThat(HeightFacts.fields(550)).contains("about five football fields, stood on end");
-        assertThat(HeightFacts.fields(2_290)).isEmpty();
+    void noMoreFootballPitchesAreStoodOnEndThanAnybodyPictures() {
+        assertThat(HeightFacts.pitches(550)).contains("about five football pitches, stood on end");
+        assertThat(HeightFacts.pitches(2_290)).isEmpty();
     }
 }

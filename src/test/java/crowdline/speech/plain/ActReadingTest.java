@@ -25,7 +25,7 @@ class ActReadingTest {
         assertThat(ActReading.inWords(Optional.of(new Readability(1, 3, 3)))).isEmpty();
         // 206.835 - 1.015 * 10 - 84.6 * 1.3 = 86.7
         assertThat(ActReading.inWords(Optional.of(new Readability(10, 100, 130))))
-                .isEqualTo("As a whole: easy, as in conversation (87).");
+                .isEqualTo("As a whole, by length: easy, as in conversation (87).");
         assertThat(ActReading.inWords(Optional.empty())).isEmpty();
     }
 
@@ -47,7 +47,7 @@ class ActReadingTest {
                 "Look up now and see it go round and round. ".repeat(10).strip();
         ActReading reading = plainly(new ArrayList<>());
         assertThat(reading.all(saying(RemarkPlace.SHOW, long100)))
-                .containsEntry(ActReading.SHOW, "As a whole: very easy (112).")
+                .containsEntry(ActReading.SHOW, "As a whole, by length: very easy (112).")
                 .containsEntry("a1", "");
         Show act = saying(new RemarkPlace("a1", "f3"), long100);
         assertThat(reading.all(act)).containsEntry(ActReading.SHOW, "");

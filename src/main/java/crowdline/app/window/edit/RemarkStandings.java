@@ -50,7 +50,8 @@ public final class RemarkStandings {
     }
 
     private static String placed(Placed placed, Margins margins) {
-        String at = (placed.startS() < 0 ? "−" : "") + RunningSheet.minutes(Math.abs(placed.startS()));
+        String early = RunningSheet.minutes(Math.abs(placed.startS()));
+        String at = (placed.startS() < 0 && !early.equals(RunningSheet.minutes(0)) ? "−" : "") + early;
         return "The plan says it at " + at
                 + (placed.form() == RemarkForm.SHORT ? " in its short form" : "")
                 + margins.whyShort(placed).map(why -> ": " + why).orElse("")

@@ -15,6 +15,7 @@ import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** What F and the numbers can take at a moment. */
@@ -31,6 +32,7 @@ public final class Takeable {
             LiveMoment moment, ShowLookup words, @Nullable Act act, RemarkKind kind, @Nullable String shownId) {
         Talk here = moment.state().talkHere();
         Talk ever = moment.state().talk();
+        Set<String> untrue = words.shortened().untrue(act, moment.state().course());
         List<Remark> near = new ArrayList<>(ofFigures(moment, words, act));
         if (act != null) {
             near.addAll(act.remarks());
@@ -38,7 +40,7 @@ public final class Takeable {
         near.addAll(words.show().remarks());
         return near.stream()
                 .distinct()
-                .filter(r -> r.kind() == kind)
+                .filter(r -> r.kind() == kind && !untrue.contains(r.id()))
                 .filter(r -> !here.settled(r.id()) && !r.id().equals(shownId))
                 .filter(r -> !(r.once() || kind == RemarkKind.FILLER) || !ever.settled(r.id()))
                 .toList();
