@@ -31,7 +31,11 @@ record TransitWords(String title, String look) {
             case DIVES ->
                 new TransitWords("diving for speed", "The nose goes down a little, and height turns into speed.");
             case COMES_IN ->
-                new TransitWords("coming in to the line", "It is coming back in to the display line.");
+                new TransitWords(
+                        "coming in to the line",
+                        climbs
+                                ? "It is climbing as it comes back in to the display line."
+                                : "It is coming back in to the display line.");
             case SLOWS_DOWN ->
                 new TransitWords(
                         "slowing down",

@@ -16,8 +16,10 @@ import crowdline.speech.pace.Pace;
 import crowdline.speech.pace.SpokenTime;
 import crowdline.speech.say.Spoken;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -37,6 +39,7 @@ final class Rehearsal {
     private final List<Slot> slots;
     private final Pace pace;
     private final Spoken spoken;
+    private final Map<String, SpokenLength> lengths = new HashMap<>();
 
     Rehearsal(Show show, Act act, List<Scene> scenes, Pace pace) {
         this.show = show;
@@ -107,6 +110,10 @@ final class Rehearsal {
     }
 
     private SpokenLength length(String text) {
+        return lengths.computeIfAbsent(text, this::measured);
+    }
+
+    private SpokenLength measured(String text) {
         SpokenTime time = pace.time(spoken.expand(text));
         double seconds = Math.max(LEAST_S, time.seconds());
         return new SpokenLength(

@@ -56,6 +56,9 @@ final class Writing {
     private final Set<String> ids;
     private final Spoken spoken;
     private final Pace pace;
+    /** Seconds that texts take: each is asked for again and again. */
+    private final Map<String, Double> lengths = new HashMap<>();
+
     private double leftS;
     private final List<@Nullable Remark> calls = new ArrayList<>();
     /** Where the call says what the figure is. */
@@ -350,7 +353,8 @@ final class Writing {
     }
 
     private double seconds(String text) {
-        return pace.time(spoken.expand(text)).seconds();
+        return lengths.computeIfAbsent(
+                text, t -> pace.time(spoken.expand(t)).seconds());
     }
 
     private String id(Scene scene, String what) {

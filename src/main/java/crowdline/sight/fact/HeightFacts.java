@@ -22,10 +22,12 @@ final class HeightFacts {
     private static final double MOST_PITCHES = 10;
 
     /** From here on half a pitch more makes no other picture; by judgement. */
-    private static final double LEAST_WHOLE_PITCHES = 4;
+    private static final double LEAST_WHOLE_PITCHES = 7;
 
     /** Of fewer than that there are buildings in every town; by judgement. */
     private static final double LEAST_FLOORS = 40;
+    /** No building has many more; from memory. */
+    private static final double MOST_FLOORS = 160;
 
     private static final double LEAST_BACKWARDS_LENGTHS = 0.5;
     /** More buses than that nobody pictures; judgement, no source. */
@@ -66,19 +68,17 @@ final class HeightFacts {
     }
 
     /**
-     * A sentence that pictures a height as it is said, or nothing; pitches and floors by turns.
+     * A sentence that pictures a height as it is said, or nothing; pitches, and floors by turns where a building could have so many.
      *
      * @param turn whose turn it is
      */
     static String picture(Said height, int turn) {
         double m = height.unit().equals("ft") ? Units.mFromFt(height.rounded()) : height.rounded();
         double floors = m / Everyday.STOREY.value();
-        Optional<String> picture = turn % 2 == 0
+        Optional<String> picture = turn % 2 == 0 || floors < LEAST_FLOORS || floors > MOST_FLOORS
                 ? pitches(m)
-                : floors < LEAST_FLOORS
-                        ? Optional.empty()
-                        : Optional.of("as high as a building of about "
-                                + Said.many(floors, "floor", "floors").words());
+                : Optional.of("as high as a building of about "
+                        + Said.many(floors, "floor", "floors").words());
         return picture.map(p -> " That is " + p + ".").orElse("");
     }
 

@@ -96,7 +96,8 @@ final class MotionFacts {
                 Kind.SLOWEST,
                 said,
                 1 - mph / 120,
-                "At its slowest it does only about " + said.words() + ". That is "
+                (scene.place() % 2 == 0 ? "At its slowest it does only about " : "It slows down to about ")
+                        + said.words() + ". That is "
                         + slowAs(Said.mph(f.leastMps()).rounded()) + ".",
                 "At its slowest, only about " + said.words() + "."));
     }

@@ -43,11 +43,11 @@ class LiveWordsTest {
                         .view(SmallShow.moment(104, Plan.EMPTY, state))
                         .say()
                         .breaths())
-                .containsExactly("Nothing planned until Stall turn. Press F for a filler.");
+                .containsExactly("Nothing to say for now. Next: Stall turn. Press F for a filler.");
         LiveState said = SmallShow.after(
                 new FlightEvent.ActStarted(100), new TalkEvent.RemarkSaid(102, "r-fill", RemarkForm.FULL));
         LiveView none = presenter.view(SmallShow.moment(104, Plan.EMPTY, said));
-        assertThat(none.say().breaths()).containsExactly("Nothing planned until Stall turn.");
+        assertThat(none.say().breaths()).containsExactly("Nothing to say for now. Next: Stall turn.");
         assertThat(none.handles().fillerId()).isNull();
     }
 

@@ -21,7 +21,7 @@ class NothingPlannedTest {
     void anEmptyPlanSaysThatNothingIsPlanned() {
         LiveView view = new LivePresenter(SmallShow.words()).view(SmallShow.moment(10, Plan.EMPTY, SmallShow.after()));
 
-        assertThat(view.say().breaths().get(0)).startsWith("Nothing planned until");
+        assertThat(view.say().breaths().get(0)).startsWith("Nothing to say for now. Next:");
     }
 
     @Test

@@ -286,7 +286,7 @@ public final class SayPresenter {
         }
         String text = moment.now().upcoming().isEmpty()
                 ? "Nothing is waiting to be said."
-                : "Nothing planned until "
+                : "Nothing to say for now. Next: "
                         + words.name(
                                 act,
                                 moment.state().variant(),
