@@ -276,7 +276,7 @@ public final class ConsoleFrame extends JFrame {
     void keepAir(DayAir air) {
         Editing editing = pane.editing();
         if (editing.isOpen()) {
-            editing.change(Change.of("Change the day's air", editing.now().withAir(air.toTenths())));
+            pane.prepare().make(show -> Change.of("Change the day's air", show.withAir(air.toTenths())));
         } else {
             host.useAir(air, false);
         }

@@ -11,6 +11,8 @@ import crowdline.console.live.SampleOnAir;
 import crowdline.console.live.SmallShow;
 import crowdline.console.paint.Form;
 import crowdline.console.paint.Mark;
+import crowdline.console.prepare.SampleTools;
+import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.LookAndFeel;
 import crowdline.console.theme.Themes;
@@ -137,7 +139,7 @@ class WordsKeysTest {
         assertThat(text.getHighlighter().getHighlights()).hasSize(1);
 
         ctrl(KeyEvent.VK_PERIOD);
-        assertThat(text.getText()).startsWith("Mind the rudder, that is the moving panel on the fin");
+        assertThat(text.getText()).startsWith("Mind the rudder, that is, the moving panel on the fin");
         assertThat(text.getHighlighter().getHighlights()).isEmpty();
         ctrl(KeyEvent.VK_Z);
         assertThat(text.getText()).isEqualTo("Mind the rudder now.");
@@ -340,6 +342,7 @@ class WordsKeysTest {
 
     private static final class FakeHost extends IdleHost implements EditHost {
         private final SampleOnAir onAir = new SampleOnAir();
+        private final SampleTools tools = new SampleTools(SmallShow.show());
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
         private Show newest = SmallShow.show();
@@ -350,6 +353,11 @@ class WordsKeysTest {
         @Override
         public EditHost edit() {
             return this;
+        }
+
+        @Override
+        public PrepareHost prepare() {
+            return tools;
         }
 
         @Override

@@ -21,6 +21,7 @@ import crowdline.console.prepare.page.PrepareHost;
 import crowdline.console.prepare.page.Tools;
 import crowdline.console.theme.Appearance;
 import crowdline.console.theme.Tone;
+import crowdline.edit.act.Edit;
 import crowdline.measure.Measures;
 import crowdline.show.RemarkPlace;
 import crowdline.show.Show;
@@ -122,6 +123,11 @@ public final class PreparePlace implements PlaceScreen {
                 new LazyCard<>(
                         appearance, a -> made(new PreparePanel(a, tools)), PreparePanel::show, PreparePanel::wear),
                 ways);
+    }
+
+    /** Makes an edit that was asked for elsewhere, as those of this place are made. */
+    public void make(Edit edit) {
+        editor.make(edit);
     }
 
     private PreparePanel made(PreparePanel now) {
