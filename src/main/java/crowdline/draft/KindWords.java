@@ -14,7 +14,8 @@ final class KindWords {
             "light aerobatic biplane", "A biplane has two wings, one above the other, so each of them can be short.",
             "large biplane", "A big biplane takes its time, so there is time to look at every figure.",
             "old trainer", "Aeroplanes like this one taught people to fly: gently, always trading height for speed.",
-            "piston fighter", "A fighter with a propeller flies wide, fast, flowing figures, and has a sound of its own.",
+            "piston fighter",
+                    "A fighter with a propeller flies wide, fast, flowing figures, and has a sound of its own.",
             "jet trainer", "Pilots of fast jets learn to fly them in aeroplanes like this one.",
             "fast jet", "A fast jet needs a lot of sky to turn in.",
             "aerobatic glider", "A glider lives on its height: all it has is what it begins with.");

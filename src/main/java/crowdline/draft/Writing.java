@@ -353,8 +353,7 @@ final class Writing {
     }
 
     private double seconds(String text) {
-        return lengths.computeIfAbsent(
-                text, t -> pace.time(spoken.expand(t)).seconds());
+        return lengths.computeIfAbsent(text, t -> pace.time(spoken.expand(t)).seconds());
     }
 
     private String id(Scene scene, String what) {

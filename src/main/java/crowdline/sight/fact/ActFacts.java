@@ -174,8 +174,7 @@ final class ActFacts {
                             0,
                             "All the climbs in this act together come to about " + said.words() + ".",
                             "In this act " + craft + " climbs about " + said.words() + ", a little at a time.",
-                            "One climb after another, " + craft + " goes up about " + said.words()
-                                    + " in this act."),
+                            "One climb after another, " + craft + " goes up about " + said.words() + " in this act."),
                     "All its climbs make about " + said.words() + ".");
         }
         return Optional.empty();
@@ -189,8 +188,7 @@ final class ActFacts {
                     Kind.DISTANCE_FLOWN,
                     said,
                     m / 20000,
-                    "From the first figure to the last, " + craft + " flies about " + said.words()
-                            + " in this act.",
+                    "From the first figure to the last, " + craft + " flies about " + said.words() + " in this act.",
                     "It flies about " + said.words() + " in all.");
         }
         return Optional.empty();

@@ -40,9 +40,7 @@ final class LoadFacts {
                 Kind.HEAVIEST,
                 said,
                 (record ? 1 : 0.85) * f.greatestG() / 4,
-                (record
-                                ? "This is the hardest pull of the act: everything feels "
-                                : "Everything on board feels ")
+                (record ? "This is the hardest pull of the act: everything feels " : "Everything on board feels ")
                         + said.words() + " as heavy. " + weighed(record ? 0 : scene.place() % 3, said.rounded()),
                 "Everything feels " + said.words() + " as heavy."));
     }

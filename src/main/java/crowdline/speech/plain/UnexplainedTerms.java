@@ -40,7 +40,9 @@ final class UnexplainedTerms {
                 .map(Pattern::quote)
                 .collect(Collectors.joining("|"));
         tradePattern = Pattern.compile(
-                words.isEmpty() ? "(?!)" : NOT_OF_A_PITCH + "(?<![\\p{L}\\p{N}-])(" + words + ")(?:s|'s|’s)?(?![\\p{L}\\p{N}])",
+                words.isEmpty()
+                        ? "(?!)"
+                        : NOT_OF_A_PITCH + "(?<![\\p{L}\\p{N}-])(" + words + ")(?:s|'s|’s)?(?![\\p{L}\\p{N}])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 

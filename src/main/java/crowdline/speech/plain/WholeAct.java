@@ -11,8 +11,9 @@ public final class WholeAct {
     private static final String MOST =
             "(?:highest|fastest|slowest|hardest|heaviest|longest|lowest|top speed|higher than)";
 
-    private static final String COUNTED = "(?:\\d+|half|quarters?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
-            + "|\\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|once|twice|minutes?|miles?|kilometres?)";
+    private static final String COUNTED =
+            "(?:\\d+|half|quarters?|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve"
+                    + "|\\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|thousand|once|twice|minutes?|miles?|kilometres?)";
 
     private static final String FLOWN =
             "(?:feet|foot|metres?|miles?|kilometres?|seconds?|minutes?|times|rolls?|loops?|turns?|spins?|flicks?|g)";

@@ -205,8 +205,9 @@ class PlanAheadTest {
 
     private static List<String> said(PlanAhead ahead, Played played) {
         return new Planner()
-                .plan(ahead.request(played.state, played.at(104), TIMES, Optional.empty()))
-                .placed().stream().map(Placed::remarkId).toList();
+                .plan(ahead.request(played.state, played.at(104), TIMES, Optional.empty())).placed().stream()
+                        .map(Placed::remarkId)
+                        .toList();
     }
 
     @Test

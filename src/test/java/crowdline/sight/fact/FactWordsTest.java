@@ -27,7 +27,8 @@ import org.junit.jupiter.api.TestInstance;
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class FactWordsTest {
     /** A number in the short form or the text comes after one of these, or says once or twice. */
-    private static final Pattern SAID = Pattern.compile("\\b(?:about|for about|in about|nearly|more than) (.*)|\\b(once|twice)\\b");
+    private static final Pattern SAID =
+            Pattern.compile("\\b(?:about|for about|in about|nearly|more than) (.*)|\\b(once|twice)\\b");
 
     private final List<CrowdFact> facts = new ArrayList<>();
 
