@@ -171,7 +171,6 @@ class WordsKeysTest {
         assertThat(frame().getTitle()).startsWith("day.json, not saved");
     }
 
-    /** The air of the day is a step of the show like any other, where it is given. */
     @Test
     void airPutIntoTheShowIsTakenBackAndSavedInPrepare() throws Exception {
         DayAir before = SmallShow.show().air();
@@ -190,7 +189,6 @@ class WordsKeysTest {
         ctrl(KeyEvent.VK_S);
         assertThat(host.saved).containsExactly(SmallShow.show().withAir(air));
         assertThat(host.flown).containsExactly(air, before, air);
-        // What was written elsewhere is taken back from here too, and said by its name.
         SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F3, 0));
         ctrl(KeyEvent.VK_K);
         SwingUtilities.invokeAndWait(() -> press(frame(), KeyEvent.VK_F2, 0));
@@ -342,7 +340,6 @@ class WordsKeysTest {
 
     private static final class FakeHost extends IdleHost implements EditHost {
         private final SampleOnAir onAir = new SampleOnAir();
-        private final SampleTools tools = new SampleTools(SmallShow.show());
         private final List<Show> saved = new ArrayList<>();
         private final List<Show> intoLive = new ArrayList<>();
         private Show newest = SmallShow.show();
@@ -357,7 +354,7 @@ class WordsKeysTest {
 
         @Override
         public PrepareHost prepare() {
-            return tools;
+            return new SampleTools(SmallShow.show());
         }
 
         @Override
