@@ -20,6 +20,12 @@ final class Cuts {
     private static final double TOP = 0.1;
     /** Degrees of bank: what banks less does not turn. */
     private static final double TURNS_DEG = 25;
+    /** Degrees of a steep turn, and of each half of a Derry turn. */
+    private static final double CIRCLE_DEG = 360;
+
+    private static final double SWING_DEG = 60;
+    /** Degrees: what turns no further ends there. */
+    private static final double GOES_ON_DEG = 15;
 
     private final Path path;
     private final boolean[] lines;
@@ -102,13 +108,61 @@ final class Cuts {
         return flattest;
     }
 
-    /** Where a level turn goes over into one the other way, or begins, or ends. */
+    /** A turn to one side: from one point to another, and how far, degrees. */
+    private record Turn(int from, int to, double deg) {}
+
+    /** Where a level turn goes over into one the other way, or begins, or ends, or is as far round as a figure. */
     private void reversals(int from, int to) {
+        Turn last = null;
+        int begun = from;
         for (int i = from + 1; i <= to; i++) {
-            if (turns(path.bankDeg(i - 1)) != turns(path.bankDeg(i))) {
+            int before = turns(path.bankDeg(i - 1));
+            boolean ends = before != turns(path.bankDeg(i));
+            if (ends) {
                 at.add(i);
             }
+            if (before != 0 && (ends || i == to)) {
+                Turn turn = new Turn(begun, i, path.turnedDeg(begun, i));
+                circle(turn);
+                if (last != null) {
+                    swing(last, turn);
+                }
+                last = turn;
+            }
+            begun = ends ? i : begun;
         }
+    }
+
+    /** Where a full circle ends, or begins, though the turn goes on. */
+    private void circle(Turn turn) {
+        if (Math.abs(turn.deg) > CIRCLE_DEG + GOES_ON_DEG) {
+            at.add(round(turn.from, turn.to, CIRCLE_DEG));
+            at.add(round(turn.from, turn.to, Math.abs(turn.deg) - CIRCLE_DEG));
+        }
+    }
+
+    /** Where a swing to one side and back ends, or begins, though the turn goes on. */
+    private void swing(Turn one, Turn other) {
+        if (one.deg * other.deg < 0) {
+            if (isSwing(one) && Math.abs(other.deg) > SWING_DEG + GOES_ON_DEG) {
+                at.add(round(other.from, other.to, SWING_DEG));
+            } else if (isSwing(other) && Math.abs(one.deg) > SWING_DEG + GOES_ON_DEG) {
+                at.add(round(one.from, one.to, Math.abs(one.deg) - SWING_DEG));
+            }
+        }
+    }
+
+    private static boolean isSwing(Turn turn) {
+        return Math.abs(Math.abs(turn.deg) - SWING_DEG) <= GOES_ON_DEG;
+    }
+
+    /** Where it has turned so far. */
+    private int round(int from, int to, double deg) {
+        int i = from;
+        for (double turned = 0; i < to && turned < deg; i++) {
+            turned += Math.abs(path.turnDegPerS(i)) * Path.STEP_S;
+        }
+        return i;
     }
 
     private static int turns(double bankDeg) {

@@ -10,15 +10,10 @@ import java.util.Map;
 final class Doubles {
     /** What is flown twice, and what it is then. */
     private static final Map<String, String> TWICE = Map.of("half Cuban", "Cuban eight", "wing-over", "lazy eight");
-    /** What turns the other way the second time. */
-    private static final String SIDES = "wing-over";
-
-    private final Path path;
     private final double longestS;
 
     /** @param longestS between the halves, seconds */
-    Doubles(Path path, double longestS) {
-        this.path = path;
+    Doubles(double longestS) {
         this.longestS = longestS;
     }
 
@@ -46,24 +41,11 @@ final class Doubles {
         if (one.what() != What.FIGURE || other.what() != What.FIGURE || other.startS() - one.endS() > longestS) {
             return false;
         }
-        for (String half : TWICE.keySet()) {
-            if (isGuessed(one, half) && isGuessed(other, half)) {
-                return !half.equals(SIDES) || turned(one) * turned(other) < 0;
-            }
-        }
-        return false;
+        return TWICE.keySet().stream().anyMatch(half -> isGuessed(one, half) && isGuessed(other, half));
     }
 
     private static boolean isGuessed(Found one, String name) {
         return one.guesses().stream().limit(2).anyMatch(g -> g.name().equals(name) && g.sure() > 0.2);
-    }
-
-    private double turned(Found one) {
-        double turned = 0;
-        for (int i = path.at(one.startS()); i <= path.at(one.endS()); i++) {
-            turned += path.turnDegPerS(i);
-        }
-        return turned;
     }
 
     private static Found both(Found one, Found other) {

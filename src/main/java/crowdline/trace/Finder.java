@@ -2,6 +2,8 @@ package crowdline.trace;
 
 import crowdline.trace.Found.Guess;
 import crowdline.trace.Found.What;
+import crowdline.trace.KnownShapes.Known;
+import crowdline.trace.KnownShapes.Near;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -47,9 +49,7 @@ final class Finder {
         for (int j = best.length - 1; j > 0; j = best[j].from) {
             What what = best[j].what;
             if (what != null) {
-                int from = cuts[best[j].from];
-                List<Guess> guesses = what == What.FIGURE ? guesses(path, from, cuts[j]) : List.of();
-                parts.add(new Found(what, path.tS(from), path.tS(cuts[j]), guesses));
+                parts.add(part(path, cuts[best[j].from], cuts[j], what));
             }
         }
         Collections.reverse(parts);
@@ -64,9 +64,17 @@ final class Finder {
         return found;
     }
 
+    /** What leads from one figure to the next is a way, and takes part all the same in where they are cut. */
+    private Found part(Path path, int from, int to, What what) {
+        List<Guess> guesses = what == What.FIGURE ? guesses(path, from, to) : List.of();
+        boolean leads = !guesses.isEmpty() && KnownShapes.LEADS.contains(guesses.get(0).name());
+        return new Found(leads ? What.WAY : what, path.tS(from), path.tS(to), leads ? List.of() : guesses);
+    }
+
     /** The cheapest way to every cut, of all there are. */
     private Way[] cheapest(Path path, int[] cuts) {
         Plain plain = new Plain(path, scale);
+        Flats flats = new Flats(path);
         Way[] best = new Way[cuts.length];
         best[0] = new Way(0, -1, null);
         for (int j = 1; j < best.length; j++) {
@@ -75,7 +83,7 @@ final class Finder {
                 if (i < j - 1 && (cuts[j] - cuts[i]) * Path.STEP_S * scale > LONGEST_WAY_S) {
                     break;
                 }
-                Way way = between(path, plain, cuts, i, j);
+                Way way = between(path, plain, flats, cuts, i, j);
                 if (best[i].cost + way.cost < cheapest.cost) {
                     cheapest = new Way(best[i].cost + way.cost, i, way.what);
                 }
@@ -85,47 +93,66 @@ final class Finder {
         return best;
     }
 
-    private Way between(Path path, Plain plain, int[] cuts, int i, int j) {
+    private Way between(Path path, Plain plain, Flats flats, int[] cuts, int i, int j) {
         int from = cuts[i];
         int to = cuts[j];
         Plain.Cost none = plain.of(from, to);
+        Way way = new Way(none.cost(), i, none.what());
         double seconds = (to - from) * Path.STEP_S;
-        if (seconds >= SHORTEST_S
-                && seconds * scale <= LONGEST_S
-                && none.cost() > KnownShapes.FIGURE
-                && !plain.hasLine(from, to, LONGEST_LINE_S / scale)) {
-            double bound = (none.cost() - KnownShapes.FIGURE) / (scale * seconds);
-            double least = least(new Shape(path, from, to), seconds, bound);
-            if (least < bound) {
-                return new Way(known.cost(least, seconds), i, What.FIGURE);
+        if (seconds < SHORTEST_S
+                || seconds * scale > LONGEST_S
+                || none.cost() <= KnownShapes.FIGURE
+                || plain.hasLine(from, to, LONGEST_LINE_S / scale)) {
+            return way;
+        }
+        Shape shape = new Shape(path, from, to);
+        double least = (none.cost() - KnownShapes.FIGURE) / (scale * seconds);
+        Near other = nearest(known.others, shape, seconds, least);
+        if (other != null) {
+            way = new Way(known.cost(other.difference(), seconds), i, What.FIGURE);
+            least = other.difference();
+        }
+        // As part of a longer way it would cost but that, so a flat figure costs so much less, and no more for being cut longer.
+        Near flat = Flats.canBe(shape) ? nearest(known.flat, shape, seconds, least + Plain.WAY_PER_S) : null;
+        if (flat != null) {
+            double cost = known.cost(flat.difference(), seconds);
+            double shown = cost - plain.asWay(from, to, flat.known().seconds());
+            if (shown < way.cost && flats.isShown(from, to, flat, none.cost() - cost)) {
+                return new Way(shown, i, What.FIGURE);
             }
         }
-        return new Way(none.cost(), i, none.what());
+        return way;
     }
 
-    /** How far the nearest figure is, or anything beyond a bound. */
-    private double least(Shape shape, double seconds, double bound) {
+    /** The nearest of some, null if none is nearer than a bound. */
+    private static @Nullable Near nearest(
+            List<Known> some, Shape shape, double seconds, double bound) {
         double least = bound;
-        for (KnownShapes.Known one : known.all) {
+        Known nearest = null;
+        for (Known one : some) {
             double more = one.price(seconds);
             if (more < least) {
-                least = Math.min(least, shape.distance(one.shape(), least - more) + more);
+                double difference = shape.distance(one.shape(), least - more) + more;
+                if (difference < least) {
+                    least = difference;
+                    nearest = one;
+                }
             }
         }
-        return least;
+        return nearest == null ? null : new Near(least, nearest);
     }
 
     /** The likeliest figures for a piece, and how likely each is. */
     private List<Guess> guesses(Path path, int from, int to) {
         double seconds = (to - from) * Path.STEP_S;
         Shape shape = new Shape(path, from, to);
-        List<KnownShapes.Near> near = known.near(shape, seconds);
+        List<Near> near = known.near(shape, seconds);
         double first = near.get(0).difference();
         double all = near.stream()
                 .mapToDouble(n -> Math.exp((first - n.difference()) / DOUBT))
                 .sum();
         List<Guess> guesses = new ArrayList<>();
-        for (KnownShapes.Near n : near) {
+        for (Near n : near) {
             double share = Math.exp((first - n.difference()) / DOUBT) / all * Math.exp(-NONE * first);
             String name = known.plainest(n.known().entry().name());
             if (guesses.stream().noneMatch(other -> other.name().equals(name)) && guesses.size() < MOST_GUESSES) {

@@ -73,13 +73,8 @@ public final class FlightFigures {
     }
 
     private List<Found> in(Path path) {
-        List<Found> all = finder.find(path);
-        Doubles doubles = new Doubles(path, TWICE_S / known.scale);
-        List<Found> listed = doubles.in(new Leads(path, known).in(all));
-        return Passes.in(
-                path,
-                listed,
-                doubles.in(all).stream().filter(f -> f.what() == What.FIGURE).toList());
+        List<Found> found = Swings.in(path, finder.find(path));
+        return Passes.in(path, new Doubles(TWICE_S / known.scale).in(found));
     }
 
     /** How many figures are in what was found. */

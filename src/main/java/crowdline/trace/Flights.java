@@ -16,6 +16,8 @@ final class Flights {
     private static final double SPAN_S = 5;
     /** Seconds: noise of places that are nearer in time is taken for speed. */
     private static final double STEP_S = 0.9;
+    /** Metres above the lowest so far: there nobody lands, however slow it is or its receiver says. Common practice, no source. */
+    private static final double HIGH_M = 300;
 
     private Flights() {}
 
@@ -56,7 +58,7 @@ final class Flights {
         }
     }
 
-    /** Whether it moves so fast about each reading. */
+    /** Whether it moves so fast about each reading, or is high. */
     private static boolean[] flies(List<Reading> readings, double mps) {
         int n = readings.size();
         double[] wayM = new double[n];
@@ -71,8 +73,11 @@ final class Flights {
         boolean[] flies = new boolean[n];
         int from = 0;
         int to = 0;
+        double lowestM = Double.POSITIVE_INFINITY;
         for (int i = 0; i < n; i++) {
             double t = readings.get(i).tS();
+            double heightM = readings.get(i).heightM();
+            lowestM = Math.min(lowestM, heightM);
             while (t - readings.get(from).tS() > SPAN_S) {
                 from++;
             }
@@ -80,7 +85,7 @@ final class Flights {
                 to++;
             }
             double seconds = readings.get(to).tS() - readings.get(from).tS();
-            flies[i] = seconds > 0 && wayM[to] - wayM[from] > mps * seconds;
+            flies[i] = heightM > lowestM + HIGH_M || (seconds > 0 && wayM[to] - wayM[from] > mps * seconds);
         }
         return flies;
     }

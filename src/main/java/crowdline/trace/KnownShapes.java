@@ -14,9 +14,13 @@ import crowdline.show.figure.SpinKind;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 
 /** The figures of the catalogue as one aircraft flies them. */
 final class KnownShapes {
+    /** For speed every pilot dives, and hardly anybody to be seen. Common practice, no source. */
+    static final Set<String> LEADS = Set.of("dive", "push-over");
+
     /** Metres above the datum at which they are flown; the air is much the same wherever displays are. */
     private static final double FROM_M = 300;
     /** What cannot be flown from its usual speed is begun faster, by so much of it at a time, and by less than this of it. */
@@ -28,6 +32,8 @@ final class KnownShapes {
 
     /** The same for each of the {@link #rarities}: it makes a figure a fifth as likely. Tuned. */
     private static final double RARE = 0.05;
+    /** The same for each flick: in a loop it shows a little, where it is flown. Tuned. */
+    private static final double FLICK = 0.015;
     /** Degrees of a pushed arc from which it is one. */
     private static final double HALF_DEG = 180;
 
@@ -50,8 +56,9 @@ final class KnownShapes {
      * @param seconds how long that takes
      * @param extra the difference it has for what it needs
      * @param flat whether it is no steeper than a way
+     * @param netDeg degrees between the headings before and after, all the way round counted, to whichever side
      */
-    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra, boolean flat) {
+    record Known(CatalogueEntry entry, Shape shape, double seconds, double extra, boolean flat, double netDeg) {
         /** The difference it has beside its shape, where it took so many seconds. */
         double price(double tookS) {
             double longer = Math.log(tookS / seconds);
@@ -66,6 +73,10 @@ final class KnownShapes {
     private static final double USUAL_S = 13;
 
     final List<Known> all;
+    /** Those no steeper than a way, without those that lead, and all others. */
+    final List<Known> flat;
+
+    final List<Known> others;
     /** Of a second, for an aircraft whose figures take more or less time than a light one's. */
     final double scale;
 
@@ -78,6 +89,8 @@ final class KnownShapes {
             }
         }
         all = List.copyOf(known);
+        flat = all.stream().filter(KnownShapes::isFlat).toList();
+        others = all.stream().filter(one -> !isFlat(one)).toList();
         scale = USUAL_S / all.stream().mapToDouble(Known::seconds).average().orElse(USUAL_S);
     }
 
@@ -110,6 +123,10 @@ final class KnownShapes {
             }
         }
         return name;
+    }
+
+    private static boolean isFlat(Known one) {
+        return one.flat() && !LEADS.contains(one.entry().name());
     }
 
     /** Level turns lead from one figure to the next, and no track tells one with rolls in it from one without. */
@@ -145,8 +162,9 @@ final class KnownShapes {
                     entry,
                     shape,
                     (to - from) * Path.STEP_S,
-                    PER_ELEMENT * count(entry.elements()) + RARE * rarities(entry.elements()),
-                    shape.isFlatterThan(FLAT_DEG)));
+                    extra(entry.elements()),
+                    shape.isFlatterThan(FLAT_DEG),
+                    Math.abs(path.turnedDeg(from, to))));
         }
     }
 
@@ -159,18 +177,22 @@ final class KnownShapes {
         return flown;
     }
 
+    private static double extra(List<Element> elements) {
+        long flicks = elements.stream().filter(e -> e instanceof Element.Flick).count();
+        return PER_ELEMENT * count(elements) + RARE * rarities(elements) + FLICK * flicks;
+    }
+
     private static int count(List<Element> elements) {
         return elements.stream()
                 .mapToInt(e -> e instanceof Element.Line line ? 1 + count(line.middle()) : 1)
                 .sum();
     }
 
-    /** How many of the elements displays seldom have, and no track shows: half a turn pushed, a flick, an odd spin. */
+    /** How many of the elements displays seldom have, and no track shows: half a turn pushed, a tumble, an odd spin. */
     private static int rarities(List<Element> elements) {
         int rarities = 0;
         for (Element element : elements) {
-            boolean rare = element instanceof Element.Flick
-                    || element instanceof Element.Tumble
+            boolean rare = element instanceof Element.Tumble
                     || (element instanceof Element.Spin spin && spin.kind() != SpinKind.UPRIGHT)
                     || (element instanceof Element.Arc arc && isPushedOver(arc));
             rarities += rare ? 1 : 0;

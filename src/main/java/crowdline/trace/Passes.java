@@ -53,13 +53,11 @@ final class Passes {
         heightM = median(Arrays.stream(begins).mapToDouble(i -> path.zM[i]).toArray());
     }
 
-    /**
-     * What was found without the lines that are none to be seen, and without ways before the first and after the last.
-     *
-     * @param figures and what looks like one, by which it is told where and how fast they are flown
-     */
-    static List<Found> in(Path path, List<Found> found, List<Found> figures) {
-        if (found.stream().noneMatch(f -> f.what() == What.FIGURE)) {
+    /** What was found without the lines that are none to be seen, and without ways before the first and after the last. */
+    static List<Found> in(Path path, List<Found> found) {
+        List<Found> figures =
+                found.stream().filter(f -> f.what() == What.FIGURE).toList();
+        if (figures.isEmpty()) {
             return List.of();
         }
         Passes passes = new Passes(path, figures);

@@ -172,6 +172,15 @@ final class Path {
                 / Math.max(STEP_S, (b - a) * STEP_S);
     }
 
+    /** How far it turns over the ground from a point to another, degrees, above 0 to the left. */
+    double turnedDeg(int from, int to) {
+        double deg = 0;
+        for (int i = from; i <= to; i++) {
+            deg += turnDegPerS(i) * STEP_S;
+        }
+        return deg;
+    }
+
     /** How far it banks in a level turn as fast as that, degrees, above 0 to the left. */
     double bankDeg(int i) {
         return Math.toDegrees(Math.atan(mps[i] * Math.toRadians(turnDegPerS(i)) / Units.G_MPS2));

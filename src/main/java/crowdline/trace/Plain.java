@@ -10,7 +10,7 @@ final class Plain {
     /** A way more. */
     private static final double WAY = 0.7;
     /** A level turn, a second. */
-    private static final double WAY_PER_S = 0.05;
+    static final double WAY_PER_S = 0.05;
     /** A slow climb or a shallow dive, a second. */
     private static final double SLOPE_PER_S = 0.2;
     /** A line more. */
@@ -78,6 +78,11 @@ final class Plain {
         double cost = WAY
                 + scale * ((round ? UNKNOWN_PER_S : WAY_PER_S) * level + SLOPE_PER_S * slope + UNKNOWN_PER_S * steep);
         return new Cost(cost, round || steep >= STEEP_SHARE * (level + slope) ? What.UNKNOWN : null);
+    }
+
+    /** What so much of a piece costs that is part of a way already: its lines nothing, as lines between ways. */
+    double asWay(int from, int to, double mostS) {
+        return scale * WAY_PER_S * Math.min(mostS, bentS[to] - bentS[from]);
     }
 
     /** How far the headings lie apart, degrees; not to the end where it is more than a line's. */

@@ -25,6 +25,17 @@ final class Shape {
     /** What it costs to be shifted by one moment. */
     private static final double SHIFTED = 0.01;
 
+    /** Weight of how hard it bends at the top. Tuned. */
+    private static final double TOP = 0.15;
+    /** Moments before and after the highest that are the top. */
+    private static final int ABOUT_TOP = 3;
+    /** On its back it flies against the way it came in, by so much at least. */
+    private static final double BACK = -0.5;
+    /** Of how hard it bends on the whole: whoever bends as hard at the top flies nothing there. Tuned. */
+    private static final double ROUND = 0.75;
+
+    private static final double STRAIGHT = 0.2;
+
     private final double[] forward = new double[POINTS];
     private final double[] side = new double[POINTS];
     private final double[] up = new double[POINTS];
@@ -37,6 +48,12 @@ final class Shape {
     private final double[] highest = new double[POINTS];
     private final double[] slowest = new double[POINTS];
 
+    /**
+     * Logarithm of how hard it bends at the top, on its back, for how hard on the whole: less where it rolls, flicks or flies
+     * straight on; not a number where it is not on its back there.
+     */
+    private final double top;
+
     /** From a point of a path to another, both in it. */
     Shape(Path path, int from, int to) {
         double fx = path.tx[from];
@@ -46,7 +63,7 @@ final class Shape {
         fy = level > 1e-6 ? fy / level : 0;
         double mps = Math.max(path.mps[from], 1);
         for (int k = 0; k < POINTS; k++) {
-            int i = from + (int) Math.round((to - from) * (double) k / (POINTS - 1));
+            int i = at(k, from, to);
             forward[k] = path.tx[i] * fx + path.ty[i] * fy;
             side[k] = -path.tx[i] * fy + path.ty[i] * fx;
             up[k] = path.tz[i];
@@ -54,6 +71,7 @@ final class Shape {
             double mps2 = path.bendMps2(i);
             bend[k] = mps2 / (mps2 + HALF_BEND_MPS2);
         }
+        top = top(path, from, to);
         for (int k = 0; k < POINTS; k++) {
             lowest[k] = 1;
             highest[k] = -1;
@@ -64,6 +82,27 @@ final class Shape {
                 slowest[k] = Math.min(slowest[k], speed[i]);
             }
         }
+    }
+
+    private double top(Path path, int from, int to) {
+        int highest = 0;
+        double[] bends = new double[POINTS];
+        for (int k = 0; k < POINTS; k++) {
+            bends[k] = path.bendDegPerS(at(k, from, to));
+            highest = path.zM[at(k, from, to)] > path.zM[at(highest, from, to)] ? k : highest;
+        }
+        if (highest < ABOUT_TOP || highest >= POINTS - ABOUT_TOP || forward[highest] > BACK) {
+            return Double.NaN;
+        }
+        double bend = Arrays.stream(bends, highest - ABOUT_TOP, highest + ABOUT_TOP + 1)
+                .average()
+                .orElseThrow();
+        double all = Arrays.stream(bends).average().orElseThrow();
+        return Math.log(Math.max(STRAIGHT, Math.min(ROUND, bend / all)));
+    }
+
+    private static int at(int k, int from, int to) {
+        return from + (int) Math.round((to - from) * (double) k / (POINTS - 1));
     }
 
     /** Whether it never climbs or dives more steeply. */
@@ -79,12 +118,15 @@ final class Shape {
 
     /** The same, or anything greater than a bound if it is greater. */
     double distance(Shape other, double bound) {
+        double off = top - other.top;
+        double more = Double.isNaN(off) ? 0 : TOP * off * off;
+        double left = bound - more;
         double least = atLeast(other);
-        if (least > bound) {
-            return least;
+        if (least > left) {
+            return least + more;
         }
-        double one = distance(other, 1, bound);
-        return Math.min(one, distance(other, -1, Math.min(one, bound)));
+        double one = distance(other, 1, left);
+        return more + Math.min(one, distance(other, -1, Math.min(one, left)));
     }
 
     /** The distance is no less: what climbs are too steep, however the moments are shifted. */
