@@ -162,53 +162,6 @@ class FlightFiguresTest {
                 .containsExactly("loop", "Derry turn");
     }
 
-    /** Right after a figure, on into a turn the same way: as far to one side as to the other it is a Derry turn all the same. */
-    @Test
-    void derryTurnIsAFigureWithoutALineAboutItToo() {
-        assertThat(firsts(swaying(60, 0))).containsExactly("loop", "Derry turn", "loop", "loop");
-        assertThat(firsts(swaying(60, 70))).containsExactly("loop", "Derry turn", "loop", "loop");
-    }
-
-    /** Less far to both sides; or across the line that loops are flown along; and a dive for speed. */
-    @Test
-    void wayThatSwaysOrDivesIsNoFigure() {
-        assertThat(firsts(swaying(40, 0))).containsExactly("loop", "loop", "loop");
-        Log across = new Log().line(8).figure("loop", 125).line(8).figure("loop", 125).line(8);
-        turn(across, 90, 45);
-        assertThat(firsts(turn(turn(across.line(1), 60, 72), -60, 72).line(3)))
-                .containsExactly("loop", "loop");
-        assertThat(firsts(new Log()
-                        .line(8)
-                        .figure("loop", 125)
-                        .line(1)
-                        .figure("dive", 80)
-                        .line(1)
-                        .figure("loop", 125)
-                        .line(8)))
-                .containsExactly("loop", "loop");
-    }
-
-    /** Degrees to one side and back, and on to that side. */
-    private static Log swaying(double deg, double onDeg) {
-        Log log = new Log().line(8).figure("loop", 125).line(2);
-        turn(turn(log, deg, 72), -deg - onDeg, 72);
-        return log.line(8).figure("loop", 125).line(8).figure("loop", 125).line(8);
-    }
-
-    /** A level turn, to the left above 0, with some bank. */
-    private static Log turn(Log log, double deg, double bankDeg) {
-        double radPerS = Math.signum(deg) * 9.81 * Math.tan(Math.toRadians(bankDeg)) / 60;
-        for (double t = 0; t < Math.abs(Math.toRadians(deg) / radPerS); t += 0.2) {
-            double turned = 0.2 * radPerS;
-            log.way = new Vec(
-                    log.way.x() * Math.cos(turned) - log.way.y() * Math.sin(turned),
-                    log.way.y() * Math.cos(turned) + log.way.x() * Math.sin(turned),
-                    0);
-            log.line(0.2);
-        }
-        return log;
-    }
-
     /** Begun faster than at its usual speed, as it cannot be flown from that. */
     @Test
     void figureThatNeedsMoreSpeedIsKnownToo() {
@@ -310,28 +263,6 @@ class FlightFiguresTest {
                 .containsExactly("loop", "half Cuban");
     }
 
-    /** A receiver that says for a minute that it does not move, where nobody lands. */
-    @Test
-    void whoIsHighHasNotLanded() {
-        Log log = new Log().line(8);
-        log.at = log.at.plus(new Vec(0, 0, 400));
-        log.line(8).figure("loop", 125).line(8);
-        for (int i = 0; i < 300; i++) {
-            log.read(log.at);
-        }
-        assertThat(figures.flights(log.line(8).figure("half Cuban", 125).line(8).readings))
-                .hasSize(1);
-    }
-
-    /** Each has something at the top of a loop, and a loop has not. */
-    @ParameterizedTest
-    @CsvSource({"loop with a roll on top", "avalanche"})
-    void whatIsFlownOnTopOfALoopShows(String flown) {
-        Log log = new Log().line(8).figure(flown, 125).line(8);
-        assertThat(figures.in(log.readings).get(0).guesses().stream().limit(2).map(Guess::name))
-                .contains(flown);
-    }
-
     @Test
     void readingsFarApartMakeNothingSure() {
         Log log = new Log()
@@ -351,6 +282,10 @@ class FlightFiguresTest {
     }
 
     private List<String> firsts(Log log) {
+        return firsts(figures, log);
+    }
+
+    static List<String> firsts(FlightFigures figures, Log log) {
         return figures.in(log.readings).stream()
                 .filter(f -> f.what() == What.FIGURE)
                 .map(f -> f.guesses().get(0).name())
