@@ -10,6 +10,7 @@ import java.util.Map;
 final class Doubles {
     /** What is flown twice, and what it is then. */
     private static final Map<String, String> TWICE = Map.of("half Cuban", "Cuban eight", "wing-over", "lazy eight");
+
     private final double longestS;
 
     /** @param longestS between the halves, seconds */

@@ -67,7 +67,8 @@ final class Finder {
     /** What leads from one figure to the next is a way, and takes part all the same in where they are cut. */
     private Found part(Path path, int from, int to, What what) {
         List<Guess> guesses = what == What.FIGURE ? guesses(path, from, to) : List.of();
-        boolean leads = !guesses.isEmpty() && KnownShapes.LEADS.contains(guesses.get(0).name());
+        boolean leads =
+                !guesses.isEmpty() && KnownShapes.LEADS.contains(guesses.get(0).name());
         return new Found(leads ? What.WAY : what, path.tS(from), path.tS(to), leads ? List.of() : guesses);
     }
 
@@ -112,7 +113,8 @@ final class Finder {
             way = new Way(known.cost(other.difference(), seconds), i, What.FIGURE);
             least = other.difference();
         }
-        // As part of a longer way it would cost but that, so a flat figure costs so much less, and no more for being cut longer.
+        // As part of a longer way it would cost but that, so a flat figure costs so much less, and no more for being
+        // cut longer.
         Near flat = Flats.canBe(shape) ? nearest(known.flat, shape, seconds, least + Plain.WAY_PER_S) : null;
         if (flat != null) {
             double cost = known.cost(flat.difference(), seconds);
@@ -125,8 +127,7 @@ final class Finder {
     }
 
     /** The nearest of some, null if none is nearer than a bound. */
-    private static @Nullable Near nearest(
-            List<Known> some, Shape shape, double seconds, double bound) {
+    private static @Nullable Near nearest(List<Known> some, Shape shape, double seconds, double bound) {
         double least = bound;
         Known nearest = null;
         for (Known one : some) {

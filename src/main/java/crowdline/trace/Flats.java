@@ -57,7 +57,8 @@ final class Flats {
             left += Math.max(0, deg);
             right += Math.max(0, -deg);
         }
-        if (near.difference() > FAR || Math.abs(Math.abs(left - right) - near.known().netDeg()) > NET_DEG) {
+        if (near.difference() > FAR
+                || Math.abs(Math.abs(left - right) - near.known().netDeg()) > NET_DEG) {
             return false;
         }
         return switch (near.known().entry().name()) {

@@ -15,25 +15,34 @@ class ToldApartTest {
     /** As far to one side as to the other, right after a figure. */
     @Test
     void derryTurnIsAFigureWithoutALineAboutItToo() {
-        assertThat(FlightFiguresTest.firsts(figures, swaying(60))).containsExactly("loop", "Derry turn", "loop", "loop");
+        assertThat(FlightFiguresTest.firsts(figures, swaying(60)))
+                .containsExactly("loop", "Derry turn", "loop", "loop");
     }
 
     /** Less far to both sides; or across the line that loops are flown along; and a dive for speed. */
     @Test
     void wayThatSwaysOrDivesIsNoFigure() {
         assertThat(FlightFiguresTest.firsts(figures, swaying(40))).containsExactly("loop", "loop", "loop");
-        Log across = new Log().line(8).figure("loop", 125).line(8).figure("loop", 125).line(8);
+        Log across = new Log()
+                .line(8)
+                .figure("loop", 125)
+                .line(8)
+                .figure("loop", 125)
+                .line(8);
         turn(across, 90, 45);
-        assertThat(FlightFiguresTest.firsts(figures, turn(turn(across.line(1), 60, 72), -60, 72).line(3)))
+        assertThat(FlightFiguresTest.firsts(
+                        figures, turn(turn(across.line(1), 60, 72), -60, 72).line(3)))
                 .containsExactly("loop", "loop");
-        assertThat(FlightFiguresTest.firsts(figures, new Log()
-                        .line(8)
-                        .figure("loop", 125)
-                        .line(1)
-                        .figure("dive", 80)
-                        .line(1)
-                        .figure("loop", 125)
-                        .line(8)))
+        assertThat(FlightFiguresTest.firsts(
+                        figures,
+                        new Log()
+                                .line(8)
+                                .figure("loop", 125)
+                                .line(1)
+                                .figure("dive", 80)
+                                .line(1)
+                                .figure("loop", 125)
+                                .line(8)))
                 .containsExactly("loop", "loop");
     }
 
@@ -62,7 +71,8 @@ class ToldApartTest {
     @Test
     void whatIsFlownOnTopOfALoopShows() {
         Log log = new Log().line(8).figure("avalanche", 125).line(8);
-        assertThat(figures.in(log.readings).get(0).guesses()).extracting(Guess::name)
+        assertThat(figures.in(log.readings).get(0).guesses())
+                .extracting(Guess::name)
                 .first()
                 .isEqualTo("avalanche");
     }
