@@ -220,7 +220,7 @@ final class Exchanges {
     }
 
     /** Which of several it is if that is said: "the second loop". */
-    private static @Nullable Draft meant(List<Draft> drafts, Draft old, @Nullable String which) {
+    static @Nullable Draft meant(List<Draft> drafts, Draft old, @Nullable String which) {
         List<Draft> same = drafts.stream().filter(draft -> isSame(draft, old)).toList();
         Integer rank =
                 which == null ? null : "last".equals(which) ? Integer.valueOf(same.size() - 1) : RANKS.get(which);

@@ -94,7 +94,7 @@ final class Insertions {
     }
 
     /** Below which sentence nothing is listed: where a list with numbers or bullets has begun, or one has landed. */
-    private static int listed(List<Sentence> sentences, List<List<Heard>> heard) {
+    static int listed(List<Sentence> sentences, List<List<Heard>> heard) {
         int marked = 0;
         for (int i = 0; i < sentences.size(); i++) {
             boolean hasFigure = heard.get(i).stream().anyMatch(Heard::isFigure);
@@ -138,7 +138,7 @@ final class Insertions {
     }
 
     /** Of several, the one that the other follows is meant. */
-    private static void put(List<Draft> lines, Draft put, Draft old, @Nullable Draft other, boolean isAfter) {
+    static void put(List<Draft> lines, Draft put, Draft old, @Nullable Draft other, boolean isAfter) {
         Draft meant = Exchanges.meant(lines, old);
         int place = meant == null ? -1 : lines.indexOf(meant);
         for (int i = 0; other != null && i + 1 < lines.size(); i++) {

@@ -116,6 +116,8 @@ public final class ListReader {
         FlownIn flown = new FlownIn(heard);
         Exchanges exchanges = new Exchanges(text, sentences, flown, reading);
         Insertions insertions = new Insertions(text, sentences, heard, flown, reading);
+        Afterthoughts afterthoughts =
+                new Afterthoughts(text, sentences, flown, reading, Insertions.listed(sentences, heard));
         Days days = Days.of(text, sentences, heard);
         if (days.areSeveral()) {
             assembly.asides().ask(days.question());
@@ -163,7 +165,8 @@ public final class ListReader {
                     || nested.isFurtherOut(i)
                     || (assembly.figures() >= LEAST_ANSWERED && Weather.isOf(text, sentence))
                     || (!sentence.numbered() && isOfSupply(text, sentence, heard.get(i)))
-                    || revisions.takes(sentence)) {
+                    || revisions.takes(sentence)
+                    || afterthoughts.takes(i)) {
                 assembly.addNote(sentence.start(), sentence.end());
             } else {
                 assembly.add(sentence, heard.get(i));
@@ -174,6 +177,7 @@ public final class ListReader {
         revisions.make(assembly);
         exchanges.make(assembly);
         insertions.make(assembly);
+        afterthoughts.make(assembly);
         int rest = sentences.isEmpty() ? 0 : sentences.get(sentences.size() - 1).end();
         if (hasWord(text.written().substring(rest))) {
             assembly.addNote(rest, text.written().length());

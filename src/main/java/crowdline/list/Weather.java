@@ -11,7 +11,7 @@ final class Weather {
                     + "|rains|raining|windy|wind|murk)";
 
     private static final Pattern AHEAD = Pattern.compile(
-            "(?:[\\W\\d]|no\\. )*(?:(?:if|when|should|in|on|by|for|with|below|under|at)\\b"
+            "(?:[\\W\\d]|no\\. |(?:and|but|so|also|oh|now|well|ps|p\\. ?s)\\b)*(?:(?:if|when|should|in|on|by|for|with|below|under|at)\\b"
                     + "(?:[ \\w'()<>-]{0,30}?) )?(?:the |a |an |any |of )*" + OTHER + "\\b.*"
                     + "|(?:the |a |our |my )?(?:rolling|flat|low|limited|reduced|bad[- ]weather) (?:show|display|programme|routine)\\b(?! (?:starts|begins|is as follows)).*",
             Pattern.DOTALL);

@@ -72,6 +72,9 @@ public final class GoingOn {
     private static final Set<String> ABOUT =
             Set.of("about", "around", "roughly", "circas", "approximately", "approx", "say", "at");
 
+    /** What a figure of its own ends with: "loop, roll off the top" are two. */
+    private static final Set<String> HEADS = Set.of("loop", "roll", "turn", "spin", "pass", "flick", "eight");
+
     /** What a comma stands for. */
     private static final Word AND = new Word("and", 0, 0, null);
 
@@ -337,7 +340,10 @@ public final class GoingOn {
                 && previous.startsALine()
                 && second != null
                 && second.figure().equals(both.figure())
-                && !heard.words().contains(previous.name().get(0));
+                && !heard.words().contains(previous.name().get(0))
+                && !(HEADS.contains(previous.name().get(0).plain())
+                        && !BY_MEANS_OF.contains(heard.words().get(0).plain())
+                        && heard.words().stream().anyMatch(word -> HEADS.contains(word.plain())));
     }
 
     /** "Hesitation roll - 8 points": what stands behind the dash is the same figure by its exact name. */
