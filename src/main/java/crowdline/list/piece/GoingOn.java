@@ -67,13 +67,10 @@ public final class GoingOn {
 
     private static final Set<String> TOPS = Set.of("top", "apex", "summit");
 
-    private static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
+    static final Set<String> BY_MEANS_OF = Set.of("with", "by", "via", "through", "using");
 
     private static final Set<String> ABOUT =
             Set.of("about", "around", "roughly", "circas", "approximately", "approx", "say", "at");
-
-    /** What a figure of its own ends with: "loop, roll off the top" are two. */
-    private static final Set<String> HEADS = Set.of("loop", "roll", "turn", "spin", "pass", "flick", "eight");
 
     /** What a comma stands for. */
     private static final Word AND = new Word("and", 0, 0, null);
@@ -162,7 +159,7 @@ public final class GoingOn {
                         && !isNamedAgain(before, heard, sense)
                         && !isOnTopOf(before, heard, sense)
                         && !sense.figure().startsWith(before.figure() + " ")
-                        && !isHeadOf(previous, heard, sense))) {
+                        && !NamedAgain.isHeadOf(previous, heard, sense))) {
             return false;
         }
         previous.mean(sense, both);
@@ -331,19 +328,6 @@ public final class GoingOn {
         List<Word> name = draft.name();
         Word last = name.isEmpty() ? null : name.get(name.size() - 1);
         return last != null && last.end() - last.start() > last.plain().length();
-    }
-
-    /** "Roll, aileron" and "roll, 4 point": the first word is what the second says which of. */
-    private static boolean isHeadOf(Draft previous, Heard heard, Names.Sense both) {
-        Names.Sense second = heard.drafts().get(0).sense();
-        return previous.name().size() == 1
-                && previous.startsALine()
-                && second != null
-                && second.figure().equals(both.figure())
-                && !heard.words().contains(previous.name().get(0))
-                && !(HEADS.contains(previous.name().get(0).plain())
-                        && !BY_MEANS_OF.contains(heard.words().get(0).plain())
-                        && heard.words().stream().anyMatch(word -> HEADS.contains(word.plain())));
     }
 
     /** "Hesitation roll - 8 points": what stands behind the dash is the same figure by its exact name. */

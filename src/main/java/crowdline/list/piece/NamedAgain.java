@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** Tells that a piece names the figure before it in other words. */
+/** Tells whether a piece names the figure before it in other words. */
 final class NamedAgain {
+    /** What a figure of its own ends with: "loop, roll off the top" are two. */
+    private static final Set<String> HEADS = Set.of("loop", "roll", "turn", "spin", "pass", "flick", "eight");
+
     private NamedAgain() {}
 
     /** "A roll, the slow one": which of them it is. */
@@ -59,5 +62,18 @@ final class NamedAgain {
                 && begun.name().size() == 2
                 && begun.name().get(0).plain().startsWith("turn")
                 && Set.of("round", "around").contains(begun.name().get(1).plain());
+    }
+
+    /** "Roll, aileron" and "roll, 4 point": the first word is what the second says which of. */
+    static boolean isHeadOf(Draft previous, Heard heard, Names.Sense both) {
+        Names.Sense second = heard.drafts().get(0).sense();
+        return previous.name().size() == 1
+                && previous.startsALine()
+                && second != null
+                && second.figure().equals(both.figure())
+                && !heard.words().contains(previous.name().get(0))
+                && !(HEADS.contains(previous.name().get(0).plain())
+                        && !GoingOn.BY_MEANS_OF.contains(heard.words().get(0).plain())
+                        && heard.words().stream().anyMatch(word -> HEADS.contains(word.plain())));
     }
 }
