@@ -27,7 +27,8 @@ final class Afterthoughts {
     private static final Pattern OTHER = Text.across(
             "[\"“”]|\\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days?|(?:flat|low|rolling|wet|short|bad|bad weather) (?:show|display|version|day|programme|card)|if|unless|in case|whether|should (?:it|the)|when|otherwise|wind\\w*|weather|wx|clouds?|rain|base|below|under \\d|last year|yesterday|next)\\b");
 
-    private static final Pattern SEGMENT = Pattern.compile("[.,;:!?()\\n]+|\\b(?:and|but|then|so|into|an?)\\b|[&=]| - ");
+    private static final Pattern SEGMENT =
+            Pattern.compile("[.,;:!?()\\n]+|\\b(?:and|but|then|so|into|an?)\\b|[&=]| - ");
 
     /** More of what is flown already. */
     private static final Pattern MORE = Text.across(
@@ -42,31 +43,39 @@ final class Afterthoughts {
                     + "(?! (?:of|it|the|that|this|to|from|at|on|over|top|a)\\b)";
 
     private static final List<Pattern> CANCELLED = List.of(
-            of("(?:^|[.,;:(] ?|\\b(?:so|now|there's|there is|there will be|with|do|fly|be|and|but|have|sorry|means|ps) )(?:no|not|minus|without|less) "
-                    + X + "(?!.*\\bstays?\\b)"),
-            of("\\b(?:scrap|drop|skip|cut|delete|remove|cancel|ditch|bin|omit|scratch|lose|ignore|disregard|strike|dump|forget)(?:p?p?ing|t?ing|ed|d|ped)? (?:(?:out|about|off|what i (?:said|wrote) about) )*"
-                    + X),
-            of("\\b(?:leave|leaving|left|take|taking|taken|took|cut|cutting|keep|keeping|cross|crossed|strike|struck) (?:out|off) "
-                    + X),
-            of("\\b(?:leave|leaving|left|take|taking|taken|took|cut|cutting|keep|keeping|cross|crossed|strike|struck) " + X
-                    + " (?:right |well )?(?:out|off|away)\\b"),
+            of(
+                    "(?:^|[.,;:(] ?|\\b(?:so|now|there's|there is|there will be|with|do|fly|be|and|but|have|sorry|means|ps) )(?:no|not|minus|without|less) "
+                            + X + "(?!.*\\bstays?\\b)"),
+            of(
+                    "\\b(?:scrap|drop|skip|cut|delete|remove|cancel|ditch|bin|omit|scratch|lose|ignore|disregard|strike|dump|forget)(?:p?p?ing|t?ing|ed|d|ped)? (?:(?:out|about|off|what i (?:said|wrote) about) )*"
+                            + X),
+            of(
+                    "\\b(?:leave|leaving|left|take|taking|taken|took|cut|cutting|keep|keeping|cross|crossed|strike|struck) (?:out|off) "
+                            + X),
+            of("\\b(?:leave|leaving|left|take|taking|taken|took|cut|cutting|keep|keeping|cross|crossed|strike|struck) "
+                    + X + " (?:right |well )?(?:out|off|away)\\b"),
             of("\\b(?:leave|leaving|save|saving|keep|keeping) " + X + " for (?:another|next|some|a better|a later)\\b"),
             of("\\bagainst " + X),
             of(X + " (?:(?:is|are|has|have|was|will|be|been|now|also|just|sadly|gone) )*" + GONE + "\\b"),
             of(X + " ?[:=-]+ ?(?:" + GONE + "|delete|cancel|drop|skip|no|none)\\b"),
-            of("\\b(?:won't|wont|will not|shan't|shall not|can't|cant|cannot|not going to|am not|i'm not|we're not|aren't|not|never|no longer)"
-                    + " (?:be )?(?:do|doing|fly|flying|perform|performing|show|showing|attempt|attempting|include|including) (?:either )?"
-                    + X),
-            of(X
-                    + " (?:won't|wont|will not|isn't|is not|shan't|doesn't|does not|can't|cannot) (?:be )?(?:happen|happening|flown|included|done|possible|in it|on|part of|go ahead)\\b"),
+            of(
+                    "\\b(?:won't|wont|will not|shan't|shall not|can't|cant|cannot|not going to|am not|i'm not|we're not|aren't|not|never|no longer)"
+                            + " (?:be )?(?:do|doing|fly|flying|perform|performing|show|showing|attempt|attempting|include|including) (?:either )?"
+                            + X),
+            of(
+                    X
+                            + " (?:won't|wont|will not|isn't|is not|shan't|doesn't|does not|can't|cannot) (?:be )?(?:happen|happening|flown|included|done|possible|in it|on|part of|go ahead)\\b"),
             of(X + "[^.;]{0,30}[, ](?:so |and |but )?(?:that|it)(?:'s| is) " + GONE + "\\b"));
 
     private static final List<Pattern> EXCHANGED = List.of(
             of("\\b(?:instead of|in place of|rather than|replac\\w+|takes? the place of|where) " + X),
             of(X + "[^.]*\\b" + Y + "[^.]*\\b(?:instead|in its place|in their place|in place of (?:it|that))\\b"),
             of(X + "[^.]*\\b(?:instead|in its place)\\b[^.]*" + Y),
-            of("\\b(?:swap|replac|exchang|chang|switch|turn|mak|put)\\w* " + X + " (?:(?:for|with|by|to|into|be|down|up) )*" + Y),
-            of(X + " (?:is now|becomes?|has become|turns into|will (?:now )?be|should be|is replaced (?:by|with)|[-=]*>) " + Y),
+            of("\\b(?:swap|replac|exchang|chang|switch|turn|mak|put)\\w* " + X
+                    + " (?:(?:for|with|by|to|into|be|down|up) )*" + Y),
+            of(X
+                    + " (?:is now|becomes?|has become|turns into|will (?:now )?be|should be|is replaced (?:by|with)|[-=]*>) "
+                    + Y),
             of(X + " (?:is|has|are) (?:now )?" + GONE + "\\b[^.]*" + Y),
             of("\\bnot " + X + "[ ,]*(?:but|it's) " + Y));
 
@@ -105,7 +114,8 @@ final class Afterthoughts {
         return !sentence.numbered()
                 && (at > listed
                         || at >= postscript
-                        || FORGOTTEN.matcher(said)
+                        || FORGOTTEN
+                                .matcher(said)
                                 .region(sentence.start(), sentence.end())
                                 .find());
     }
@@ -130,7 +140,8 @@ final class Afterthoughts {
         }
         List<Mention> all = mentions(at);
         List<Mention> old = all.stream().filter(Mention::isListed).toList();
-        List<Mention> fresh = all.stream().filter(mention -> !mention.isListed()).toList();
+        List<Mention> fresh =
+                all.stream().filter(mention -> !mention.isListed()).toList();
         String left = left(sentence, all);
         if (!old.isEmpty() && fresh.size() == 1 && isOneOf(EXCHANGED, left)) {
             Mention out = old.get(0);
@@ -155,7 +166,10 @@ final class Afterthoughts {
         for (Pattern way : CANCELLED) {
             Matcher found = way.matcher(left);
             if (found.find()) {
-                int before = (int) left.substring(0, found.start()).chars().filter(c -> c == 'X').count();
+                int before = (int) left.substring(0, found.start())
+                        .chars()
+                        .filter(c -> c == 'X')
+                        .count();
                 int within = (int) found.group().chars().filter(c -> c == 'X').count();
                 return named.subList(before, before + within);
             }
@@ -185,8 +199,7 @@ final class Afterthoughts {
         }
         Draft put = found.put();
         if (put != null) {
-            changes.add(assembly ->
-                    Insertions.put(assembly.lines(), put, found.old(), found.other(), found.isAfter()));
+            changes.add(assembly -> Insertions.put(assembly.lines(), put, found.old(), found.other(), found.isAfter()));
         }
         return true;
     }
@@ -237,7 +250,12 @@ final class Afterthoughts {
      * @param to where its name ends, exclusive
      * @param which which of several it is, as the sentence says it; null if it does not
      */
-    private record Mention(Draft figure, boolean isListed, int from, int to, @Nullable String which) {
+    private record Mention(
+            Draft figure,
+            boolean isListed,
+            int from,
+            int to,
+            @Nullable String which) {
         private static final Pattern RANK = Pattern.compile("\\b(first|1st|second|2nd|third|3rd|last)\\s+$");
         private static final int FURTHEST = 12;
 

@@ -40,7 +40,8 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
             "\\b(?:no|not|never|nothing|without|don't|dont|won't|wont|can't|cannot|isn't|instead|rather|replac\\w+|swap\\w*|chang\\w+|drop\\w*|skip\\w*|scrap\\w*|delet\\w+|remov\\w+|cancel\\w*|cut|mov\\w+|take out|unless|or|whether|maybe|perhaps|might|could|would (?:be|have)|was|were|had|did|used to|wind\\w*|weather|clouds?|base|below|under|above|last year|yesterday|question|wait|shorten|pause|long|seconds|minutes?)\\b");
 
     /** One more of a figure that is flown already. */
-    private static final Pattern MORE = Text.across("\\b(?:an?|another|second|one more|again|extra|also|too)\\b[^.,;:]{0,20}$");
+    private static final Pattern MORE =
+            Text.across("\\b(?:an?|another|second|one more|again|extra|also|too)\\b[^.,;:]{0,20}$");
 
     /**
      * What a sentence puts beside what; null if it does not.
@@ -75,16 +76,20 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
             Draft put = figures.get(0);
             put.forgetNotes();
             rest.stream()
-                    .filter(draft -> !draft.isFigure() && draft.saysAnything() && draft.notes().isEmpty())
+                    .filter(draft -> !draft.isFigure()
+                            && draft.saysAnything()
+                            && draft.notes().isEmpty())
                     .forEach(put::take);
             if (isPerhaps) {
                 put.doubt();
             }
             boolean isNew = !flown.test(put, sentence)
-                    || MORE.matcher(said).region(sentence.start(), put.name().get(0).start()).find();
-            boolean isAfter = isBetween || !List.of("before", "ahead of").contains(side.group("way").replaceAll(" +", " "));
-            return new PutBeside(
-                    isNew ? put : null, old.figure(), other == null ? null : other.figure(), isAfter);
+                    || MORE.matcher(said)
+                            .region(sentence.start(), put.name().get(0).start())
+                            .find();
+            boolean isAfter = isBetween
+                    || !List.of("before", "ahead of").contains(side.group("way").replaceAll(" +", " "));
+            return new PutBeside(isNew ? put : null, old.figure(), other == null ? null : other.figure(), isAfter);
         }
         return null;
     }
@@ -114,7 +119,8 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
             Named longest = null;
             Matcher word = WORD.matcher(said).region(from, Math.max(from, to));
             for (int i = 0; i < MOST_WORDS && word.lookingAt(); i++) {
-                int end = from + said.substring(from, word.end()).stripTrailing().length();
+                int end =
+                        from + said.substring(from, word.end()).stripTrailing().length();
                 Draft figure = Exchanges.only(reading.read(from, end));
                 if (figure != null && figure.notes().isEmpty()) {
                     longest = new Named(figure, end);

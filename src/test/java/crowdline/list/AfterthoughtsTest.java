@@ -93,7 +93,9 @@ class AfterthoughtsTest {
     @Test
     void onlyWhatIsTakenOutGoes() {
         assertReads("PS the loop and the spin are out", "take-off, slow roll, landing");
-        assertReads("PS I'd rather fly the slow roll well, and then land off it", "take-off, loop, slow roll, spin, landing");
+        assertReads(
+                "PS I'd rather fly the slow roll well, and then land off it",
+                "take-off, loop, slow roll, spin, landing");
         assertThat(new ListReader(CatalogueFile.shipped())
                         .read("loop at 900 ft\nslow roll\nloop at 500 ft\nlanding\n\nPS. Forget the second loop.")
                         .lines())
@@ -151,7 +153,9 @@ class AfterthoughtsTest {
     /** The name of the second is its own. */
     @Test
     void aLoopAndARollOffTheTopAreTwoFigures() {
-        assertThat(new ListReader(CatalogueFile.shipped()).read("loop, roll off the top, spin").lines())
+        assertThat(new ListReader(CatalogueFile.shipped())
+                        .read("loop, roll off the top, spin")
+                        .lines())
                 .extracting(ListLine::figure)
                 .containsExactly("loop", "half loop with roll out on top", "spin");
         assertThat(new ListReader(CatalogueFile.shipped()).read("roll, aileron").lines())

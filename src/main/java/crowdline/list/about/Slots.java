@@ -38,8 +38,9 @@ record Slots(@Nullable LocalTime begins, @Nullable Double minutes) {
     private static final Pattern WISHED = Pattern.compile(
             "(?i)(?<![\\d:.])" + TIME + "(?=\\s(?:would|will|suits?|is (?:fine|good|best)|if (?:possible|you))\\b)");
     /** "From 13:40", "at 12:15": an hour and no word to it; "from 1938" an aeroplane is. */
-    private static final Pattern BARE = Pattern.compile("(?i)\\b(?:from(?!\\s+(?:19|20)\\d{2}\\b(?!\\s?(?:h|hrs?|hours|l|lt|local|onwards?|to|till?|until|-|–)\\b))|at|begin(?:ning)? at)\\s+" + TIME
-            + "(?!\\s?(?:ft|feet|kts?|knots?|m|rpm|metres?|mph|kmh)\\b)");
+    private static final Pattern BARE = Pattern.compile(
+            "(?i)\\b(?:from(?!\\s+(?:19|20)\\d{2}\\b(?!\\s?(?:h|hrs?|hours|l|lt|local|onwards?|to|till?|until|-|–)\\b))|at|begin(?:ning)? at)\\s+"
+                    + TIME + "(?!\\s?(?:ft|feet|kts?|knots?|m|rpm|metres?|mph|kmh)\\b)");
 
     private static final Pattern SENTENCES = Pattern.compile("(?<=[.!?])\\s+|\\n");
     private static final Pattern OTHER = Pattern.compile(

@@ -15,9 +15,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JList;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.text.Highlighter;
 import org.junit.jupiter.api.Test;
 
@@ -151,5 +153,16 @@ class CorrectingListsTest {
         assertThat(marked()).as("what is left out has no mark").containsExactly("loop", "spin");
         read().setSelectedIndex(1);
         assertThat(marked()).as("but where it is chosen").containsExactly("loop", "slow roll", "spin");
+    }
+
+    @Test
+    void whatWasLeftOutIsGoneTo() {
+        paste("Hi Bob, see you on Sunday\nloop\nslow roll\nspin");
+        read().setSelectedIndex(2);
+        Object name = panel.listPage()
+                .getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .get(KeyStroke.getKeyStroke("alt L"));
+        panel.listPage().getActionMap().get(name).actionPerformed(null);
+        assertThat(read().getSelectedValue().text()).isEqualTo("Hi Bob, see you on Sunday");
     }
 }

@@ -153,20 +153,28 @@ class AboutActTest {
     /** Whose the aeroplane is, or who watches, is no pilot. */
     @Test
     void whoOwnsItDoesNotFlyIt() {
-        assertThat(of("I bring the old two-seater, which belongs to my daughter Helen, and I come in low.", "All the best,\nMargaret Ollerby")
+        assertThat(of(
+                                "I bring the old two-seater, which belongs to my daughter Helen, and I come in low.",
+                                "All the best,\nMargaret Ollerby")
                         .pilot())
                 .isEqualTo("Margaret Ollerby");
         assertThat(of("I'll be there with my husband Rufus Quill. I fly first.", "Regards,\nAda Quillan")
                         .pilot())
                 .isEqualTo("Ada Quillan");
-        assertThat(of("I send this for my brother Des Farrow", "Regards,\nAda Quillan").pilot())
+        assertThat(of("I send this for my brother Des Farrow", "Regards,\nAda Quillan")
+                        .pilot())
                 .isEqualTo("Des Farrow");
     }
 
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
-            value = {"a wooden trainer from 1938|", "from 1940 to 1950 she was a trainer|19:40", "from 1530|15:30", "from 1940 hrs|19:40"})
+            value = {
+                "a wooden trainer from 1938|",
+                "from 1940 to 1950 she was a trainer|19:40",
+                "from 1530|15:30",
+                "from 1940 hrs|19:40"
+            })
     void aYearIsNoHour(String note, @Nullable LocalTime begins) {
         assertThat(of(note).begins()).isEqualTo(begins);
     }

@@ -182,7 +182,6 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
         say(told, null, "", line.heading() == null ? null : from(line.heading()));
         say(told, null, "", line.side() == null ? null : "to the " + words(line.side()));
         say(told, timed ? assumed : null, "time", line.seconds() == null ? null : number(line.seconds()) + " s");
-        say(told, null, "", line.note());
         return new Row(
                 key,
                 line.text().strip().replaceAll("\\s+", " "),

@@ -13,6 +13,7 @@ import java.util.Deque;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import javax.swing.DefaultListModel;
@@ -132,10 +133,13 @@ final class ReadLines {
         }
     }
 
-    /** Shows what was left out, each in its place, or hides it again. */
+    /** Shows what was left out, each in its place, and goes to the next of it unless a guess is chosen; or hides it again. */
     void showLeftOut() {
         showsAsides = !showsAsides;
         changed.run();
+        if (showsAsides) {
+            goToNext(row -> row.isGuess() || !row.flown());
+        }
     }
 
     /** Chooses the row of a piece, if it is shown. */
@@ -154,12 +158,17 @@ final class ReadLines {
         list.ensureIndexIsVisible(row);
     }
 
-    /** Goes to the next line that is a guess, once round, unless one is chosen: its number is what is asked for. */
+    /** Goes to the next line that is a guess unless one is chosen: its number is what is asked for. */
     private void chooseAGuess() {
+        goToNext(ListView.Row::isGuess);
+    }
+
+    /** Goes to the next row of a kind, once round, from the one that is chosen on. */
+    private void goToNext(Predicate<ListView.Row> kind) {
         int from = Math.max(0, list.getSelectedIndex());
         IntStream.range(0, rows.size())
                 .map(i -> (from + i) % rows.size())
-                .filter(i -> rows.get(i).isGuess())
+                .filter(i -> kind.test(rows.get(i)))
                 .findFirst()
                 .ifPresent(this::goTo);
     }
