@@ -20,6 +20,14 @@ class AfterthoughtsTest {
         return new ListReader(CatalogueFile.shipped()).read(LIST + below).lines();
     }
 
+    /** With nothing that tells where the list ends. */
+    private static List<String> open(String below) {
+        return new ListReader(CatalogueFile.shipped())
+                .read("loop\nslow roll\nspin\n\n" + below + "\nwing rock").lines().stream()
+                        .map(line -> Objects.requireNonNullElse(line.figure(), "own: " + line.title()))
+                        .toList();
+    }
+
     private static List<String> figures(String below) {
         return lines(below).stream()
                 .map(line -> Objects.requireNonNullElse(line.figure(), "own: " + line.title()))
@@ -110,6 +118,9 @@ class AfterthoughtsTest {
                 "PS. Strike the spin and put a quarter clover there instead, same place in the order. | quarter clover",
                 "PS. I've been practising, so make the spin a flat spin. | flat spin",
                 "PS: quarter clover instead of the spin | quarter clover",
+                "PS: quarter clover replacing spin | quarter clover",
+                "PS: spin: instead there is a quarter clover | quarter clover",
+                "PS: spin should be quarter clover | quarter clover",
                 "PS. The spin becomes a tail slide. | tail slide",
                 "PS. the spin is out, tail slide comes in | tail slide",
                 "PS. I shan't spin, I'll tail slide instead | tail slide",
@@ -161,5 +172,24 @@ class AfterthoughtsTest {
         assertThat(new ListReader(CatalogueFile.shipped()).read("roll, aileron").lines())
                 .extracting(ListLine::figure)
                 .containsExactly("aileron roll");
+    }
+
+    @Test
+    void aPostscriptAndWhatWasForgottenAreSaidOfTheListWhereNothingElseEndsIt() {
+        assertThat(open("PS. I shan't be doing the spin.")).containsExactly("loop", "slow roll", "wing rock");
+        assertThat(open("PS. the spin is my favourite.")).containsExactly("loop", "slow roll", "spin", "wing rock");
+        assertThat(open("I forgot the tail slide, it comes after the loop."))
+                .containsExactly("loop", "tail slide", "slow roll", "spin", "wing rock");
+    }
+
+    @Test
+    void ofSeveralTheOneThatIsSaidGoes() {
+        assertThat(new ListReader(CatalogueFile.shipped())
+                        .read(
+                                "loop at 900 ft\nslow roll\nloop at 500 ft\nlanding\n\nPS. I shan't be doing the first loop.")
+                        .lines())
+                .extracting(ListLine::heightFt)
+                .containsExactly(null, 500.0, null);
+        assertReads("PS: I shan't be doing the spin but I love the loop.", "take-off, loop, slow roll, landing");
     }
 }
