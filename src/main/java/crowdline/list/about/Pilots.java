@@ -96,7 +96,8 @@ final class Pilots {
             // "My husband Rufus is doing the flying".
             Way.of(
                     Where.ANYWHERE,
-                    "\\b(?i:my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague))\\b,?[ \\t]+"
+                    NOT_BY
+                            + "\\b(?i:my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague))\\b,?[ \\t]+"
                             + PersonName.FIRST + "(?=,? (?i:is|will|flies|does|who|has|takes|would|wants)\\b)"),
             // "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE".
             Way.of(

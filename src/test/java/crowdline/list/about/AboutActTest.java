@@ -158,6 +158,9 @@ class AboutActTest {
                                 "All the best,\nMargaret Ollerby")
                         .pilot())
                 .isEqualTo("Margaret Ollerby");
+        assertThat(of("It belongs to my daughter Helen, who will be waving.", "All the best,\nMargaret Ollerby")
+                        .pilot())
+                .isEqualTo("Margaret Ollerby");
         assertThat(of("I'll be there with my husband Rufus Quill. I fly first.", "Regards,\nAda Quillan")
                         .pilot())
                 .isEqualTo("Ada Quillan");

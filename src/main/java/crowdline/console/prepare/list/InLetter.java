@@ -17,9 +17,11 @@ import org.jspecify.annotations.Nullable;
  * Where the pieces of a list stand in the letter it was read in. A reader puts second thoughts in their places, so that the
  * order of the pieces need not be the letter's; one that stands there twice is found twice.
  *
- * @param spans by the key of a piece, as {@link Corrected} has it; a piece that is put together of several has none
+ * @param spans by the key of a piece, as {@link Corrected} has it; of a piece that is put together of several, the first or the last of them
  */
 record InLetter(Map<Integer, Span> spans) {
+    /** Fewer words stand anywhere. */
+    private static final int LEAST_WORDS = 2;
     /** What is longer is no letter, and is looked through for nothing. */
     private static final int MOST_PIECES = 1_000;
 
@@ -53,7 +55,7 @@ record InLetter(Map<Integer, Span> spans) {
                 .boxed()
                 .sorted(Comparator.comparing(i -> -pieces.text(keys.get(i)).length()))
                 .forEach(i ->
-                        found[i] = text.place(pieces.text(keys.get(i)), between(found, i, letter.length()), taken));
+                        found[i] = text.find(pieces.text(keys.get(i)), between(found, i, letter.length()), taken));
         Map<Integer, Span> spans = new HashMap<>();
         IntStream.range(0, keys.size()).filter(i -> found[i] != null).forEach(i -> spans.put(keys.get(i), found[i]));
         return new InLetter(spans);
@@ -103,6 +105,21 @@ record InLetter(Map<Integer, Span> spans) {
                 isSpace = isNext;
             }
             return new Folded(words.toString(), at);
+        }
+
+        /** Finds a piece, or as much of its beginning as stands together, or else of its end; null if it is nowhere. */
+        @Nullable
+        Span find(String piece, Span between, BitSet taken) {
+            List<String> words = List.of(piece.strip().split("\\s+"));
+            int least = Math.min(LEAST_WORDS, words.size());
+            Span found = null;
+            for (int many = words.size(); found == null && many >= least; many--) {
+                found = place(String.join(" ", words.subList(0, many)), between, taken);
+            }
+            for (int from = 1; found == null && from <= words.size() - least; from++) {
+                found = place(String.join(" ", words.subList(from, words.size())), between, taken);
+            }
+            return found;
         }
 
         /** Finds a piece, between others if it is there, else where nothing else was found, else in another; null if nowhere. */

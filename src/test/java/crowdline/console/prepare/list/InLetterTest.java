@@ -52,6 +52,17 @@ class InLetterTest {
         assertThat(span(in, 2).from()).isEqualTo(letter.indexOf("slow roll"));
     }
 
+    /** "A spin, two turns" and what is said of it elsewhere may be read as one. */
+    @Test
+    void ofAPieceThatStandsInTwoPlacesOneIsFound() {
+        String letter = "First a spin, two turns, perhaps more. After the spin a pause.";
+        FigureList list = new FigureList(
+                List.of(ListLine.of("a spin, two turns After the spin a pause", "spin", "spin", null, true, List.of())),
+                List.of(),
+                List.of());
+        assertThat(found(letter, InLetter.of(letter, list), 0)).isEqualTo("a spin, two turns");
+    }
+
     @Test
     void noPieceIsFoundInsideAWord() {
         InLetter in = InLetter.of("inlooped, loop", read("loop"));
