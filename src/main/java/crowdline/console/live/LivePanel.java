@@ -105,7 +105,7 @@ public final class LivePanel extends JPanel {
             NowView flown = view.now();
             strip.show(
                     hidden && !flown.left().isEmpty()
-                            ? view.strip().flying(flown.name() + " " + flown.left())
+                            ? view.strip().flying(flown.name() + ", " + flown.left())
                             : view.strip());
         }
     }
