@@ -71,7 +71,7 @@ class SheetCommandTest {
                 .as(caught.err())
                 .isEqualTo(ExitCode.FINE);
         assertThat(text(out("a.pdf")))
-                .contains("Variant \"flat\"", "Predicted for commentary only")
+                .contains("Variant “flat”", "Predicted for commentary only")
                 .doesNotContain("Hettie");
     }
 

@@ -54,8 +54,8 @@ record InLetter(Map<Integer, Span> spans) {
         IntStream.range(0, keys.size())
                 .boxed()
                 .sorted(Comparator.comparing(i -> -pieces.text(keys.get(i)).length()))
-                .forEach(i ->
-                        found[i] = text.find(pieces.text(keys.get(i)), between(found, i, letter.length()), taken));
+                .forEach(
+                        i -> found[i] = text.find(pieces.text(keys.get(i)), between(found, i, letter.length()), taken));
         Map<Integer, Span> spans = new HashMap<>();
         IntStream.range(0, keys.size()).filter(i -> found[i] != null).forEach(i -> spans.put(keys.get(i), found[i]));
         return new InLetter(spans);
