@@ -117,7 +117,7 @@ class LivePanelTest {
     void whatLiesOverTheFigureLeavesItsNameAndItsTimeInSight() {
         LivePanel panel = panel(100);
         LiveView flying = SampleLiveViews.flying();
-        String flown = flying.now().name() + " " + flying.now().left();
+        String flown = flying.now().name() + ", " + flying.now().left();
         panel.show(flying);
         assertThat(strip(panel)).startsWith(flying.strip().act());
         panel.find().open(words -> List.of());
