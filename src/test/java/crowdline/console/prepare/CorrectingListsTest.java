@@ -153,6 +153,8 @@ class CorrectingListsTest {
         assertThat(marked()).as("what is left out has no mark").containsExactly("loop", "spin");
         read().setSelectedIndex(1);
         assertThat(marked()).as("but where it is chosen").containsExactly("loop", "slow roll", "spin");
+        letter().updateUI();
+        assertThat(marked()).as("at another size, in other colours").containsExactly("loop", "slow roll", "spin");
     }
 
     @Test

@@ -88,6 +88,8 @@ public final class ListPage extends JPanel {
         head.setFocusable(false);
         keys.setFocusable(false);
         list.addCaretListener(e -> chooseAtCaret());
+        // A new look and another size forget the marks.
+        list.addPropertyChangeListener("UI", e -> mark());
         lines.list().addListSelectionListener(e -> mark());
         // Wherever the focus is: the menus would take it elsewhere.
         KeyOn.within(this, Map.of("alt L", lines::showLeftOut));
@@ -280,6 +282,7 @@ public final class ListPage extends JPanel {
         add(wrong, "spanx, split 3, growx, wmin 0");
         add(leave, "growx 0, wmin pref");
         add(make, "growx 0, wmin pref");
+        mark();
         allow();
         revalidate();
         repaint();
