@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Revisions.Reading;
 import crowdline.list.draft.Draft;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
@@ -193,7 +192,7 @@ final class Afterthoughts {
 
     private boolean putsBeside(int at) {
         Sentence sentence = sentences.get(at);
-        PutBeside found = PutBeside.in(said, sentence, reading, (figure, in) -> flown.isElsewhere(figure, at));
+        PutBeside found = PutBeside.in(said, sentence, reading, figure -> flown.isElsewhere(figure, at));
         if (found == null) {
             return false;
         }
@@ -224,22 +223,11 @@ final class Afterthoughts {
 
     private List<Mention> mentions(int at) {
         Sentence sentence = sentences.get(at);
-        List<Mention> all = new ArrayList<>();
-        Matcher mark = SEGMENT.matcher(said).region(sentence.start(), sentence.end());
-        int begin = sentence.start();
-        while (begin < sentence.end()) {
-            boolean goesOn = mark.find();
-            int end = goesOn ? mark.start() : sentence.end();
-            if (!said.substring(begin, end).isBlank()) {
-                reading.read(begin, end).stream()
-                        .filter(draft -> draft.isFigure() && !draft.name().isEmpty())
-                        .map(draft -> Mention.of(draft, flown.isElsewhere(draft, at), said))
-                        .forEach(all::add);
-            }
-            begin = goesOn ? mark.end() : sentence.end();
-        }
-        all.sort(Comparator.comparing(Mention::from));
-        return all;
+        return reading.readParts(said, sentence.start(), sentence.end(), SEGMENT).stream()
+                .filter(draft -> draft.isFigure() && !draft.name().isEmpty())
+                .map(draft -> Mention.of(draft, flown.isElsewhere(draft, at), said))
+                .sorted(Comparator.comparing(Mention::from))
+                .toList();
     }
 
     /**

@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Revisions.Reading;
 import crowdline.list.draft.Draft;
 import crowdline.list.name.Names;
 import crowdline.list.piece.Heard;

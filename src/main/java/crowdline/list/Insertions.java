@@ -1,6 +1,5 @@
 package crowdline.list;
 
-import crowdline.list.Revisions.Reading;
 import crowdline.list.draft.Detail;
 import crowdline.list.draft.Draft;
 import crowdline.list.piece.Heard;

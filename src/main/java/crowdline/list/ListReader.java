@@ -111,7 +111,7 @@ public final class ListReader {
         boolean[] apart = apart(text, sentences, heard);
         int begin = begin(text, sentences, heard);
         Interview interview = Interview.of(text, sentences, heard);
-        Revisions.Reading reading = (from, to) -> pieces.read(text, from, to);
+        Reading reading = (from, to) -> pieces.read(text, from, to);
         Revisions revisions = Revisions.of(text, sentences, heard, reading);
         FlownIn flown = new FlownIn(heard);
         Exchanges exchanges = new Exchanges(text, sentences, flown, reading);

@@ -1,12 +1,11 @@
 package crowdline.list;
 
-import crowdline.list.Revisions.Reading;
 import crowdline.list.draft.Draft;
 import crowdline.list.split.Sentence;
 import crowdline.list.word.Text;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiPredicate;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -48,7 +47,7 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
      *
      * @param flown whether a figure is flown in another sentence than this one
      */
-    static @Nullable PutBeside in(String said, Sentence sentence, Reading reading, BiPredicate<Draft, Sentence> flown) {
+    static @Nullable PutBeside in(String said, Sentence sentence, Reading reading, Predicate<Draft> flown) {
         Matcher condition = IF.matcher(said).region(sentence.start(), sentence.end());
         boolean isPerhaps = condition.find();
         int end = isPerhaps ? condition.start() : sentence.end();
@@ -58,17 +57,17 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
         Matcher side = SIDE.matcher(said).region(sentence.start(), end);
         while (side.find()) {
             Named old = Named.at(said, side.end(), end, reading);
-            if (old == null || !flown.test(old.figure(), sentence)) {
+            if (old == null || !flown.test(old.figure())) {
                 continue;
             }
             boolean isBetween = side.group("way").matches("betw?e+n|btween");
             Matcher and = AND.matcher(said).region(old.end(), end);
             Named other = isBetween && and.lookingAt() ? Named.at(said, and.end(), end, reading) : null;
-            if (isBetween && (other == null || !flown.test(other.figure(), sentence))) {
+            if (isBetween && (other == null || !flown.test(other.figure()))) {
                 continue;
             }
-            List<Draft> rest = new ArrayList<>(drafts(said, sentence.start(), side.start(), reading));
-            rest.addAll(drafts(said, other == null ? old.end() : other.end(), end, reading));
+            List<Draft> rest = new ArrayList<>(reading.readParts(said, sentence.start(), side.start(), MARK));
+            rest.addAll(reading.readParts(said, other == null ? old.end() : other.end(), end, MARK));
             List<Draft> figures = rest.stream().filter(Draft::isFigure).toList();
             if (figures.size() != 1) {
                 return null;
@@ -83,7 +82,7 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
             if (isPerhaps) {
                 put.doubt();
             }
-            boolean isNew = !flown.test(put, sentence)
+            boolean isNew = !flown.test(put)
                     || MORE.matcher(said)
                             .region(sentence.start(), put.name().get(0).start())
                             .find();
@@ -92,20 +91,6 @@ record PutBeside(@Nullable Draft put, Draft old, @Nullable Draft other, boolean 
             return new PutBeside(isNew ? put : null, old.figure(), other == null ? null : other.figure(), isAfter);
         }
         return null;
-    }
-
-    private static List<Draft> drafts(String said, int from, int to, Reading reading) {
-        List<Draft> found = new ArrayList<>();
-        int begin = from;
-        Matcher mark = MARK.matcher(said).region(from, Math.max(from, to));
-        while (begin < to) {
-            int end = mark.find() ? mark.start() : to;
-            if (!said.substring(begin, end).isBlank()) {
-                found.addAll(reading.read(begin, end));
-            }
-            begin = end == to ? to : mark.end();
-        }
-        return found;
     }
 
     /**

@@ -137,11 +137,6 @@ final class Revisions {
     private final Reading reading;
     private final List<Consumer<Assembly>> changes = new ArrayList<>();
 
-    /** Reads a stretch of the text. */
-    interface Reading {
-        List<Draft> read(int from, int to);
-    }
-
     private Revisions(Text text, Map<Integer, Sentence> numbered, Reading reading) {
         this.text = text;
         this.said = text.joined();

@@ -130,7 +130,7 @@ public final class PilotQuestions {
             if (asked == null || asked.sure() || !Undrawn.of(asked, flown).isEmpty()) {
                 continue;
             }
-            if (asked.text().startsWith(Asked.FROM_LOG)) {
+            if (asked.isOfLog()) {
                 add("Figures", OTHER_FIGURE_S, "%s", inTheLog(figure, asked));
             } else if (catalogue.find(figure.figure()).isEmpty()) {
                 add(

@@ -38,11 +38,7 @@ final class PilotsName {
 
     /** The pilot's words in one line, without its number; empty if it was no pilot that wrote them. */
     static String wrote(Asked asked) {
-        return asked.text().startsWith(Asked.FROM_LOG)
-                ? ""
-                : LINE_NUMBER
-                        .matcher(asked.text().strip().replaceAll("\\s+", " "))
-                        .replaceFirst("");
+        return LINE_NUMBER.matcher(asked.written()).replaceFirst("");
     }
 
     /** "Tailslide" is a tail slide. */

@@ -33,7 +33,7 @@ public final class Undrawn {
 
     /** Each in the pilot's words; none where all of it is drawn, or the figure is only timed. */
     public static List<String> of(Asked asked, FigureFlight flown) {
-        if (asked.ownShape() || !flown.simulated() || asked.text().startsWith(Asked.FROM_LOG)) {
+        if (asked.ownShape() || !flown.simulated() || asked.isOfLog()) {
             return List.of();
         }
         List<String> words = new ArrayList<>();

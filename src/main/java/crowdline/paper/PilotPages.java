@@ -178,13 +178,11 @@ final class PilotPages {
         String id = act.times().get(i).figureId();
         Figure figure = act.act().figure(id).orElse(null);
         Asked asked = figure == null || figure.transit() ? null : figure.asked();
-        if (asked == null
-                || asked.text().startsWith(Asked.FROM_LOG)
-                || asked.text().strip().equalsIgnoreCase(act.name(i))) {
+        if (asked == null || asked.isOfLog() || asked.text().strip().equalsIgnoreCase(act.name(i))) {
             return List.of();
         }
         List<String> lines = new ArrayList<>();
-        lines.add("You wrote: “" + asked.text().strip().replaceAll("\\s+", " ") + "”");
+        lines.add("You wrote: “" + asked.written() + "”");
         List<String> undrawn =
                 act.flight().figure(id).map(flown -> Undrawn.of(asked, flown)).orElse(List.of());
         if (!undrawn.isEmpty()) {

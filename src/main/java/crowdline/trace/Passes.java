@@ -113,7 +113,8 @@ final class Passes {
         return Math.hypot(path.xM[i] - xM, path.yM[i] - yM);
     }
 
-    private static double median(double[] values) {
+    /** The one in the middle. */
+    static double median(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);
         return sorted[sorted.length / 2];

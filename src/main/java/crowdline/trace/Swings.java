@@ -1,7 +1,6 @@
 package crowdline.trace;
 
 import crowdline.trace.Found.What;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -82,8 +81,6 @@ final class Swings {
     }
 
     private static double median(List<Found> figures, ToDoubleFunction<Found> value) {
-        double[] sorted = figures.stream().mapToDouble(value).toArray();
-        Arrays.sort(sorted);
-        return sorted[sorted.length / 2];
+        return Passes.median(figures.stream().mapToDouble(value).toArray());
     }
 }

@@ -15,6 +15,7 @@ import crowdline.show.catalogue.Catalogue;
 import crowdline.show.check.Finding;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
+import crowdline.show.figure.Redrawn;
 import crowdline.storage.show.CatalogueFile;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -60,21 +61,7 @@ class ToldNotFlownTest {
     private static Show asking(Show show, String name, Asked asked) {
         Act act = show.acts().get(0);
         List<Figure> figures = act.figures().stream()
-                .map(f -> !f.figure().equals(name)
-                        ? f
-                        : new Figure(
-                                f.id(),
-                                f.figure(),
-                                f.title(),
-                                f.look(),
-                                f.elements(),
-                                f.durationS(),
-                                f.exit(),
-                                f.minEntryKt(),
-                                asked,
-                                false,
-                                f.quiets(),
-                                f.remarks()))
+                .map(f -> !f.figure().equals(name) ? f : Redrawn.asked(f, asked, false))
                 .toList();
         return show.withAct(act.withFigures(figures, act.remarks()));
     }

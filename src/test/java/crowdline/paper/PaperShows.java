@@ -12,6 +12,7 @@ import crowdline.show.Performer;
 import crowdline.show.Show;
 import crowdline.show.Variant;
 import crowdline.show.figure.Figure;
+import crowdline.show.figure.Redrawn;
 import crowdline.show.figure.Remark;
 import crowdline.show.figure.RemarkKind;
 import crowdline.speech.pace.Paces;
@@ -81,21 +82,7 @@ final class PaperShows {
         Act act = demo.acts().get(0);
         List<Figure> figures = new ArrayList<>(act.figures());
         Figure f = figures.get(1);
-        figures.set(
-                1,
-                new Figure(
-                        f.id(),
-                        f.figure(),
-                        f.title(),
-                        f.look(),
-                        f.elements(),
-                        f.durationS(),
-                        f.exit(),
-                        f.minEntryKt(),
-                        null,
-                        true,
-                        f.quiets(),
-                        f.remarks()));
+        figures.set(1, Redrawn.asked(f, null, true));
         return demo.withAct(act.withFigures(figures, act.remarks()));
     }
 

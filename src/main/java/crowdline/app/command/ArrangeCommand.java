@@ -243,10 +243,8 @@ public final class ArrangeCommand implements Callable<Integer> {
 
     /** The aircraft as the list calls it; as its kind is called where the list says no more than that. */
     private static String called(Kinds.Named named, AboutAct said) {
-        String name = said.aircraft();
-        return name == null || KindsFile.shipped().find(name).isPresent()
-                ? named.kind().name()
-                : name;
+        return said.calledMoreThan(KindsFile.shipped())
+                .orElseGet(() -> named.kind().name());
     }
 
     private @Nullable LocalTime slotStart() throws Unusable {

@@ -3,6 +3,7 @@ package crowdline.list.about;
 import crowdline.list.line.Aside;
 import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
+import crowdline.show.aircraft.Kinds;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,6 +46,11 @@ public record AboutAct(
                 AircraftName.in(notes),
                 slots.begins(),
                 length == null ? slots.minutes() : length);
+    }
+
+    /** What the aircraft is called, if that is more than its kind. */
+    public Optional<String> calledMoreThan(Kinds kinds) {
+        return Optional.ofNullable(aircraft).filter(name -> kinds.find(name).isEmpty());
     }
 
     /** Whether a note by itself says who flies, when, or for how long. */

@@ -64,6 +64,9 @@ final class Pilots {
     private static final String NOT_BY =
             "(?<!(?:belongs? to|owned by|built by|restored by|bought by|named after|thanks to|and|with) )";
 
+    private static final String MINE =
+            "my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague)";
+
     private static final String PARTING =
             "(?i:(?:many |kind |kindest |best |warm |all the |all |very |with )*(?:cheers|good wishes|thanks|thx|regards|wishes|best"
                     + "|rgds|ta|love|greetings)|thank you|cordially|cordialement|salutations|salu(?:dos|ti)|un saludo|groeten|hilsen|h(?:ä|a)lsningar|amicalement|gracias|grazie|merci|danke|rgds|mit freundlichen gr(?:ü|ue)(?:ß|ss)en|viele gr(?:ü|ue)(?:ß|ss)e|yours(?: \\w+)?|all the best"
@@ -84,8 +87,7 @@ final class Pilots {
             Way.of(
                     Where.ANYWHERE,
                     "\\b(?i:(?:his|her) name(?: is|'s)|our (?:member|pilot|friend|chairman|treasurer|instructor)|on behalf of"
-                            + "|" + NOT_BY
-                            + "my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague)"
+                            + "|" + NOT_BY + MINE
                             + "|(?:call|chat|conversation|interview|spoke|spoken|talked|talking|speaking) (?:with|to))\\b,?[ \\t]+"
                             + PersonName.TITLE + PersonName.WHOLE),
             Way.of(
@@ -96,9 +98,8 @@ final class Pilots {
             // "My husband Rufus is doing the flying".
             Way.of(
                     Where.ANYWHERE,
-                    NOT_BY
-                            + "\\b(?i:my (?:dad|father|mum|mother|husband|wife|brother|sister|son|daughter|uncle|aunt|grandpa|friend|boss|colleague))\\b,?[ \\t]+"
-                            + PersonName.FIRST + "(?=,? (?i:is|will|flies|does|who|has|takes|would|wants)\\b)"),
+                    NOT_BY + "\\b(?i:" + MINE + ")\\b,?[ \\t]+" + PersonName.FIRST
+                            + "(?=,? (?i:is|will|flies|does|who|has|takes|would|wants)\\b)"),
             // "Sequence for two-seater, P. Ollerenshaw", "ITEM 6 - LARGE BIPLANE - MR O. FENWICKE".
             Way.of(
                     Where.HEAD,

@@ -46,7 +46,7 @@ final class ActSteps {
             return began(course, began);
         }
         if (event instanceof FlightEvent.ActEnded) {
-            return course.inTheAir() ? ended(course, event.atS()) : new Turn.No(notInTheAir(course));
+            return course.inTheAir() ? ended(course, event.atS()) : notInTheAir(course);
         }
         return FigureSteps.next(course, event);
     }
@@ -67,10 +67,10 @@ final class ActSteps {
         return new Turn.To(FigureSteps.confirmed(course.withLead(course.lead().standingIn(true)), event.seenS()));
     }
 
-    static String notInTheAir(Course course) {
+    static Turn notInTheAir(Course course) {
         return course.phase() instanceof Phase.Waiting
-                ? "The act has not begun: press Space when it does."
-                : Refusals.ACT_OVER;
+                ? new Turn.No("The act has not begun: press Space when it does.")
+                : new Turn.Over();
     }
 
     private static Turn chosen(Course course, FlightEvent.ActChosen event) {
@@ -95,7 +95,7 @@ final class ActSteps {
 
     private static Turn variant(Course course, FlightEvent.VariantChosen event) {
         if (!course.inTheAir() && !(course.phase() instanceof Phase.Waiting)) {
-            return new Turn.No(notInTheAir(course));
+            return notInTheAir(course);
         }
         if (hasTwice(event.figureIds())) {
             return new Turn.No("This variant has a figure in it twice, so it cannot be flown here.");
@@ -134,7 +134,7 @@ final class ActSteps {
 
     private static Turn started(Course course, double atS) {
         if (!(course.phase() instanceof Phase.Waiting)) {
-            return new Turn.No(course.inTheAir() ? "The act has already begun." : Refusals.ACT_OVER);
+            return course.inTheAir() ? new Turn.No("The act has already begun.") : new Turn.Over();
         }
         Course started = course.withActStart(atS);
         int first = started.nextIndex().orElse(-1);

@@ -21,7 +21,7 @@ final class FigureSteps {
             return StepBack.from(course, atS);
         }
         if (!course.inTheAir()) {
-            return new Turn.No(ActSteps.notInTheAir(course));
+            return ActSteps.notInTheAir(course);
         }
         if (event instanceof FlightEvent.Stepped) {
             return stepped(course, atS);

@@ -98,8 +98,10 @@ public final class Live {
         }
         Turn turn = ActSteps.next(state.course(), event);
         if (turn instanceof Turn.No no) {
-            boolean over = no.reason().equals(Refusals.ACT_OVER);
-            return new Step.Refused(over ? Refusals.actOver(state) : no.reason());
+            return new Step.Refused(no.reason());
+        }
+        if (turn instanceof Turn.Over) {
+            return new Step.Refused(Refusals.actOver(state));
         }
         Turn.To to = (Turn.To) turn;
         LiveState moved = state.withCourse(to.course());

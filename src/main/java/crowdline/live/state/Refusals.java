@@ -8,7 +8,6 @@ public final class Refusals {
     /** What to press where no act is left to come. */
     public static final String FLY_AGAIN = "press R, then Ctrl+Enter, to fly one again.";
 
-    static final String ACT_OVER = "The act is over";
     static final String NOT_FOLLOWED = "The aircraft is not being followed now.";
     static final String ACT_IN_THE_AIR = "An act is still in the air: press E when it is over.";
     static final String NOT_IN_THE_ORDER = "That act is not in the running order of this show.";
@@ -17,7 +16,7 @@ public final class Refusals {
 
     /** That the act is over, and what can be done then. */
     static String actOver(LiveState state) {
-        return ACT_OVER
+        return "The act is over"
                 + (state.nextActId().isPresent()
                         ? ": press N for the next one."
                         : ", and no more are to come: " + FLY_AGAIN);

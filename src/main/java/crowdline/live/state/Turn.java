@@ -8,4 +8,7 @@ sealed interface Turn {
 
     /** Not possible, and why in one sentence. */
     record No(String reason) implements Turn {}
+
+    /** Not possible, as the act is over. */
+    record Over() implements Turn {}
 }

@@ -83,7 +83,17 @@ public record Asked(
 
     /** Whether it was taken for what it is by the path in a flight log alone, and nobody has said so yet. */
     public boolean isGuessedOfLog() {
-        return !sure && text.startsWith(FROM_LOG);
+        return !sure && isOfLog();
+    }
+
+    /** Whether a flight log has it, and nobody wrote of it. */
+    public boolean isOfLog() {
+        return text.startsWith(FROM_LOG);
+    }
+
+    /** What was written of it, in one line; empty if it is of a flight log. */
+    public String written() {
+        return isOfLog() ? "" : text.strip().replaceAll("\\s+", " ");
     }
 
     /** The same as often as this; null as often as usual. */

@@ -3,7 +3,6 @@ package crowdline.console.prepare;
 import crowdline.arrange.ShowArranging;
 import crowdline.console.prepare.field.Aim;
 import crowdline.console.prepare.glance.PinField;
-import crowdline.console.prepare.glance.PreparePresenter;
 import crowdline.console.prepare.glance.PrepareView;
 import crowdline.console.prepare.glance.PrepareView.FigureView;
 import crowdline.console.theme.Appearance;
@@ -11,17 +10,12 @@ import crowdline.console.theme.Themes;
 import crowdline.console.theme.Zoom;
 import crowdline.edit.act.AddAct;
 import crowdline.edit.act.CannotBe;
-import crowdline.flight.Flight;
-import crowdline.flight.Predictor;
 import crowdline.list.ListReader;
 import crowdline.show.Act;
 import crowdline.show.Show;
-import crowdline.show.Variant;
 import crowdline.show.figure.Asked;
 import crowdline.show.figure.Figure;
-import crowdline.speech.pace.SpokenTime;
 import crowdline.storage.show.KindsFile;
-import crowdline.timing.ActTimes;
 import java.awt.event.FocusEvent;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -64,20 +58,7 @@ abstract class ActsFixture {
     }
 
     PrepareView view() {
-        Show show = sample.editing.now();
-        PreparePresenter.Predictions flown = new PreparePresenter.Predictions() {
-            @Override
-            public Optional<Flight> flight(Act act, Variant variant) {
-                return Optional.of(new Predictor(show, SampleTools.CATALOGUE, act, variant).predict());
-            }
-
-            @Override
-            public Optional<ActTimes> times(Act act, Variant variant) {
-                return Optional.empty();
-            }
-        };
-        return new PreparePresenter(SampleTools.CATALOGUE, text -> new SpokenTime(4, 3.5, 4.5), flown)
-                .view(show, List.of());
+        return Listed.flown(sample.editing.now());
     }
 
     void show() {

@@ -2,21 +2,14 @@ package crowdline.console.prepare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import crowdline.arrange.ShowArranging;
 import crowdline.console.prepare.glance.PreparePresenter;
 import crowdline.console.prepare.glance.PrepareView.FigureView;
 import crowdline.flight.Flight;
-import crowdline.list.ListReader;
 import crowdline.show.Act;
 import crowdline.show.Show;
 import crowdline.show.Variant;
-import crowdline.show.aircraft.Sliders;
 import crowdline.speech.pace.SpokenTime;
-import crowdline.storage.show.KindsFile;
 import crowdline.timing.ActTimes;
-import java.time.LocalDate;
-import java.time.LocalTime;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -24,15 +17,7 @@ import org.junit.jupiter.api.Test;
 /** Of a figure that is only timed stands in the table what was told of its height and its speed. */
 class ToldOfTimedTest {
     private static List<FigureView> figures(String list) {
-        Show show = new ShowArranging(SampleTools.CATALOGUE)
-                .add(
-                        ShowArranging.empty("A day", LocalDate.of(2027, 5, 2), ZoneOffset.UTC, null),
-                        new ListReader(SampleTools.CATALOGUE).read(list),
-                        id -> KindsFile.shipped()
-                                .named("aerobatic two-seater")
-                                .airframe(id, "The two-seater", Sliders.TYPICAL),
-                        new ShowArranging.About("An act", "Somebody", LocalTime.of(14, 0), null))
-                .show();
+        Show show = Listed.show(list);
         PreparePresenter.Predictions none = new PreparePresenter.Predictions() {
             @Override
             public Optional<Flight> flight(Act act, Variant variant) {

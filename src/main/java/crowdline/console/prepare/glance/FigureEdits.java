@@ -92,11 +92,11 @@ final class FigureEdits {
     }
 
     private static WrittenView written(Asked asked, Optional<FigureFlight> flown) {
-        if (asked.text().startsWith(Asked.FROM_LOG)) {
+        if (asked.isOfLog()) {
             return WrittenView.NONE;
         }
         return new WrittenView(
-                asked.text().strip().replaceAll("\\s+", " "),
+                asked.written(),
                 Undrawn.quoted(flown.map(f -> Undrawn.of(asked, f)).orElse(List.of())));
     }
 

@@ -88,9 +88,7 @@ final class ActForm extends JPanel {
             performer.setText(named);
         }
         if (aircraft.getText().strip().equals(called)) {
-            called = Optional.ofNullable(said.aircraft())
-                    .filter(name -> host.get().kinds().find(name).isEmpty())
-                    .orElse("");
+            called = said.calledMoreThan(host.get().kinds()).orElse("");
             aircraft.setText(called);
         }
         if (minutes.getText().strip().equals(counted)) {

@@ -11,7 +11,6 @@ import java.util.List;
 import javax.swing.text.BadLocationException;
 import javax.swing.text.DefaultHighlighter;
 import javax.swing.text.JTextComponent;
-import javax.swing.text.Position;
 import javax.swing.text.View;
 
 /**
@@ -75,16 +74,13 @@ final class LetterMarks {
         @Override
         public Shape paintLayer(Graphics g, int from, int to, Shape bounds, JTextComponent text, View view) {
             Shape painted = super.paintLayer(g, from, to, bounds, text, view);
-            try {
-                Rectangle box = view.modelToView(from, Position.Bias.Forward, to, Position.Bias.Backward, bounds)
-                        .getBounds();
+            if (painted != null) {
+                Rectangle box = painted.getBounds();
                 int high = (int) Math.round(Math.max(LEAST_LINE_PX, box.height * LINE_SHARE));
                 Graphics2D surface = (Graphics2D) g.create();
                 surface.setColor(line);
                 surface.fillRect(box.x, box.y + box.height - high, box.width, high);
                 surface.dispose();
-            } catch (BadLocationException e) {
-                return painted;
             }
             return painted;
         }

@@ -6,6 +6,7 @@ import crowdline.console.theme.Tone;
 import crowdline.list.about.AboutAct;
 import crowdline.list.line.Aside;
 import crowdline.list.line.Corrected;
+import crowdline.list.line.FigureList;
 import crowdline.list.line.ListLine;
 import crowdline.list.word.MailHead;
 import crowdline.show.bounds.Written;
@@ -103,7 +104,8 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 rows.add(leftOut(key, list.aside(key)));
             }
         }
-        List<Finding> findings = list.read().findings();
+        FigureList flown = list.list();
+        List<Finding> findings = flown.findings();
         if (findings.stream().anyMatch(f -> f.code().equals("list-empty"))) {
             return NOTHING;
         }
@@ -111,14 +113,14 @@ public record ListView(List<Row> rows, String head, String wrong, boolean isUsab
                 .filter(f -> f.severity() != Severity.NOTE)
                 .findFirst()
                 .map(Finding::message)
-                .orElseGet(() -> leftOut(list.list().notes()));
+                .orElseGet(() -> leftOut(flown.notes()));
         boolean isUsable = findings.stream().noneMatch(f -> f.severity() == Severity.ERROR);
-        return new ListView(rows, head(list, rows, showsAsides), wrong, isUsable);
+        return new ListView(rows, head(flown, rows, showsAsides), wrong, isUsable);
     }
 
-    private static String head(Corrected list, List<Row> rows, boolean showsAsides) {
-        int figures = list.list().lines().size();
-        int out = list.list().asides().size();
+    private static String head(FigureList flown, List<Row> rows, boolean showsAsides) {
+        int figures = flown.lines().size();
+        int out = flown.asides().size();
         return figures
                 + (figures == 1 ? " figure read" : " figures read")
                 + guesses(rows.stream().filter(Row::isGuess).count())
